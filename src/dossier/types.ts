@@ -1,0 +1,135 @@
+/**
+ * The dossier: everything that check, the pages and the exports need, computed once from a corpus.
+ * Pages pick from it and hand the parts to components; they never compute.
+ *
+ * Links in every HTML text are site-absolute canonical paths (`/records/x.html`); the writer of the site makes
+ * them relative.
+ */
+import type { Case } from '../model/case.ts';
+import type { Facts } from '../model/facts.ts';
+import type { Finding } from '../model/finding.ts';
+import type { Person } from '../model/person.ts';
+import type { Place } from '../model/place.ts';
+import type { Mention, SourceRecord } from '../model/record.ts';
+import type { Review } from '../model/review.ts';
+import type { Search } from '../model/search.ts';
+import type { Series } from '../model/series.ts';
+import type { Site } from '../model/site.ts';
+import type { CaseResult } from '../reasoning/types.ts';
+import type { Counts } from '../corpus/types.ts';
+import type { Rendered } from '../markdown/types.ts';
+
+export interface Dossier {
+  site: Site;
+  /** The content as it may be shown: in a public dossier without anyone living. */
+  facts: Facts;
+  counts: Counts;
+  /** The day that decides who is presumed living, `YYYY-MM-DD`. */
+  today: string;
+  cases: ReadonlyMap<string, CaseView>;
+  records: ReadonlyMap<string, RecordView>;
+  people: ReadonlyMap<string, PersonView>;
+  /** The places something of the content refers to, and everything above them. */
+  places: ReadonlyMap<string, PlaceView>;
+  searches: ReadonlyMap<string, Search>;
+  series: ReadonlyMap<string, Series>;
+  /** The source list, in bibliography order. */
+  sources: SourceEntry[];
+  findings: Finding[];
+}
+
+export interface CaseView {
+  id: string;
+  case: Case;
+  /** Absent when something the case rests on is broken. */
+  result: CaseResult | null;
+  subject: PersonView;
+  narrative: Rendered;
+  /** Searches logged for the subject or anyone joined to them, with those for rivals. */
+  searches: Search[];
+  reviews: ReviewView[];
+  digest: string;
+  /** References of the case in prose: every record cited or used, in order of first use. */
+  records: string[];
+}
+
+export interface ReviewView extends Review {
+  /** The review answers exactly the content shown. */
+  current: boolean;
+}
+
+export interface RecordView {
+  id: string;
+  record: SourceRecord;
+  /** Full reference note, as HTML. */
+  note: string;
+  /** Short form of the note, as HTML. */
+  shortNote: string;
+  transcription: Rendered;
+  mentions: MentionView[];
+  media: MediaView[];
+  derivesFrom: ({ kind: 'record' | 'perhaps'; record: string } | { kind: 'unseen'; text: string })[];
+  /** Records that derive from this one. */
+  copies: { record: string; perhaps: boolean }[];
+  parts: string[];
+  /** Evidence that uses it. */
+  usedIn: { case: string; evidence: string }[];
+}
+
+export interface MentionView {
+  ref: string;
+  mention: Mention;
+  person: string | null;
+}
+
+export interface MediaView {
+  /** Site path of the image as published, `/media/declaration.jpg`. */
+  src: string;
+  /** Absolute path of the author's file. */
+  file: string;
+  alt: string;
+  credit?: string | undefined;
+  rights?: string | undefined;
+  width: number;
+  height: number;
+}
+
+export interface PersonView {
+  id: string;
+  person: Person;
+  /** Worked out or stated by the author. */
+  living: boolean;
+  /** Birth span the records agree on, and the mentions that fall outside. `YYYY-MM-DD`. */
+  born: { earliest: string | null; latest: string | null };
+  outliers: string[];
+  biography: Rendered;
+  mentions: { ref: string; record: string; mention: Mention }[];
+  parents: string[];
+  spouses: { person: string; married?: string | undefined; place?: string | undefined }[];
+  children: string[];
+  siblings: string[];
+  /** Names as written in records, each once, commonest first. */
+  readings: string[];
+  cases: string[];
+}
+
+export interface PlaceView {
+  id: string;
+  place: Place;
+  /** From the smallest to the country, following the first parent at each step. */
+  path: string[];
+  /** Everything above, each before those that contain it. */
+  above: string[];
+  inside: string[];
+  overlaps: string[];
+  records: string[];
+  people: string[];
+  cases: string[];
+  /** Readings of evidence that the author read as this place. */
+  readings: { reading: string; ref: string; case: string }[];
+}
+
+export interface SourceEntry {
+  record: string;
+  html: string;
+}

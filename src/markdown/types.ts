@@ -1,0 +1,46 @@
+
+/** A rendered Markdown body: HTML and components in order, with the notes its citations made. */
+export interface Rendered {
+  parts: RenderedPart[];
+  notes: Note[];
+  /** Headings with their anchors, in order. */
+  headings: { depth: number; text: string; slug: string }[];
+  words: number;
+}
+
+export type RenderedPart =
+  | { kind: 'html'; html: string }
+  | { kind: 'component'; name: string; props: Record<string, string | number | boolean>; children: RenderedPart[] };
+
+/** A numbered note. Its mark in the text has the id `ref-<n>`, the note itself `note-<n>`. */
+export interface Note {
+  number: number;
+  html: string;
+  records: string[];
+}
+
+/** Something wrong in a body, by its character offset there. */
+export interface BodyProblem {
+  rule: string;
+  severity: 'error' | 'warning' | 'hint';
+  offset: number;
+  message: string;
+  help: string;
+}
+
+/** What bodies may refer to. */
+export interface BodyContext {
+  /** The kind of entry: evidence references and components are known only in cases. */
+  kind: 'case' | 'record' | 'person' | 'place';
+  mdx: boolean;
+  hasRecord(id: string): boolean;
+  recordIds(): string[];
+  /** Evidence ids of this case. */
+  evidenceIds: readonly string[];
+  hasPerson(id: string): boolean;
+  /** Where an evidence reference leads, `/cases/x/proof.html#e1`. */
+  evidenceHref(id: string): string;
+  /** Full and short note of a record, as HTML without a final full stop. */
+  note(record: string): { full: string; short: string };
+}
+

@@ -1,0 +1,39 @@
+import type { Case } from './case.ts';
+import type { Person } from './person.ts';
+import type { Place } from './place.ts';
+import type { Mention, SourceRecord } from './record.ts';
+import type { Review } from './review.ts';
+import type { Search } from './search.ts';
+import type { Series } from './series.ts';
+import type { Site } from './site.ts';
+
+/**
+ * What an author's content says, with every reference resolved: all that the reasoning may know.
+ * Maps are in file order, then order within the file; built-in places and series are included.
+ */
+export interface Facts {
+  site: Site;
+  cases: ReadonlyMap<string, Case>;
+  records: ReadonlyMap<string, SourceRecord>;
+  people: ReadonlyMap<string, Person>;
+  places: ReadonlyMap<string, Place>;
+  series: ReadonlyMap<string, Series>;
+  searches: ReadonlyMap<string, Search>;
+  reviews: readonly Review[];
+}
+
+/** The mention a `record#mention` reference names, if there is one. */
+export function mentionAt(facts: Pick<Facts, 'records'>, ref: string): { record: SourceRecord; mention: Mention } | undefined {
+  const at = ref.indexOf('#');
+  const record = facts.records.get(ref.slice(0, at));
+  const mention = record?.mentions.find((m) => m.id === ref.slice(at + 1));
+  return record && mention ? { record, mention } : undefined;
+}
+
+/** What a mention says under a statement key (`birthplace`, `event`, `says.signature` …), or `undefined`. */
+export function statementOf(mention: Mention, states: string): unknown {
+  if (states.startsWith('says.')) return Object.hasOwn(mention.says, states.slice(5)) ? mention.says[states.slice(5)] : undefined;
+  if (['id', 'informants', 'inferred', 'copies', 'says'].includes(states) || !Object.hasOwn(mention, states)) return undefined;
+  const value = mention[states as keyof Mention];
+  return Array.isArray(value) && value.length === 0 ? undefined : value;
+}
