@@ -21,7 +21,7 @@ export const censusBoundaries = 'US Census Bureau, cartographic boundary files (
 export const measuringAmerica =
   'US Census Bureau, Measuring America: The Decennial Censuses From 1790 to 2000 (POL/02-MA(RV), 2002)';
 
-/** Who may see the federal schedules, and when they open. */
+/** Why hardly anything is left of one census. */
 export const schedulesLostIn1921 =
   'US National Archives: the 1890 schedules were burnt in the Commerce Department fire of 10 January 1921';
 

@@ -38,9 +38,14 @@ export interface BodyContext {
   /** Evidence ids of this case. */
   evidenceIds: readonly string[];
   hasPerson(id: string): boolean;
+  /** Whether `media/` holds an image of this name; images are not looked for when this is left out. */
+  hasMedia?(file: string): boolean;
   /** Where an evidence reference leads, `/cases/x/proof.html#e1`. */
   evidenceHref(id: string): string;
-  /** Full and short note of a record, as HTML without a final full stop. */
-  note(record: string): { full: string; short: string };
+  /**
+   * Full and short note of a record, as HTML without a final full stop. `full` is `item` (what it is) followed by
+   * `held` (where it is kept and how it was seen); with both given, a locator stands between them.
+   */
+  note(record: string): { full: string; short: string; item?: string; held?: string };
 }
 

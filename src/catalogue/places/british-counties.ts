@@ -90,7 +90,7 @@ const scottish: readonly CountyRow[] = [
   ['BEW', 'berwickshire', 'Berwickshire', 55.8, -2.4, ['Berwick']],
   ['BUT', 'buteshire', 'Buteshire', 55.6, -5.2, ['Bute', 'Arran']],
   ['CAI', 'caithness', 'Caithness', 58.4, -3.4, ['Caithness-shire']],
-  ['CLK', 'clackmannanshire', 'Clackmannanshire', 56.1, -3.8, ['Clackmannan']],
+  ['CLK', 'clackmannanshire', 'Clackmannanshire', 56.2, -3.8, ['Clackmannan']],
   ['DFS', 'dumfriesshire', 'Dumfriesshire', 55.2, -3.5, ['Dumfries']],
   ['DNB', 'dunbartonshire', 'Dunbartonshire', 56.1, -4.5, ['Dumbartonshire', 'Dumbarton']],
   ['ELN', 'east-lothian', 'East Lothian', 55.9, -2.7, ['Haddingtonshire', 'Haddington']],

@@ -100,6 +100,7 @@ const provinces = [
     },
     source,
   ),
+  // Its six counties keep to Ulster and Ireland alone: most of what is proved of them happened before 1921.
   place(
     {
       id: 'northern-ireland',
@@ -159,7 +160,7 @@ const counties = countyRows.map(([chapman, iso, id, name, province, lat, lon, va
       id,
       name,
       kind: 'county',
-      within: iso === null ? [province, { place: 'northern-ireland', from: '1921' }] : [province],
+      within: [province],
       variants,
       lat,
       lon,

@@ -1,11 +1,17 @@
-/** How near to the origin a series usually comes when it says anything of it at all. */
+/**
+ * How near to the origin a series comes when it says anything of it. `townland` stands for the smallest ground people
+ * are recorded by: a townland in Ireland, a farm in Norway; `parish` for a parish or town; `varies` for a series whose
+ * entries run from nothing at all to the very place.
+ */
 export type OriginDepth = 'none' | 'country' | 'county' | 'parish' | 'townland' | 'varies';
 
-/** Years (EDTF) for which nothing of a series can be expected, and why. */
+/** Years (EDTF) of a series that are lost, and why. */
 export interface SeriesGap {
   from: string;
   to: string;
   why: string;
+  /** Much survives all the same, so that it must be asked for place by place. */
+  partly?: boolean;
 }
 
 /** What the records of some years of a series say of a person, and how near to the origin they come. */
@@ -13,7 +19,10 @@ export interface SeriesTells {
   from: string;
   /** EDTF date, or `..` when it still holds. */
   to: string;
-  /** Keys of a mention's statements; what no key names stands under a name of the catalogue's own. */
+  /**
+   * Keys of a mention's statements (`birthplace`, `lastResidence`, `nearest` …); what no key names stands under a
+   * name with hyphens (`naturalized`, `parents-birthplace`, `mother-tongue`).
+   */
   fields: string[];
   origin: OriginDepth;
 }
@@ -22,8 +31,10 @@ export interface SeriesTells {
 export interface BuiltInSeries {
   id: string;
   title: string;
-  /** Id of the built-in place whose records these are. */
+  /** Id of the built-in place whose people these records name. */
   of: string;
+  /** Other built-in places covered by the same series: Wales, in the censuses of England and Wales. */
+  alsoOf?: string[];
   /** census, naturalization, passenger, church, vital, land, probate, cemetery, newspaper and the like. */
   kind: string;
   from: string;

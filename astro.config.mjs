@@ -1,0 +1,23 @@
+import mdx from '@astrojs/mdx';
+import { defineConfig } from 'astro/config';
+import whence from './src/dossier/integration.ts';
+
+export default defineConfig({
+  output: 'static',
+  outDir: process.env.WHENCE_OUT_DIR ?? './dist',
+  base: '/',
+  // One file per page: `/records/x.html` opens from a folder on disk as well as from a server.
+  trailingSlash: 'never',
+  build: { format: 'file', inlineStylesheets: 'never', concurrency: 16, assets: 'assets' },
+  // The default mode drops white space between inline elements.
+  compressHTML: true,
+  prerenderConflictBehavior: 'error',
+  cacheDir: './node_modules/.whence/astro',
+  devToolbar: { enabled: false },
+  integrations: [whence(), mdx()],
+  vite: {
+    cacheDir: './node_modules/.whence/vite',
+    // A font or drawing written into the stylesheet as data would be refused by the content security policy.
+    build: { assetsInlineLimit: 0, cssCodeSplit: false },
+  },
+});

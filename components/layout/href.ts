@@ -1,0 +1,34 @@
+/**
+ * The site's addresses, each written once. Every page is one file under the root of the site; the writer of the
+ * site makes these paths relative, so nothing else may spell one out.
+ */
+export const home = '/index.html';
+export const peopleIndex = '/people.html';
+export const recordsIndex = '/records.html';
+export const placesIndex = '/places.html';
+export const rulesIndex = '/rules.html';
+export const sources = '/sources.html';
+export const searches = '/searches.html';
+export const method = '/method.html';
+export const ids = '/ids.html';
+export const about = '/about.html';
+
+export const caseStory = (id: string): string => `/cases/${id}.html`;
+export const caseProof = (id: string): string => `/cases/${id}/proof.html`;
+export const evidence = (caseId: string, evidenceId: string): string => `${caseProof(caseId)}#${evidenceId}`;
+export const record = (id: string): string => `/records/${id}.html`;
+export const person = (id: string): string => `/people/${id}.html`;
+export const place = (id: string): string => `/places/${id}.html`;
+export const rule = (id: string): string => `/rules/${id}.html`;
+
+/** One search in the log. */
+export const search = (id: string): string => `${searches}#search-${id}`;
+/** One entry of the source list. */
+export const source = (recordId: string): string => `${sources}#source-${recordId}`;
+/** One mention on its record's page. */
+export const mention = (ref: string): string => {
+  const at = ref.indexOf('#');
+  return `${record(ref.slice(0, at))}#mention-${ref.slice(at + 1)}`;
+};
+/** A built-in place or series in the list of ids. */
+export const builtIn = (id: string): string => `${ids}#id-${id}`;

@@ -1,0 +1,40 @@
+/** What things are called on a proof page, with where they lead. Someone or something withheld is never named. */
+import type { CaseView, Dossier } from '../../src/dossier/types.ts';
+import * as href from '../layout/href.ts';
+import type { Part } from './phrase.ts';
+
+export interface Namer {
+  subject: string;
+  person(id: string): Part;
+  personName(id: string): string;
+  place(id: string): Part;
+  placeName(id: string): string;
+  /** “Knockmahon, a townland”, or the bare name of a place without a kind. */
+  placeAndKind(id: string): string;
+  record(id: string): Part;
+  recordTitle(id: string): string;
+  item(id: string): Part;
+  search(id: string): Part;
+}
+
+/** The names of a dossier, seen from one case. */
+export function namerOf(dossier: Dossier, view: CaseView): Namer {
+  const link = (text: string, to: string, exists: boolean): Part => (exists ? { text, href: to } : text);
+  const personName = (id: string) => dossier.people.get(id)?.person.name ?? 'somebody not shown here';
+  const placeOf = (id: string) => dossier.places.get(id)?.place ?? dossier.facts.places.get(id);
+  const placeName = (id: string) => placeOf(id)?.name ?? id;
+  const recordTitle = (id: string) => dossier.records.get(id)?.record.title ?? 'a record not shown here';
+  const items = new Set(view.case.evidence.map((item) => item.id));
+  return {
+    subject: view.case.subject,
+    person: (id) => link(personName(id), href.person(id), dossier.people.has(id)),
+    personName,
+    place: (id) => link(placeName(id), href.place(id), dossier.places.has(id)),
+    placeName,
+    placeAndKind: (id) => [placeName(id), placeOf(id)?.kind].filter(Boolean).join(', '),
+    record: (id) => link(recordTitle(id), href.record(id), dossier.records.has(id)),
+    recordTitle,
+    item: (id) => link(id, href.evidence(view.id, id), items.has(id)),
+    search: (id) => link(id, href.search(id), dossier.searches.has(id)),
+  };
+}

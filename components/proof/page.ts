@@ -1,0 +1,112 @@
+/**
+ * Everything a proof page says, gathered before it is set. Notes are numbered here, in the order of the page, so that
+ * their numbers do not hang on the order in which components happen to be rendered.
+ */
+import type { CaseView, Dossier } from '../../src/dossier/types.ts';
+import type { CaseFile } from '../../src/model/case.ts';
+import type { CaseResult } from '../../src/reasoning/types.ts';
+import { mentionAt } from '../../src/model/facts.ts';
+import { bodiesOf, type Fix } from './bodies.ts';
+import { evidenceCard, type EvidenceCard } from './evidence.ts';
+import { namerOf, type Namer } from './names.ts';
+import { notebook, type Notebook, type PageNote } from './notebook.ts';
+import { joined, type Phrase } from './phrase.ts';
+import { searchRows, type SearchRow } from './searches.ts';
+import { saidPhrase } from './statements.ts';
+import { groupPairs, marginPhrase, pairPhrase } from './words.ts';
+
+export interface ConflictView {
+  answered: boolean;
+  /** What conflicts, in a sentence. */
+  what: Phrase;
+  /** The author’s answer. */
+  answer: string | null;
+  /** By a rejected place rather than by a resolution. */
+  rejected: boolean;
+}
+
+export interface ProofPage {
+  result: CaseResult;
+  fix: Fix | null;
+  names: Namer;
+  evidence: EvidenceCard[];
+  dependent: Phrase[];
+  undetermined: Phrase[];
+  argued: { pairs: Phrase; because: string }[];
+  conflicts: ConflictView[];
+  rejected: { place: Phrase; because: string }[];
+  candidates: { id: string; people: Phrase; records: Phrase; note: string }[];
+  searches: SearchRow[];
+  overturn: Phrase;
+  notes: PageNote[];
+}
+
+/** The proof page of a computed case. */
+export function proofPage(dossier: Dossier, view: CaseView, result: CaseResult): ProofPage {
+  const c = view.case;
+  const names = namerOf(dossier, view);
+  const book = notebook(dossier.records);
+  const fix = bodiesOf(result, c.evidence);
+  const evidence = result.items.flatMap((item) => {
+    const given = c.evidence[item.index];
+    return given ? [evidenceCard(dossier.facts, given, item, fix, names, book.cite)] : [];
+  });
+  const of = (relation: string) => groupPairs(result.pairs.filter((pair) => pair.relation === relation)).map((group) => pairPhrase(group, names));
+  return {
+    result, fix, names, evidence,
+    dependent: of('dependent'),
+    undetermined: of('undetermined'),
+    argued: arguedPairs(c, result, names),
+    conflicts: [...placedConflicts(dossier, c, result, names), ...otherConflicts(c, names)],
+    rejected: c.rejected.map(({ place, because }) => ({ place: [names.place(place)], because })),
+    candidates: candidates(c, names, book),
+    searches: searchRows(view.searches, dossier, names, book.cite),
+    overturn: marginPhrase(result, names),
+    notes: book.notes,
+  };
+}
+
+function arguedPairs(c: CaseFile, result: CaseResult, names: Namer): ProofPage['argued'] {
+  return c.independence.flatMap(({ because }, index) => {
+    const pairs = result.pairs.filter((pair) => pair.argument === index);
+    if (pairs.length === 0) return [];
+    return [{ pairs: joined(pairs.map((pair) => [names.item(pair.a), ' and ', names.item(pair.b)]), '; ', '; '), because }];
+  });
+}
+
+/** Items that conflict with the place, each with the author’s answer or the lack of one. */
+function placedConflicts(dossier: Dossier, c: CaseFile, result: CaseResult, names: Namer): ConflictView[] {
+  return result.conflicts.map(({ evidence: id, answered, by }) => {
+    const item = result.items.find((one) => one.id === id);
+    const given = c.evidence.find((one) => one.id === id);
+    const mention = item?.mentions[0] && mentionAt(dossier.facts, item.mentions[0].ref)?.mention;
+    const said = mention && saidPhrase(mention, given?.states);
+    const what: Phrase =
+      given?.kind === 'negative'
+        ? [names.item(id), ' speaks against ', given.against === undefined ? 'the place' : names.place(given.against), '.']
+        : [names.item(id), ...(said ? [' says ', ...said, ', which'] : []), ' is read as ', given?.place === undefined ? 'another place' : names.place(given.place), '.'];
+    const resolution = by?.kind === 'conflicts' ? c.conflicts[by.index]?.resolution : by ? c.rejected[by.index]?.because : undefined;
+    return { answered, what, answer: resolution ?? null, rejected: by?.kind === 'rejected' };
+  });
+}
+
+/** Conflicts the author found and answered that name no place: an age, a name, a date. */
+function otherConflicts(c: CaseFile, names: Namer): ConflictView[] {
+  return c.conflicts
+    .filter((conflict) => conflict.evidence === undefined)
+    .map(({ about, between, resolution }) => ({
+      answered: true,
+      what: [`${about ? `About ${about}` : 'A conflict'}`, ...(between ? [' between ', ...joined(between.map((id) => [names.item(id)]))] : []), '.'],
+      answer: resolution,
+      rejected: false,
+    }));
+}
+
+function candidates(c: CaseFile, names: Namer, book: Notebook): ProofPage['candidates'] {
+  return c.candidates.map(({ id, people, records, note }) => ({
+    id,
+    people: joined(people.map((person) => [names.person(person)])),
+    records: joined(records.map((record) => [names.record(record), book.cite(record)])),
+    note: note ?? '',
+  }));
+}

@@ -1,0 +1,45 @@
+/** The searches of a case as rows: when, for whom, in what, and with what result. */
+import type { Search } from '../../src/model/search.ts';
+import type { Dossier } from '../../src/dossier/types.ts';
+import { dateInWords, yearsInWords } from '../layout/dates.ts';
+import { resultWords } from '../layout/words.ts';
+import type { Namer } from './names.ts';
+import { joined, type Part, type Phrase } from './phrase.ts';
+
+export interface SearchRow {
+  id: string;
+  found: boolean;
+  date: string;
+  name: Phrase;
+  whom: Phrase;
+  series: string;
+  coverage: string;
+  where: string;
+  result: string;
+  records: Phrase;
+  note: string;
+}
+
+/** The years a search covered, in words. */
+export function coverageInWords(coverage: string): string {
+  const at = coverage.indexOf('/');
+  return at < 0 ? dateInWords(coverage) : yearsInWords(coverage.slice(0, at), coverage.slice(at + 1));
+}
+
+/** A row for each search, those with nothing found first, otherwise in the order of the log. */
+export function searchRows(searches: readonly Search[], dossier: Dossier, names: Namer, cite: (record: string) => Part): SearchRow[] {
+  const nothing = (search: Search) => search.result === 'not-found';
+  return [...searches.filter(nothing), ...searches.filter((search) => !nothing(search))].map((search) => ({
+    id: search.id,
+    found: search.result === 'found',
+    date: dateInWords(search.date),
+    name: [names.search(search.id)],
+    whom: joined(search.for.map((id) => [names.person(id)])),
+    series: dossier.series.get(search.series)?.title ?? search.series,
+    coverage: search.coverage === undefined ? '' : coverageInWords(search.coverage),
+    where: search.where ?? '',
+    result: resultWords[search.result],
+    records: joined(search.records.map((id) => [names.record(id), cite(id)])),
+    note: search.note ?? '',
+  }));
+}

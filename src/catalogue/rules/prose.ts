@@ -1,0 +1,42 @@
+import type { RuleGroup } from './types.ts';
+
+/** Rules of the prose of cases, records, people and places. */
+export const proseRules = {
+  'citation-resolves': {
+    title: 'Every citation in prose names a record.',
+    severity: 'error',
+    why: 'A note that leads nowhere cannot be tested.',
+    mend: 'Correct the record id in [@record-id, locator].',
+    example: { wrong: '[@declaration-1817]', right: '[@declaration-1871]' },
+  },
+  'evidence-reference-resolves': {
+    title: 'Every evidence reference in prose names an item of its case.',
+    severity: 'error',
+    why: 'The reader who follows it must arrive at the item.',
+    mend: 'Correct the id in [#e1], or add the item to the evidence.',
+  },
+  'content-is-not-code': {
+    title: 'Content holds no imports, exports or expressions.',
+    severity: 'error',
+    why: 'A case file is something to read; it must never be able to run a program on the computer of whoever builds the site.',
+    mend: 'Write the text itself. Curly braces that belong to the text are written with a backslash: \\{ and \\}.',
+  },
+  'component-is-known': {
+    title: 'Only the site’s own components stand in a case.',
+    severity: 'error',
+    why: 'A component the site does not have would leave a hole in the page.',
+    mend: 'Correct the name; attributes are literal text.',
+  },
+  'html-is-safe': {
+    title: 'HTML in prose holds nothing that can run or that asks another host.',
+    severity: 'error',
+    why: 'Readers’ browsers must run nothing from the content and ask no other host.',
+    mend: 'Write Markdown instead, and put images into media/.',
+  },
+  'living-are-not-named': {
+    title: 'Prose for the public names nobody who is presumed living.',
+    severity: 'error',
+    why: 'Nothing of a living person leaves the content folder in a public build.',
+    mend: 'Leave the name out, record the death that is known, or build the site for the family.',
+  },
+} as const satisfies RuleGroup;

@@ -1,0 +1,24 @@
+import { CannotRun } from '../../corpus/types.ts';
+import { paintFor } from '../report/paint.ts';
+
+/** 0: fine. 1: findings of severity error. 2: could not run. */
+export type ExitCode = 0 | 1 | 2;
+
+/**
+ * Runs a verb and ends the process with its exit code, once everything printed has gone out. `CannotRun` is told as
+ * the sentence it is; anything else thrown is a fault of ours and says so.
+ */
+export async function exitWith(work: () => Promise<ExitCode> | ExitCode): Promise<void> {
+  try {
+    process.exitCode = await work();
+  } catch (error) {
+    process.exitCode = 2;
+    process.stderr.write(error instanceof CannotRun ? `${error.message}\n` : fault(error));
+  }
+}
+
+/** What is said of an error that no content should be able to cause. */
+export function fault(error: unknown): string {
+  const text = error instanceof Error ? (error.stack ?? error.message) : String(error);
+  return `${paintFor(process.stderr).bold('This is a fault of Whence, not of your content.')} Please report it with these lines:\n${text}\n`;
+}

@@ -1,0 +1,37 @@
+import type { z } from 'zod';
+import { caseFile } from '../model/case.ts';
+import { personEntry, personFile } from '../model/person.ts';
+import { placeEntry } from '../model/place.ts';
+import { recordFile } from '../model/record.ts';
+import { reviewFile } from '../model/review.ts';
+import { search } from '../model/search.ts';
+import { series } from '../model/series.ts';
+import type { EntryKind } from './types.ts';
+
+/** What one folder of the content holds. */
+export interface FolderKind {
+  kind: EntryKind;
+  folder: string;
+  /** The schema of a Markdown file’s front matter, and the endings of such files; absent where none are expected. */
+  markdown?: { schema: z.ZodType; endings: readonly string[] };
+  /** The schema of one entry of a list in a .yaml file. */
+  list?: z.ZodType;
+  /** The schema of a .yaml file that holds one entry, in folders named after a case. */
+  perCase?: z.ZodType;
+  /** What belongs into the folder, for messages. */
+  expected: string;
+}
+
+/** The folders of a content folder, in the order in which they are read. */
+export const folderKinds: readonly FolderKind[] = [
+  { kind: 'case', folder: 'cases', markdown: { schema: caseFile, endings: ['.md', '.mdx'] }, expected: '.md and .mdx files' },
+  { kind: 'record', folder: 'records', markdown: { schema: recordFile, endings: ['.md'] }, expected: '.md files' },
+  { kind: 'person', folder: 'people', markdown: { schema: personFile, endings: ['.md'] }, list: personEntry, expected: '.md files and .yaml lists' },
+  { kind: 'place', folder: 'places', list: placeEntry, expected: '.yaml lists' },
+  { kind: 'series', folder: 'series', list: series, expected: '.yaml lists' },
+  { kind: 'search', folder: 'searches', list: search, expected: '.yaml lists' },
+  { kind: 'review', folder: 'reviews', perCase: reviewFile, expected: 'folders named after a case, with .yaml files' },
+];
+
+/** Folders that are not read as entries: scans, and one kept for lists of names. */
+export const otherFolders = ['media', 'names'];

@@ -1,0 +1,288 @@
+/** What must hold between the parts of a content folder before anything is computed from it. */
+import type { Case, Evidence } from '../model/case.ts';
+import { mentionAt, statementOf, type Facts } from '../model/facts.ts';
+import type { ValuePath } from '../model/finding.ts';
+import type { Place } from '../model/place.ts';
+import type { Mention, SourceRecord } from '../model/record.ts';
+import { circles } from './circles.ts';
+import type { Entry, Findings } from './entries.ts';
+import { listed, quoted } from './finding.ts';
+import { statementKeys } from './references.ts';
+import { nearest } from './suggestions.ts';
+import type { EntryKind } from './types.ts';
+
+/** The entry an author wrote for an id, if there is one. */
+export type EntryOf = (kind: EntryKind, id: string) => Entry | undefined;
+
+/** Judges records, people, cases and places by what they say of one another. */
+export function checkStructure(facts: Facts, entryOf: EntryOf, findings: Findings): void {
+  for (const [id, record] of facts.records) checkRecord(record, entryOf('record', id)!, findings);
+  for (const [id, item] of facts.cases) checkCase(item, entryOf('case', id)!, facts, findings);
+  checkOwners(facts, entryOf, findings);
+  checkCircles(facts, entryOf, findings);
+}
+
+function checkRecord(record: SourceRecord, entry: Entry, findings: Findings): void {
+  if (record.form === 'derivative' && record.derivedFrom.length === 0)
+    findings.add(
+      entry,
+      ['form'],
+      'derivative-names-its-exemplar',
+      'This record is a derivative, and does not say what it derives from.',
+      'Add derivedFrom with the id of the record it copies, or, for one you have not examined, its name in words: derivedFrom: [{ unseen: parish register of Kill }]',
+    );
+  uniqueIn(record.mentions, ['mentions'], 'mention', entry, findings);
+  if (!record.mentions.some((mention) => mention.copies)) return;
+  const exemplars = record.derivedFrom.map((from) => (typeof from === 'string' ? from : 'perhaps' in from ? from.perhaps : undefined));
+  record.mentions.forEach((mention, index) => {
+    const copied = mention.copies?.slice(0, mention.copies.indexOf('#'));
+    if (copied === undefined || exemplars.includes(copied)) return;
+    findings.add(
+      entry,
+      ['mentions', index, 'copies'],
+      'copy-names-its-exemplar',
+      `This mention copies one of the record ${quoted(copied)}, from which this record does not derive.`,
+      `Add ${copied} to derivedFrom, or correct copies.`,
+    );
+  });
+}
+
+function uniqueIn(list: readonly { id: string }[], path: ValuePath, noun: string, entry: Entry, findings: Findings): void {
+  const seen = new Set<string>();
+  list.forEach(({ id }, index) => {
+    if (seen.has(id))
+      findings.add(entry, [...path, index, 'id'], 'id-is-unique', `This is the second ${noun} ${quoted(id)} here.`, 'Give it an id of its own.', {
+        breaks: true,
+      });
+    seen.add(id);
+  });
+}
+
+function checkCase(item: Case, entry: Entry, facts: Facts, findings: Findings): void {
+  uniqueIn(item.evidence, ['evidence'], 'item of evidence', entry, findings);
+  uniqueIn(item.candidates, ['candidates'], 'candidate', entry, findings);
+  if (item.conclusion && item.hypothesis)
+    findings.add(
+      entry,
+      ['hypothesis'],
+      'one-answer-per-case',
+      'This case has both a conclusion and a hypothesis.',
+      'Keep the one that is meant: a hypothesis while the case is open, a conclusion once the rule is met.',
+      { key: true },
+    );
+  item.evidence.forEach((evidence, index) => checkEvidence(evidence, ['evidence', index], entry, facts, findings));
+}
+
+function checkEvidence(evidence: Evidence, path: ValuePath, entry: Entry, facts: Facts, findings: Findings): void {
+  const negative = evidence.kind === 'negative';
+  if (negative && evidence.against === undefined)
+    findings.add(
+      entry,
+      [...path, 'kind'],
+      'negative-evidence-speaks-against-a-place',
+      `The evidence ${quoted(evidence.id)} is negative, and does not say which place it speaks against.`,
+      'Add against: and the id of the place whose records were searched in vain.',
+    );
+  if (!negative && evidence.against !== undefined)
+    findings.add(
+      entry,
+      [...path, 'against'],
+      'against-belongs-to-negative-evidence',
+      `The evidence ${quoted(evidence.id)} is ${evidence.kind}, so the place it speaks against is not read.`,
+      'Write kind: negative if it is, or leave against out.',
+      { key: true },
+    );
+  evidence.from.forEach((source, index) => {
+    if (negative || !source.startsWith('search:')) return;
+    findings.add(
+      entry,
+      [...path, 'from', index],
+      'search-is-negative-evidence',
+      `The evidence ${quoted(evidence.id)} is ${evidence.kind}, and a search by itself is negative evidence only.`,
+      'Name the mention that the search found, or write kind: negative and the place it speaks against.',
+    );
+  });
+  checkStatement(evidence, path, entry, facts, findings);
+}
+
+/** Evidence from several mentions states what at least one of them says. */
+function checkStatement(evidence: Evidence, path: ValuePath, entry: Entry, facts: Facts, findings: Findings): void {
+  const { states } = evidence;
+  if (states === undefined) return;
+  const refs = evidence.from.filter((source) => !source.startsWith('search:'));
+  const mentions = refs.map((ref) => mentionAt(facts, ref)?.mention);
+  if (mentions.length === 0 || mentions.some((mention) => mention === undefined)) return;
+  const known = mentions as Mention[];
+  if (known.some((mention) => statementOf(mention, states) !== undefined)) return;
+  const said = [...new Set(known.flatMap(statementsOf))];
+  const meant = nearest(states, said);
+  findings.add(
+    entry,
+    [...path, 'states'],
+    'evidence-states-what-is-said',
+    refs.length === 1
+      ? `The mention ${refs[0]} says nothing under ${quoted(states)}.`
+      : `None of the mentions ${listed(refs, 'and')} says anything under ${quoted(states)}.`,
+    meant ? `Did you mean ${meant}?` : said.length === 0 ? 'It states nothing yet; add the statement to the record.' : `What it states is ${listed(said, 'and')}.`,
+  );
+}
+
+function statementsOf(mention: Mention): string[] {
+  const own = [...statementKeys].filter((key) => statementOf(mention, key) !== undefined);
+  return [...own, ...Object.keys(mention.says).map((name) => `says.${name}`)];
+}
+
+function checkOwners(facts: Facts, entryOf: EntryOf, findings: Findings): void {
+  const owners = new Map<string, string>();
+  for (const [id, person] of facts.people) {
+    person.mentions.forEach((ref, index) => {
+      const owner = owners.get(ref);
+      if (owner === undefined) owners.set(ref, id);
+      else
+        findings.add(
+          entryOf('person', id)!,
+          ['mentions', index],
+          'mention-belongs-to-one-person',
+          owner === id ? `The mention ${ref} is listed twice for this person.` : `The mention ${ref} already belongs to ${quoted(owner)}.`,
+          owner === id ? 'Remove one of the two.' : 'Decide whose it is and take it from the other; what is undecided belongs to nobody yet.',
+        );
+    });
+  }
+}
+
+function checkCircles(facts: Facts, entryOf: EntryOf, findings: Findings): void {
+  const { records, people, places } = facts;
+  const existing = (map: ReadonlyMap<string, unknown>, ids: readonly string[]) => ids.filter((id) => map.has(id));
+
+  const derives = (id: string) => existing(records, records.get(id)!.derivedFrom.filter((from) => typeof from === 'string'));
+  for (const circle of circles(records.keys(), derives)) {
+    const next = circle[1] ?? circle[0]!;
+    const at = records.get(circle[0]!)!.derivedFrom.indexOf(next);
+    findings.add(
+      entryOf('record', circle[0]!)!,
+      ['derivedFrom', at],
+      'derivation-lies-in-no-circle',
+      `This record would derive from itself: ${inWords(circle)}.`,
+      'Take the record that was made first out of the circle, or write { perhaps: … } where copying is likely but not shown.',
+    );
+    for (const id of circle) findings.broken.add(`record:${id}`);
+  }
+
+  const holds = (id: string) => existing(records, [records.get(id)!.partOf ?? ''].filter(Boolean));
+  for (const circle of circles(records.keys(), holds))
+    findings.add(
+      entryOf('record', circle[0]!)!,
+      ['partOf'],
+      'part-lies-in-no-circle',
+      `This record would be a part of itself: ${inWords(circle)}.`,
+      'Remove partOf from the record that holds the others.',
+    );
+
+  const parents = (id: string) =>
+    existing(
+      people,
+      people.get(id)!.parents.map((parent) => parent.person),
+    );
+  for (const circle of circles(people.keys(), parents)) {
+    const next = circle[1] ?? circle[0]!;
+    const at = people.get(circle[0]!)!.parents.findIndex((parent) => parent.person === next);
+    findings.add(
+      entryOf('person', circle[0]!)!,
+      ['parents', at, 'person'],
+      'descent-lies-in-no-circle',
+      `This person would be their own ancestor: ${inWords(circle)}.`,
+      'Correct the parents of one person in the circle; two people of one name may have become one.',
+    );
+  }
+
+  checkPlaces(places, entryOf, findings, (id) =>
+    existing(
+      places,
+      places.get(id)!.within.map((within) => within.place),
+    ),
+  );
+}
+
+function checkPlaces(places: ReadonlyMap<string, Place>, entryOf: EntryOf, findings: Findings, within: (id: string) => string[]): void {
+  const inCircles = new Set<string>();
+  for (const circle of circles(places.keys(), within)) {
+    for (const id of circle) {
+      inCircles.add(id);
+      findings.broken.add(`place:${id}`);
+    }
+    // A built-in place has no line to point to; its author’s neighbour in the circle has.
+    const written = circle.findIndex((id) => entryOf('place', id) !== undefined);
+    const turned = [...circle.slice(Math.max(written, 0)), ...circle.slice(0, Math.max(written, 0))];
+    const entry = entryOf('place', turned[0]!);
+    if (!entry) continue;
+    findings.add(
+      entry,
+      ['within'],
+      'place-lies-in-no-circle',
+      `This place would lie inside itself: ${inWords(turned)}.`,
+      'Correct within for one place in the circle; places that share ground without nesting are named under overlaps.',
+    );
+  }
+  checkCountries(places, entryOf, findings, within, inCircles);
+}
+
+/** Reported where the fault begins, so that one missing line is one finding and not one for every townland below. */
+function checkCountries(places: ReadonlyMap<string, Place>, entryOf: EntryOf, findings: Findings, within: (id: string) => string[], inCircles: ReadonlySet<string>): void {
+  const countries = countriesOf(places, within, inCircles);
+  for (const [id, place] of places) {
+    const entry = entryOf('place', id);
+    const own = countries.get(id);
+    if (!entry || !own || own.size === 1) continue;
+    if (place.within.some(({ place: above }) => !places.has(above))) continue;
+    const above = within(id).map((parent) => ({ parent, countries: countries.get(parent) }));
+    if (above.some((parent) => parent.countries === undefined)) continue;
+    if (own.size > 1) {
+      if (above.some((parent) => parent.countries!.size > 1)) continue;
+      findings.add(
+        entry,
+        ['within'],
+        'place-has-one-country',
+        `${quoted(id)} lies in more than one country: ${listed([...own], 'and')}.`,
+        'Lead within up to the country the ground lies in today, and name a neighbour that shares the ground under overlaps.',
+      );
+    } else {
+      const reportedAbove = above.some(({ parent }) => !places.get(parent)!.builtIn);
+      if (place.builtIn || reportedAbove) continue;
+      findings.add(
+        entry,
+        ['within'],
+        'place-has-one-country',
+        above.length === 0 ? `${quoted(id)} lies in no country.` : `${quoted(id)} lies in ${listed(above.map(({ parent }) => parent), 'and')}, and that lies in no country.`,
+        'Add within: and the place it lies in, one that leads up to a country, such as within: [ireland]',
+      );
+    }
+  }
+}
+
+/** The places of kind `country` above each place, itself included; none for what leads into a circle. */
+function countriesOf(places: ReadonlyMap<string, Place>, within: (id: string) => string[], inCircles: ReadonlySet<string>): ReadonlyMap<string, ReadonlySet<string>> {
+  const known = new Map<string, ReadonlySet<string>>();
+  for (const start of places.keys()) {
+    const path = [start];
+    while (path.length > 0) {
+      const id = path[path.length - 1]!;
+      const open = known.has(id) || inCircles.has(id) ? [] : within(id).filter((parent) => !known.has(parent) && !inCircles.has(parent));
+      if (open.length > 0) {
+        path.push(open[0]!);
+        continue;
+      }
+      path.pop();
+      if (known.has(id) || inCircles.has(id)) continue;
+      const parents = within(id).map((parent) => known.get(parent));
+      if (parents.includes(undefined)) continue;
+      const all = new Set(parents.flatMap((countries) => [...countries!]));
+      if (places.get(id)!.kind === 'country') all.add(id);
+      known.set(id, all);
+    }
+  }
+  return known;
+}
+
+function inWords(circle: readonly string[]): string {
+  return [...circle, circle[0]].join(' → ');
+}

@@ -1,0 +1,96 @@
+/**
+ * YAML as authors write it, read with js-yaml's core schema: dates stay text, `<<` is an ordinary key. The same events
+ * give the values and, only when a finding asks for a place, the positions. What cannot be read is explained by
+ * yaml-problems.ts.
+ */
+import { CORE_SCHEMA, YAMLException, constructFromEvents, parseEvents, type Event } from 'js-yaml';
+import type { Finding } from '../model/finding.ts';
+import { finding, quoted } from './finding.ts';
+import type { SourceText } from './source-text.ts';
+import { explainYaml } from './yaml-problems.ts';
+import { expandedSize, repeatedKeys, treeOf, type YamlNode } from './yaml-tree.ts';
+
+/** What a document is read as: its value (`null` when it is empty), or why it has none. */
+export interface YamlResult {
+  /** `undefined` when the YAML cannot be read. */
+  value: unknown;
+  findings: Finding[];
+}
+
+/** More values than any list an author writes; reached only by aliases that repeat aliases. */
+const mostValues = 200_000;
+
+/** Reads the YAML in the first `end` characters of a file. */
+export function readYaml(source: SourceText, end = source.text.length): YamlResult {
+  const text = end === source.text.length ? source.text : source.text.slice(0, end);
+  let events: Event[];
+  try {
+    events = parseEvents(text, {});
+  } catch (error) {
+    return { value: undefined, findings: explainYaml(source, text, reasonOf(error)) };
+  }
+  if (text.includes('*')) {
+    const { values, circular } = expandedSize(events, text);
+    if (circular || values > mostValues) return { value: undefined, findings: [tooLarge(source, text, circular)] };
+  }
+  try {
+    const documents = constructFromEvents(events, { source: text, schema: CORE_SCHEMA });
+    if (documents.length > 1) return { value: undefined, findings: explainYaml(source, text, { reason: 'several documents', offset: undefined }) };
+    return { value: documents[0] ?? null, findings: [] };
+  } catch (error) {
+    const reason = reasonOf(error);
+    if (reason.reason !== 'duplicated mapping key') return { value: undefined, findings: explainYaml(source, text, reason) };
+    return withRepeatedKeys(source, text, events);
+  }
+}
+
+/** The tree of positions of the YAML in the first `end` characters of a file that can be read. */
+export function yamlTree(source: SourceText, end: number): YamlNode | undefined {
+  const text = source.text.slice(0, end);
+  try {
+    return treeOf(parseEvents(text, {}), text);
+  } catch {
+    return undefined;
+  }
+}
+
+/** Every repeated key is a finding; the values are read all the same, so that other problems come to light too. */
+function withRepeatedKeys(source: SourceText, text: string, events: readonly Event[]): YamlResult {
+  const findings = repeatedKeys(treeOf(events, text)).map(({ key, first, again }) =>
+    finding(
+      'key-stands-once',
+      source.position(again),
+      `The key ${quoted(key)} stands twice; it was already given in line ${source.position(first).line}.`,
+      'Keep one of the two. To say several things under one key, write a list.',
+    ),
+  );
+  try {
+    const documents = constructFromEvents([...events], { source: text, schema: CORE_SCHEMA, json: true });
+    return { value: documents[0] ?? null, findings };
+  } catch (error) {
+    return { value: undefined, findings: [...findings, ...explainYaml(source, text, reasonOf(error))] };
+  }
+}
+
+function tooLarge(source: SourceText, text: string, circular: boolean): Finding {
+  const star = text.search(/(?<=[\s[{,:-])\*/);
+  return finding(
+    'yaml-is-of-bounded-size',
+    source.position(Math.max(star, 0)),
+    circular
+      ? 'An alias (*) stands inside the very value that it repeats, so the value would never end.'
+      : `The aliases (*) in this file repeat one another so often that it stands for more than ${mostValues.toLocaleString('en')} values.`,
+    'Write the values out instead of repeating them with & and *.',
+  );
+}
+
+/** Why js-yaml gave up, and the offset at which it did. */
+export interface YamlReason {
+  reason: string;
+  offset: number | undefined;
+}
+
+function reasonOf(error: unknown): YamlReason {
+  if (error instanceof YAMLException) return { reason: error.reason, offset: error.mark?.position };
+  return { reason: error instanceof Error ? error.message : String(error), offset: undefined };
+}

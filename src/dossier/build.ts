@@ -1,0 +1,180 @@
+/** The dossier for the pages, made from an examination: what the check found, with everything rendered. */
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { formatCitations } from '../citations/format.ts';
+import { renderBody } from '../markdown/render.ts';
+import type { Rendered } from '../markdown/types.ts';
+import { isoDay } from '../model/days.ts';
+import type { Facts } from '../model/facts.ts';
+import type { SourceRecord } from '../model/record.ts';
+import { derivationTarget } from '../reasoning/derivation.ts';
+import { kinOf } from '../reasoning/kin.ts';
+import { searchesForFamily, searchesForRivals } from '../reasoning/points.ts';
+import { bodyContext, type Examination } from './examine.ts';
+import { imageSize } from './image-size.ts';
+import { placeViews } from './place-views.ts';
+import type { CaseView, Dossier, MediaView, PersonView, RecordView } from './types.ts';
+import { maskResult, withoutLiving } from './withhold.ts';
+
+/** Builds the dossier. With errors in the examination it still holds what can be shown, for the live preview. */
+export function buildDossier(examination: Examination): Dossier {
+  const { corpus, living } = examination;
+  const withheld = corpus.site.audience === 'family' ? new Set<string>() : living;
+  const facts = withoutLiving(corpus, withheld);
+  const citations = formatCitations(facts.records.values(), { language: corpus.site.language });
+  const note = (record: string) => citations.notes.get(record) ?? { full: record, short: record };
+  const render = (kind: 'case' | 'record' | 'person', id: string, body: string): Rendered =>
+    renderBody(body, bodyContext(corpus, kind, id, note)).rendered;
+
+  const usedIn = evidenceByRecord(facts);
+  const copies = copiesByRecord(facts);
+  const records = new Map<string, RecordView>();
+  for (const record of facts.records.values()) {
+    records.set(record.id, {
+      id: record.id,
+      record,
+      note: note(record.id).full,
+      shortNote: note(record.id).short,
+      transcription: render('record', record.id, record.body),
+      mentions: record.mentions.map((mention) => {
+        const ref = `${record.id}#${mention.id}`;
+        return { ref, mention, person: kinOf(facts).owner(ref) ?? null };
+      }),
+      media: mediaOf(corpus.root, record),
+      derivesFrom: record.derivedFrom.map((d) =>
+        typeof d === 'string' ? { kind: 'record', record: d } : 'perhaps' in d ? { kind: 'perhaps', record: d.perhaps } : { kind: 'unseen', text: d.unseen },
+      ),
+      copies: copies.get(record.id) ?? [],
+      parts: [...facts.records.values()].filter((r) => r.partOf === record.id).map((r) => r.id),
+      usedIn: usedIn.get(record.id) ?? [],
+    });
+  }
+
+  const people = personViews(facts, examination, (id, body) => render('person', id, body));
+  const cases = new Map<string, CaseView>();
+  for (const c of facts.cases.values()) {
+    const subject = people.get(c.subject);
+    if (!subject) continue;
+    const result = examination.cases.get(c.id) ?? null;
+    const narrative = render('case', c.id, c.body);
+    const family = searchesForFamily(facts, c.subject);
+    const digest = examination.digests.get(c.id) ?? '';
+    cases.set(c.id, {
+      id: c.id,
+      case: c,
+      result: result && maskResult(corpus, result, withheld),
+      subject,
+      narrative,
+      searches: [...family, ...searchesForRivals(facts, c).filter((search) => !family.includes(search))],
+      reviews: facts.reviews.filter((review) => review.case === c.id).map((review) => ({ ...review, current: review.digest === digest })),
+      digest,
+      records: [
+        ...new Set([
+          ...narrative.notes.flatMap((n) => n.records),
+          ...c.evidence.flatMap((e) => e.from.filter((ref) => !ref.startsWith('search:')).map((ref) => ref.split('#')[0]!)),
+        ]),
+      ].filter((id) => records.has(id)),
+    });
+  }
+
+  return {
+    site: corpus.site,
+    facts,
+    counts: corpus.counts,
+    today: examination.today,
+    cases,
+    records,
+    people,
+    places: placeViews(facts, people),
+    searches: facts.searches,
+    series: facts.series,
+    sources: citations.sources,
+    findings: examination.findings,
+  };
+}
+
+function personViews(facts: Facts, examination: Examination, render: (id: string, body: string) => Rendered): Map<string, PersonView> {
+  const children = new Map<string, string[]>();
+  for (const person of facts.people.values())
+    for (const { person: parent } of person.parents) (children.get(parent) ?? children.set(parent, []).get(parent)!).push(person.id);
+  const marriages = new Map<string, PersonView['spouses']>();
+  for (const person of facts.people.values())
+    for (const { person: spouse, married, place } of person.spouses)
+      for (const [one, other] of [
+        [person.id, spouse],
+        [spouse, person.id],
+      ] as const) {
+        const list = marriages.get(one) ?? marriages.set(one, []).get(one)!;
+        const known = list.find((m) => m.person === other);
+        if (!known) list.push({ person: other, married, place });
+        else Object.assign(known, { married: known.married ?? married, place: known.place ?? place });
+      }
+  const casesOf = new Map<string, string[]>();
+  for (const c of facts.cases.values()) (casesOf.get(c.subject) ?? casesOf.set(c.subject, []).get(c.subject)!).push(c.id);
+
+  const views = new Map<string, PersonView>();
+  for (const person of facts.people.values()) {
+    const birth = examination.births.get(person.id);
+    const mentions = person.mentions.flatMap((ref) => {
+      const [record = '', id = ''] = ref.split('#');
+      const mention = facts.records.get(record)?.mentions.find((m) => m.id === id);
+      return mention ? [{ ref, record, mention }] : [];
+    });
+    const siblings = new Set(person.parents.flatMap((p) => children.get(p.person) ?? []));
+    siblings.delete(person.id);
+    views.set(person.id, {
+      id: person.id,
+      person,
+      living: examination.living.has(person.id),
+      born: { earliest: iso(birth?.first), latest: iso(birth?.last) },
+      outliers: birth?.outliers ?? [],
+      biography: render(person.id, person.body),
+      mentions,
+      parents: person.parents.map((p) => p.person),
+      spouses: marriages.get(person.id) ?? [],
+      children: children.get(person.id) ?? [],
+      siblings: [...siblings],
+      readings: commonestFirst(mentions.flatMap((m) => (m.mention.name === undefined ? [] : [m.mention.name]))),
+      cases: casesOf.get(person.id) ?? [],
+    });
+  }
+  return views;
+}
+
+function iso(day: number | null | undefined): string | null {
+  return day === null || day === undefined ? null : isoDay(day);
+}
+
+function commonestFirst(values: readonly string[]): string[] {
+  const counts = new Map<string, number>();
+  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
+  return [...counts].sort(([a, m], [b, n]) => n - m || (a < b ? -1 : 1)).map(([value]) => value);
+}
+
+function evidenceByRecord(facts: Facts): Map<string, RecordView['usedIn']> {
+  const used = new Map<string, RecordView['usedIn']>();
+  for (const c of facts.cases.values())
+    for (const item of c.evidence)
+      for (const record of new Set(item.from.filter((ref) => !ref.startsWith('search:')).map((ref) => ref.split('#')[0]!)))
+        (used.get(record) ?? used.set(record, []).get(record)!).push({ case: c.id, evidence: item.id });
+  return used;
+}
+
+function copiesByRecord(facts: Facts): Map<string, RecordView['copies']> {
+  const copies = new Map<string, RecordView['copies']>();
+  for (const record of facts.records.values())
+    for (const target of record.derivedFrom.map(derivationTarget))
+      if (target) (copies.get(target.record) ?? copies.set(target.record, []).get(target.record)!).push({ record: record.id, perhaps: target.perhaps });
+  return copies;
+}
+
+/** The images of a record that are there. Rights that say none keep an image out. */
+function mediaOf(root: string, record: SourceRecord): MediaView[] {
+  return record.media.flatMap((media) => {
+    const file = join(root, 'media', media.file);
+    if (!existsSync(file) || /^none\b/i.test(media.rights ?? '')) return [];
+    const size = imageSize(file);
+    return size ? [{ src: `/media/${media.file.replace(/\.[^.]+$/, '')}.jpg`, file, alt: media.alt, credit: media.credit, rights: media.rights, ...size }] : [];
+  });
+}
+

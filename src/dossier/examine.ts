@@ -1,0 +1,130 @@
+/**
+ * Everything `check` has to say of a corpus: its findings, the standing of every case, and who is presumed living.
+ * The pages' dossier is made from the same examination, so no page can say otherwise than the check.
+ */
+import { rules, type RuleId } from '../catalogue/rules.ts';
+import type { Corpus, EntryKey } from '../corpus/types.ts';
+import { checkBody } from '../markdown/scan.ts';
+import type { BodyContext } from '../markdown/types.ts';
+import { dayNumber, isoDay } from '../model/days.ts';
+import type { Finding, Position } from '../model/finding.ts';
+import { birthSpan, type BirthSpan } from '../reasoning/ages.ts';
+import { computeCase } from '../reasoning/case.ts';
+import { livingPeople } from '../reasoning/living.ts';
+import type { CaseProblem, CaseResult } from '../reasoning/types.ts';
+import { digestOf } from './digest.ts';
+import { livingNamed } from './living-named.ts';
+import { brokenUnder } from './rests-on.ts';
+
+export interface Examination {
+  corpus: Corpus;
+  /** The day that decides who is presumed living, `YYYY-MM-DD`. */
+  today: string;
+  /** `null` where something the case rests on is broken. */
+  cases: ReadonlyMap<string, CaseResult | null>;
+  /** For cases that could not be computed: the entries to mend first. */
+  blocked: ReadonlyMap<string, EntryKey[]>;
+  digests: ReadonlyMap<string, string>;
+  births: ReadonlyMap<string, BirthSpan>;
+  /** Everyone living or presumed so. */
+  living: ReadonlySet<string>;
+  /** All findings, sorted by file, line, column and rule. */
+  findings: Finding[];
+  /** No finding is an error. */
+  ok: boolean;
+}
+
+/** Examines a corpus. `today` is a day as `YYYY-MM-DD`. */
+export function examine(corpus: Corpus, today: string): Examination {
+  const day = dayNumber(...(today.split('-').map(Number) as [number, number, number]));
+  const living = livingPeople(corpus, day);
+  const withheld = corpus.site.audience === 'family' ? new Set<string>() : living;
+  const cases = new Map<string, CaseResult | null>();
+  const blocked = new Map<string, EntryKey[]>();
+  const digests = new Map<string, string>();
+  const findings = [...corpus.findings];
+
+  for (const c of corpus.cases.values()) {
+    const inTheWay = brokenUnder(corpus, c, corpus.broken);
+    if (inTheWay.length > 0) {
+      cases.set(c.id, null);
+      blocked.set(c.id, inTheWay);
+      continue;
+    }
+    const result = computeCase(corpus, c.id);
+    cases.set(c.id, result);
+    digests.set(c.id, digestOf(corpus, c, withheld));
+    for (const problem of result.problems) findings.push(fromCase(corpus, c.id, problem));
+  }
+  findings.push(...bodyFindings(corpus), ...livingNamed(corpus, withheld));
+  findings.sort(byPlace);
+  return {
+    corpus,
+    today: isoDay(day),
+    cases,
+    blocked,
+    digests,
+    births: new Map([...corpus.people.keys()].map((id) => [id, birthSpan(corpus, id)])),
+    living,
+    findings: findings.filter((finding, i) => i === 0 || !sameFinding(finding, findings[i - 1]!)),
+    ok: !findings.some((finding) => finding.severity === 'error'),
+  };
+}
+
+/** Sorts findings by file, line, column, rule and message. */
+export function byPlace(a: Finding, b: Finding): number {
+  return order(a.file, b.file) || a.line - b.line || a.column - b.column || order(a.rule, b.rule) || order(a.message, b.message);
+}
+
+function order(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}
+
+function sameFinding(a: Finding, b: Finding): boolean {
+  return byPlace(a, b) === 0;
+}
+
+/** Findings stand at a key where the path leads to a list or mapping the author began there. */
+function fromCase(corpus: Corpus, caseId: string, problem: CaseProblem): Finding {
+  const key = problem.path.at(-1);
+  const at = corpus.locate(problem.entry ?? `case:${caseId}`, problem.path, { key: typeof key === 'string' && key !== 'place' });
+  return finding(problem.rule, problem.severity, at, problem.message, problem.help);
+}
+
+function finding(rule: string, severity: Finding['severity'] | undefined, at: Position, message: string, help: string): Finding {
+  return { severity: severity ?? rules[rule as RuleId].severity, rule, ...at, message, help };
+}
+
+function bodyFindings(corpus: Corpus): Finding[] {
+  const findings: Finding[] = [];
+  const look = (entry: EntryKey, body: string, ctx: BodyContext) => {
+    if (!/\[[^\]]*[@#]|[<{]/.test(body)) return;
+    for (const { rule, severity, offset, message, help } of checkBody(body, ctx))
+      findings.push(finding(rule, severity, corpus.locateInBody(entry, offset), message, help));
+  };
+  for (const c of corpus.cases.values()) look(`case:${c.id}`, c.body, bodyContext(corpus, 'case', c.id));
+  for (const r of corpus.records.values()) look(`record:${r.id}`, r.body, bodyContext(corpus, 'record', r.id));
+  for (const p of corpus.people.values()) if (p.body) look(`person:${p.id}`, p.body, bodyContext(corpus, 'person', p.id));
+  return findings;
+}
+
+/** What a body may refer to. `note` is given where bodies are rendered, not where they are only checked. */
+export function bodyContext(
+  corpus: Corpus,
+  kind: BodyContext['kind'],
+  id: string,
+  note: BodyContext['note'] = () => ({ full: '', short: '' }),
+): BodyContext {
+  const c = kind === 'case' ? corpus.cases.get(id) : undefined;
+  const file = corpus.fileOf(`${kind}:${id}` as EntryKey) ?? '';
+  return {
+    kind,
+    mdx: file.endsWith('.mdx'),
+    hasRecord: (record) => corpus.records.has(record),
+    recordIds: () => [...corpus.records.keys()],
+    evidenceIds: c?.evidence.map((e) => e.id) ?? [],
+    hasPerson: (person) => corpus.people.has(person),
+    evidenceHref: (evidence) => `/cases/${id}/proof.html#${evidence}`,
+    note,
+  };
+}

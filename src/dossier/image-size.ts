@@ -1,0 +1,42 @@
+import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
+import { imageSize as sizeOf } from 'image-size';
+
+/** Most images say their size in their first bytes; a photograph may carry a long profile or preview before it. */
+const heads = [64 * 1024, 4 * 1024 * 1024];
+
+/**
+ * Width and height of an image in pixels, as it is seen: turned the way its EXIF orientation says. Reads the head of
+ * the file only. `undefined` when the file can’t be read or is no image that sites show.
+ */
+export function imageSize(file: string): { width: number; height: number } | undefined {
+  let handle: number | undefined;
+  try {
+    handle = openSync(file, 'r');
+    const { size } = fstatSync(handle);
+    for (const head of heads) {
+      const found = sizeIn(handle, Math.min(head, size));
+      if (found) return found;
+      if (head >= size) break;
+    }
+    return undefined;
+  } catch {
+    return undefined;
+  } finally {
+    if (handle !== undefined) closeSync(handle);
+  }
+}
+
+function sizeIn(handle: number, length: number): { width: number; height: number } | undefined {
+  const bytes = Buffer.alloc(length);
+  readSync(handle, bytes, 0, length, 0);
+  try {
+    const { width, height, orientation = 1, type } = sizeOf(bytes);
+    if (!type || !shown.has(type) || !(width > 0) || !(height > 0)) return undefined;
+    return orientation >= 5 && orientation <= 8 ? { width: height, height: width } : { width, height };
+  } catch {
+    return undefined; // more of the file may be needed
+  }
+}
+
+/** Raster images only: a drawing could hold anything, links and other people’s names included. */
+const shown = new Set(['jpg', 'png', 'gif', 'webp', 'avif', 'heif', 'tiff']);

@@ -1,0 +1,86 @@
+/**
+ * Prose that names someone living: an error, since what the author writes freely can't be withheld word by word.
+ * A name is looked for as it stands in the person file and as records of theirs spell it, in every text an author
+ * can write: bodies, titles, reasons, notes, alt texts.
+ */
+import type { Corpus, EntryKey } from '../corpus/types.ts';
+import type { Finding, ValuePath } from '../model/finding.ts';
+import { mentionAt } from '../model/facts.ts';
+import { kinOf } from '../reasoning/kin.ts';
+
+/** Names that give a living person away, lower-cased, with the person. Names that someone dead bears as well are left out. */
+export function tellingNames(corpus: Corpus, withheld: ReadonlySet<string>): Map<string, string> {
+  const names = new Map<string, string>();
+  const ofTheDead = new Set<string>();
+  for (const person of corpus.people.values()) {
+    const own = [person.name, ...person.mentions.map((ref) => mentionAt(corpus, ref)?.mention.name ?? '')];
+    for (const name of own.map(fold).filter((n) => n.includes(' '))) {
+      if (withheld.has(person.id)) names.set(name, person.id);
+      else ofTheDead.add(name);
+    }
+  }
+  for (const name of ofTheDead) names.delete(name);
+  return names;
+}
+
+/** Text as names are compared: composed, lower case, white space as single spaces. */
+export function fold(text: string): string {
+  return text.normalize('NFC').toLowerCase().replace(/\s+/g, ' ').trim();
+}
+
+/** An error for each place where an author's own words name someone withheld. */
+export function livingNamed(corpus: Corpus, withheld: ReadonlySet<string>): Finding[] {
+  const names = tellingNames(corpus, withheld);
+  if (names.size === 0) return [];
+  const findings: Finding[] = [];
+  const report = (at: { file: string; line: number; column: number }, who: string) =>
+    findings.push({
+      severity: 'error',
+      rule: 'living-are-not-named',
+      ...at,
+      message: `This names ${corpus.people.get(who)!.name}, who is living or presumed to be, and the site is public.`,
+      help: `Say “a living relative” instead; or, if they have died, give people/${who} a died date; or publish for the family only (audience: family).`,
+    });
+  const inText = (text: string): { offset: number; who: string }[] =>
+    [...names].flatMap(([name, who]) => occurrences(text, name).map((offset) => ({ offset, who })));
+  const inValues = (entry: EntryKey, value: unknown, path: ValuePath, skip: (path: ValuePath) => boolean): void => {
+    if (skip(path)) return;
+    if (typeof value === 'string') for (const { who } of inText(value)) report(corpus.locate(entry, path), who);
+    else if (Array.isArray(value)) value.forEach((item, i) => inValues(entry, item, [...path, i], skip));
+    else if (value && typeof value === 'object')
+      for (const [key, item] of Object.entries(value)) if (key !== 'body') inValues(entry, item, [...path, key], skip);
+  };
+  const inBody = (entry: EntryKey, body: string) => {
+    for (const { offset, who } of inText(body)) report(corpus.locateInBody(entry, offset), who);
+  };
+
+  for (const c of corpus.cases.values()) {
+    inValues(`case:${c.id}`, c, [], () => false);
+    inBody(`case:${c.id}`, c.body);
+  }
+  const { owner } = kinOf(corpus);
+  for (const record of corpus.records.values()) {
+    // Authors are published as the citation has them; the mentions of the living are withheld as a whole.
+    inValues(`record:${record.id}`, record, [], (path) =>
+      path[0] === 'cite' ||
+      (path[0] === 'mentions' && typeof path[1] === 'number' && withheld.has(owner(`${record.id}#${record.mentions[path[1]]!.id}`) ?? '')),
+    );
+    inBody(`record:${record.id}`, record.body);
+  }
+  for (const person of corpus.people.values()) {
+    if (withheld.has(person.id)) continue;
+    inValues(`person:${person.id}`, person, [], () => false);
+    inBody(`person:${person.id}`, person.body);
+  }
+  for (const search of corpus.searches.values()) inValues(`search:${search.id}`, search, [], () => false);
+  for (const place of corpus.places.values()) if (!place.builtIn) inValues(`place:${place.id}`, place, [], () => false);
+  inValues('site:site', corpus.site, [], (path) => path[0] === 'contact');
+  return findings;
+}
+
+/** Where a folded name stands in a text as whole words. Offsets are those of the text itself. */
+function occurrences(text: string, name: string): number[] {
+  const escaped = name.split(' ').map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
+  const pattern = new RegExp(`(?<![\\p{L}\\p{N}])${escaped.join('\\s+')}(?![\\p{L}\\p{N}])`, 'giu');
+  return [...text.matchAll(pattern)].map((match) => match.index);
+}

@@ -1,0 +1,360 @@
+/**
+ * Makes a parsed body ready to be rendered, and finds everything wrong with it on the way: components are lifted
+ * out of the text to stand between blocks, tags become nodes of ours, a note’s mark moves behind the punctuation
+ * after it (common practice in print), code is taken out. `check` and the pages go through here alike, so they
+ * find the same.
+ */
+import type { Link, Paragraph, PhrasingContent, Root, RootContent, Text } from 'mdast';
+import { expressionProblem, importProblem, isComment, isImportOrExport, readComponent, readHarmlessTag, type Tag } from './mdx.ts';
+import { didYouMean } from './nearest.ts';
+import { inlineHtml, pairTags } from './raw-html.ts';
+import { isSafeLink, mediaFile } from './safe-html.ts';
+import { endOf, startOf, textOf, type AnyNode, type ComponentNode, type TagNode } from './tree.ts';
+import type { BodyContext, BodyProblem } from './types.ts';
+
+/** Changes the tree in place and returns what is wrong with it, in the order of the body. */
+export function arrange(root: Root, body: string, ctx: BodyContext): BodyProblem[] {
+  const problems: BodyProblem[] = [];
+  root.children = new Arrangement(body, ctx, problems).blocks(root.children, true);
+  return problems.sort((a, b) => a.offset - b.offset || (a.rule < b.rule ? -1 : a.rule > b.rule ? 1 : 0));
+}
+
+class Arrangement {
+  readonly #body: string;
+  readonly #ctx: BodyContext;
+  readonly #problems: BodyProblem[];
+  /** Components met inside a block, to stand after it. */
+  #lifted: RootContent[] = [];
+  /** Marks met inside a link, to stand after it: a link cannot hold another. */
+  #afterLink: PhrasingContent[] | undefined;
+  #inFootnote = false;
+
+  constructor(body: string, ctx: BodyContext, problems: BodyProblem[]) {
+    this.#body = body;
+    this.#ctx = ctx;
+    this.#problems = problems;
+  }
+
+  /** Blocks of the page or of a component. */
+  blocks(nodes: RootContent[], outermost: boolean): RootContent[] {
+    const out: RootContent[] = [];
+    const outer = this.#lifted;
+    for (const node of nodes) {
+      this.#lifted = [];
+      if (!(outermost && this.#refusedAsCode(node))) {
+        const kept = this.#block(node);
+        if (kept) out.push(kept);
+      }
+      out.push(...this.#lifted);
+    }
+    this.#lifted = outer;
+    return out;
+  }
+
+  #refusedAsCode(node: RootContent): boolean {
+    if (!this.#ctx.mdx || node.type !== 'paragraph') return false;
+    if (!isImportOrExport(this.#body.slice(startOf(node), endOf(node)))) return false;
+    this.#problems.push(importProblem(startOf(node)));
+    return true;
+  }
+
+  #block(node: AnyNode): RootContent | undefined {
+    switch (node.type) {
+      case 'paragraph':
+        node.children = this.#phrasing(node.children);
+        return hasContent(node) ? node : undefined;
+      case 'heading':
+      case 'tableCell':
+        node.children = this.#phrasing(node.children);
+        return node as RootContent;
+      case 'html': {
+        const inline = this.#phrasing(inlineHtml(node));
+        const paragraph: Paragraph = { type: 'paragraph', children: inline, position: node.position };
+        return hasContent(paragraph) ? paragraph : undefined;
+      }
+      case 'footnoteDefinition':
+        this.#inFootnote = true;
+        node.children = this.#inside(node.children) as typeof node.children;
+        this.#inFootnote = false;
+        return node;
+      case 'blockquote':
+      case 'list':
+      case 'listItem':
+      case 'table':
+      case 'tableRow':
+        node.children = this.#inside(node.children as RootContent[]) as never;
+        return node as RootContent;
+      case 'definition':
+        this.#checkLink(node.url, startOf(node));
+        return node;
+      case 'mdxFlowExpression':
+      case 'mdxTextExpression':
+        if (!isComment(node.value)) this.#problems.push(expressionProblem(startOf(node)));
+        return undefined;
+      case 'mdxJsxFlowElement':
+        return this.#tagAsBlock(node);
+      default:
+        return node as RootContent;
+    }
+  }
+
+  #inside(nodes: RootContent[]): RootContent[] {
+    return nodes.map((node) => this.#block(node)).filter((node) => node !== undefined);
+  }
+
+  #tagAsBlock(node: Tag): RootContent | undefined {
+    if (isComponentName(node.name)) {
+      this.#component(node);
+      return undefined;
+    }
+    const tag = readHarmlessTag(node, this.#problems);
+    const children = this.#phrasing((node.children as RootContent[]).flatMap(phrasingOf));
+    if (!tag) return undefined;
+    const element: TagNode = { type: 'tag', ...tag, children, position: node.position };
+    return { type: 'paragraph', children: [element], position: node.position };
+  }
+
+  #component(node: Tag): void {
+    const read = readComponent(node, this.#ctx, this.#problems);
+    const children = this.blocks(asBlocks(node), false);
+    if (!read) return;
+    if (this.#inFootnote) {
+      this.#problem('component-is-known', node, `${read.name} stands in a footnote, where components cannot be shown.`, 'Move it into the text.');
+      return;
+    }
+    if (!read.shape.holdsText && children.length > 0)
+      this.#problem('component-is-known', node, `${read.name} holds text that would not be shown.`, `Write <${read.name} … /> and put the text after it.`);
+    const component: ComponentNode = {
+      type: 'component', name: read.name, props: read.props, children: read.shape.holdsText ? children : [], position: node.position,
+    };
+    this.#lifted.push(component);
+  }
+
+  #phrasing(nodes: PhrasingContent[]): PhrasingContent[] {
+    const out: PhrasingContent[] = [];
+    for (const node of pairTags(nodes, this.#problems)) out.push(...this.#inline(node));
+    return this.#inFootnote ? out : marksAfterPunctuation(out);
+  }
+
+  #inline(node: PhrasingContent): PhrasingContent[] {
+    switch (node.type) {
+      case 'citation':
+        for (const { id, at } of node.items)
+          if (!this.#ctx.hasRecord(id))
+            this.#problems.push({
+              rule: 'citation-resolves', severity: 'error', offset: at,
+              message: `The citation names the record “${id}”, and there is no such record.`,
+              help: didYouMean(id, this.#ctx.recordIds(), 'Write the name of a file in records/, without its ending; brackets that are no citation begin with \\[.'),
+            });
+        return this.#mark(node);
+      case 'evidenceReference':
+        return this.#ctx.kind === 'case' ? this.#evidence(node) : this.#evidenceElsewhere(node);
+      case 'footnoteReference':
+        return this.#mark(node);
+      case 'text':
+        this.#checkUnclosed(node);
+        return [node];
+      case 'link':
+        return this.#link(node);
+      case 'image':
+        this.#checkImage(node.url, startOf(node));
+        return [node];
+      case 'mdxTextExpression':
+        this.#block(node);
+        return [];
+      case 'mdxJsxTextElement': {
+        if (isComponentName(node.name)) {
+          this.#component(node);
+          return [];
+        }
+        const tag = readHarmlessTag(node, this.#problems);
+        const children = this.#phrasing(node.children);
+        return tag ? [{ type: 'tag', ...tag, children, position: node.position }] : [];
+      }
+      case 'linkReference':
+        return this.#withMarksAfter(node);
+      default:
+        if ('children' in node) node.children = this.#phrasing(node.children);
+        return [node];
+    }
+  }
+
+  #evidence(node: Extract<PhrasingContent, { type: 'evidenceReference' }>): PhrasingContent[] {
+    for (const { id, at } of node.items)
+      if (!this.#ctx.evidenceIds.includes(id))
+        this.#problems.push({
+          rule: 'evidence-reference-resolves', severity: 'error', offset: at,
+          message: `The text refers to the evidence “${id}”, and the case has no such item.`,
+          help: didYouMean(id, this.#ctx.evidenceIds, 'Write the id of an item under evidence, or add the item.'),
+        });
+    return this.#mark(node);
+  }
+
+  /** Outside a case “[#12]” may be what a record says; only what can hardly be anything else is reported. */
+  #evidenceElsewhere(node: Extract<PhrasingContent, { type: 'evidenceReference' }>): PhrasingContent[] {
+    if (node.items.every(({ id }) => /^e\d+$/.test(id)))
+      this.#problem(
+        'evidence-reference-resolves', node,
+        `The text refers to the evidence “${node.items[0]!.id}”, and only cases have evidence.`,
+        'Refer to the record instead, [@record-id], or begin with \\[ if the record itself says this.',
+      );
+    return [{ type: 'text', value: this.#body.slice(startOf(node), endOf(node)), position: node.position }];
+  }
+
+  #mark(node: PhrasingContent): PhrasingContent[] {
+    if (!this.#afterLink) return [node];
+    this.#afterLink.push(node);
+    return [];
+  }
+
+  #link(node: Link): PhrasingContent[] {
+    this.#checkLink(node.url, startOf(node));
+    return this.#withMarksAfter(node);
+  }
+
+  #withMarksAfter(node: Extract<PhrasingContent, { type: 'link' | 'linkReference' }>): PhrasingContent[] {
+    const outer = this.#afterLink;
+    const marks: PhrasingContent[] = (this.#afterLink = []);
+    node.children = this.#phrasing(node.children);
+    this.#afterLink = outer;
+    return outer ? (outer.push(...marks), [node]) : [node, ...marks];
+  }
+
+  #checkLink(url: string, offset: number): void {
+    if (!isSafeLink(url)) {
+      this.#problems.push({
+        rule: 'html-is-safe', severity: 'error', offset,
+        message: `The link to “${url.slice(0, 40)}” leads neither to a web page, nor to an e-mail address, nor into this site.`,
+        help: 'Links begin with https://, http:// or mailto:, or name a page of the site.',
+      });
+      return;
+    }
+    const page = contentLink(url);
+    if (page?.kind === 'records' && !this.#ctx.hasRecord(page.id))
+      this.#problems.push({
+        rule: 'reference-resolves', severity: 'error', offset,
+        message: `The link leads to the record “${page.id}”, and there is no such record.`,
+        help: didYouMean(page.id, this.#ctx.recordIds(), 'Name a file in records/.'),
+      });
+    if (page?.kind === 'people' && !this.#ctx.hasPerson(page.id))
+      this.#problems.push({
+        rule: 'reference-resolves', severity: 'error', offset,
+        message: `The link leads to the person “${page.id}”, and there is no such person.`,
+        help: 'Write the id of somebody in people/.',
+      });
+  }
+
+  #checkImage(url: string, offset: number): void {
+    const media = mediaFile(url);
+    if (media === 'remote')
+      this.#problems.push({
+        rule: 'html-is-safe', severity: 'error', offset,
+        message: `The image “${url.slice(0, 40)}” would be asked of another host.`,
+        help: 'Put the file into media/ and write ![what it shows](media/name.jpg).',
+      });
+    else if (media === 'outside')
+      this.#problems.push({
+        rule: 'media-stays-in-its-folder', severity: 'error', offset,
+        message: `The image “${url.slice(0, 40)}” does not lie in media/.`,
+        help: 'Put the file into media/ and write ![what it shows](media/name.jpg).',
+      });
+    else if (this.#ctx.hasMedia?.(media.file) === false)
+      this.#problems.push({
+        rule: 'media-exists', severity: 'error', offset,
+        message: `There is no image “${media.file}” in media/.`,
+        help: 'Put the file there, or correct its name; capital letters count.',
+      });
+  }
+
+  /** A citation whose bracket never closes would otherwise be printed as it stands, unnoticed. */
+  #checkUnclosed(node: Text): void {
+    if (!node.value.includes('[@')) return;
+    const start = startOf(node);
+    const source = this.#body.slice(start, endOf(node));
+    for (const match of source.matchAll(/(?<!\\)\[@[\p{L}\p{N}][^\][]*(?=\[|$)/gu))
+      this.#problems.push({
+        rule: 'citation-resolves', severity: 'warning', offset: start + match.index,
+        message: 'This looks like a citation, and its bracket is not closed.',
+        help: 'Close it with ], or begin with \\[ if it is only text.',
+      });
+  }
+
+  #problem(rule: string, node: AnyNode, message: string, help: string): void {
+    this.#problems.push({ rule, severity: 'error', offset: startOf(node), message, help });
+  }
+}
+
+/** A page of the site that a link names by its file in the content folder, as editors complete it. */
+export function contentLink(url: string): { kind: string; id: string; rest: string } | undefined {
+  const match = /^(?:\.\.?\/|\/)*(records|people|cases)\/([a-z0-9-]+)\.mdx?(#.*)?$/.exec(url);
+  return match ? { kind: match[1]!, id: match[2]!, rest: match[3] ?? '' } : undefined;
+}
+
+/** The inline content of blocks, a line break between them: for notes and for tags that hold whole paragraphs. */
+export function phrasingOf(node: AnyNode): PhrasingContent[] {
+  if (node.type === 'paragraph' || node.type === 'heading' || node.type === 'tableCell') return node.children;
+  if (node.type === 'code') return [{ type: 'inlineCode', value: node.value }];
+  if (!('children' in node) || isPhrasing(node)) return isPhrasing(node) ? [node as PhrasingContent] : [];
+  const out: PhrasingContent[] = [];
+  for (const child of node.children as AnyNode[]) {
+    const inline = phrasingOf(child);
+    if (inline.length > 0 && out.length > 0) out.push({ type: 'break' });
+    out.push(...inline);
+  }
+  return out;
+}
+
+const blockTypes = new Set([
+  'blockquote', 'code', 'component', 'definition', 'footnoteDefinition', 'heading', 'html', 'list', 'listItem', 'mdxFlowExpression',
+  'mdxJsxFlowElement', 'paragraph', 'root', 'table', 'tableCell', 'tableRow', 'thematicBreak', 'yaml',
+]);
+
+function isPhrasing(node: AnyNode): boolean {
+  return !blockTypes.has(node.type);
+}
+
+function isComponentName(name: string | null): boolean {
+  return name === null || !/^[a-z]/.test(name);
+}
+
+/** What stands between a component’s tags, as blocks. */
+function asBlocks(node: Tag): RootContent[] {
+  const children = node.children as RootContent[];
+  if (children.every((child) => !isPhrasing(child))) return children;
+  return [{ type: 'paragraph', children: children as PhrasingContent[], position: node.position }];
+}
+
+function hasContent(node: Paragraph): boolean {
+  return node.children.some((child) => child.type !== 'text' || child.value.trim() !== '');
+}
+
+/**
+ * “in Kill [@a].” is printed with its mark after the full stop and without the space. Where several marks follow
+ * one another, the punctuation goes before the first.
+ */
+function marksAfterPunctuation(nodes: PhrasingContent[]): PhrasingContent[] {
+  for (let i = 0; i < nodes.length; i++) {
+    if (!isNoteMark(nodes[i]!)) continue;
+    const first = i;
+    while (isNoteMark(nodes[i + 1]) || (isBlank(nodes[i + 1]) && isNoteMark(nodes[i + 2]))) i++;
+    for (let k = i - 1; k > first; k--) if (isBlank(nodes[k])) (nodes.splice(k, 1), i--);
+
+    const before = nodes[first - 1];
+    if (before?.type !== 'text') continue;
+    const after = nodes[i + 1];
+    before.value = before.value.replace(/[ \t\n]+$/, '');
+    const punctuation = after?.type === 'text' ? /^[.,;:!?]+[”’"')]*/.exec(after.value)?.[0] : undefined;
+    if (punctuation === undefined) continue;
+    before.value += punctuation;
+    (after as Text).value = (after as Text).value.slice(punctuation.length);
+  }
+  return nodes;
+}
+
+function isNoteMark(node: PhrasingContent | undefined): boolean {
+  return node?.type === 'citation' || node?.type === 'footnoteReference';
+}
+
+function isBlank(node: PhrasingContent | undefined): boolean {
+  return node?.type === 'text' && textOf(node).trim() === '';
+}

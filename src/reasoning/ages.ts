@@ -1,0 +1,158 @@
+/**
+ * When a person was born, from what records say of their age.
+ *
+ * Age *a* stated on day *d* puts the birth after *d − (a+1) years* up to *d − a years*. A record of the birth or
+ * baptism made within two years of it fixes the interval. Without one the records vote: the largest group for which
+ * some day lies within the tolerance of every interval, and its hull is the span. Ages wobble in every series, so a
+ * mention that falls outside is an outlier, not a contradiction (*common practice*).
+ */
+import { censusDay } from '../catalogue/census-days.ts';
+import { addMonths, addYears, civil } from '../model/days.ts';
+import { daySpan, type DaySpan } from '../model/edtf.ts';
+import { mentionAt, type Facts } from '../model/facts.ts';
+import type { Mention, SourceRecord } from '../model/record.ts';
+import { isBirth } from './items.ts';
+
+/** The first and last day of a birth, both included, as day numbers. */
+export interface BirthInterval {
+  ref: string;
+  first: number;
+  last: number;
+  /** From a record of the birth or baptism made within two years. */
+  fixes: boolean;
+}
+
+export interface BirthSpan {
+  first: number | null;
+  last: number | null;
+  /** Mentions whose interval lies farther from the span than the tolerance. */
+  outliers: string[];
+  intervals: BirthInterval[];
+}
+
+/** The birth span of a person, with the mentions that fall outside it. */
+export function birthSpan(facts: Facts, personId: string): BirthSpan {
+  const person = facts.people.get(personId);
+  const intervals: BirthInterval[] = [];
+  for (const ref of person?.mentions ?? []) {
+    const at = mentionAt(facts, ref);
+    const interval = at && birthInterval(at.record, at.mention);
+    if (interval) intervals.push({ ref, ...interval });
+  }
+  const tolerance = facts.site.ageTolerance;
+  const fixed = intervals.filter((interval) => interval.fixes).sort(narrowerThenEarlier)[0];
+  if (fixed) {
+    const outliers = intervals.filter((i) => !near(i, fixed, tolerance)).map((i) => i.ref);
+    return { first: fixed.first, last: fixed.last, outliers, intervals };
+  }
+  const group = largestGroup(intervals, tolerance);
+  if (group.length === 0) {
+    const stated = person?.born?.date === undefined ? { first: null, last: null } : daySpan(person.born.date);
+    return { ...stated, outliers: [], intervals };
+  }
+  const inGroup = new Set(group);
+  return {
+    ...hull(group),
+    outliers: intervals.filter((i) => !inGroup.has(i)).map((i) => i.ref),
+    intervals,
+  };
+}
+
+/** The days of birth one mention allows, if it says anything of it. */
+export function birthInterval(record: SourceRecord, mention: Mention): Omit<BirthInterval, 'ref'> | undefined {
+  const { event } = mention;
+  const madeBy = record.made === undefined ? null : daySpan(record.made).last;
+  if (event && isBirth(event) && event.date !== undefined) {
+    const day = daySpan(event.date);
+    if (day.first !== null && day.last !== null) {
+      const stated = mention.born === undefined ? undefined : closed(daySpan(mention.born));
+      // An infant is brought to the font within the year unless the register says otherwise (common practice).
+      const first = event.kind === 'birth' ? day.first : addYears(day.first, -1) + 1;
+      const fixes = madeBy !== null && madeBy <= addYears(day.last, 2);
+      return { ...(stated ?? { first, last: day.last }), fixes };
+    }
+  }
+  if (mention.born !== undefined) {
+    const stated = closed(daySpan(mention.born));
+    if (stated) return { ...stated, fixes: false };
+  }
+  if (mention.age === undefined) return undefined;
+  const on = dayOfAge(record, mention);
+  return on && { ...fromAge(mention.age, on), fixes: false };
+}
+
+/** The births that an age stated between two days allows. On a partial date the outer days count. */
+function fromAge(age: number | string, on: { first: number; last: number; rule: string }): { first: number; last: number } {
+  const [, amount = '0', unit = 'y'] = /^(\d+(?:\.\d+)?)([ymwd]?)$/.exec(String(age)) ?? [];
+  const n = Number(amount);
+  switch (unit) {
+    case 'd':
+      return { first: on.first - n, last: on.last - n };
+    case 'w':
+      return { first: on.first - 7 * (n + 1) + 1, last: on.last - 7 * n };
+    case 'm':
+      return { first: addMonths(on.first, -(n + 1)) + 1, last: addMonths(on.last, -n) };
+    default: {
+      const whole = Math.floor(n);
+      const [least, most] =
+        on.rule === 'next-birthday' ? [whole - 1, whole - 1] : on.rule === 'five-year-floor' && whole >= 15 && whole % 5 === 0 ? [whole, whole + 4] : [whole, whole];
+      return { first: addYears(on.first, -(most + 1)) + 1, last: addYears(on.last, -least) };
+    }
+  }
+}
+
+/** The day an age is as of: a census's own day, else the event's, the arrival's, or that of the record. */
+function dayOfAge(record: SourceRecord, mention: Mention): { first: number; last: number; rule: string } | undefined {
+  const made = record.made === undefined ? null : daySpan(record.made).first;
+  const census = record.series === undefined ? undefined : censusDay(record.series, made === null ? {} : { year: civil(made).year });
+  if (census) {
+    const day = closed(daySpan(census.day));
+    return day && { ...day, rule: census.ageRule };
+  }
+  for (const date of [mention.event?.date, mention.voyage?.arrived, record.form === 'derivative' ? undefined : record.made]) {
+    const day = date === undefined ? undefined : closed(daySpan(date));
+    if (day) return { ...day, rule: 'exact' };
+  }
+  return undefined;
+}
+
+function closed(span: DaySpan): { first: number; last: number } | undefined {
+  return span.first === null || span.last === null ? undefined : { first: span.first, last: span.last };
+}
+
+/** Whether two intervals lie within the tolerance, in years, of each other. */
+function near(a: BirthInterval, b: BirthInterval, tolerance: number): boolean {
+  return back(a.first, tolerance) <= b.last && b.first <= on(a.last, tolerance);
+}
+
+function back(day: number, years: number): number {
+  return Number.isInteger(years) ? addYears(day, -years) : day - Math.round(years * 365.2425);
+}
+
+function on(day: number, years: number): number {
+  return Number.isInteger(years) ? addYears(day, years) : day + Math.round(years * 365.2425);
+}
+
+/**
+ * The largest group of intervals for which some day lies within the tolerance of each; of several, the one with the
+ * narrower hull, then the earlier. A sweep over the days on which a widened interval begins: some largest group has
+ * its day there.
+ */
+function largestGroup(intervals: readonly BirthInterval[], tolerance: number): BirthInterval[] {
+  const widened = intervals.map((interval) => ({ interval, from: back(interval.first, tolerance), to: on(interval.last, tolerance) }));
+  let best: BirthInterval[] = [];
+  for (const day of [...new Set(widened.map((w) => w.from))].sort((a, b) => a - b)) {
+    const group = widened.filter((w) => w.from <= day && day <= w.to).map((w) => w.interval);
+    if (group.length > best.length || (group.length === best.length && group.length > 0 && narrowerThenEarlier(hull(group), hull(best)) < 0))
+      best = group;
+  }
+  return best;
+}
+
+function hull(group: readonly { first: number; last: number }[]): { first: number; last: number } {
+  return { first: Math.min(...group.map((i) => i.first)), last: Math.max(...group.map((i) => i.last)) };
+}
+
+function narrowerThenEarlier(a: { first: number; last: number }, b: { first: number; last: number }): number {
+  return a.last - a.first - (b.last - b.first) || a.first - b.first;
+}
