@@ -4,7 +4,8 @@ import whence from './src/dossier/integration.ts';
 
 export default defineConfig({
   output: 'static',
-  outDir: process.env.WHENCE_OUT_DIR ?? './dist',
+  // Astro empties this folder before it renders: never one a person may have filled. `npm run build` makes the site from it.
+  outDir: './node_modules/.whence/pages',
   base: '/',
   // One file per page: `/records/x.html` opens from a folder on disk as well as from a server.
   trailingSlash: 'never',

@@ -1,6 +1,6 @@
 /** A case’s standing in words, and which station mark stands for it. */
 import type { CaseView } from '../../src/dossier/types.ts';
-import { count } from '../layout/words.ts';
+import { numberInWords } from '../layout/words.ts';
 
 export type Shape = 'established' | 'probable' | 'hypothesis' | 'open' | 'short' | 'contested' | 'broken';
 
@@ -51,8 +51,9 @@ export function standingOf(view: CaseView): StandingWords {
   return result.claim === 'hypothesis' ? standings.hypothesis : standings.open;
 }
 
-/** How much stands behind a case, in one clause: “2 independent bodies of evidence”. */
+/** How much stands behind a case, in one clause: “two independent bodies of evidence”. */
 export function strengthOf(view: CaseView): string {
   const n = view.result?.independent ?? 0;
-  return n === 0 ? 'no evidence that reaches this place yet' : count(n, 'independent body of evidence', 'independent bodies of evidence');
+  if (n === 0) return 'no evidence that reaches this place yet';
+  return `${numberInWords(n)} independent ${n === 1 ? 'body' : 'bodies'} of evidence`;
 }

@@ -111,7 +111,7 @@ class Pen {
  * A view on the smallest piece of the earth that shows every point, in an equal-area projection centred on them.
  * `leastKm` keeps a single point from being shown without its surroundings.
  */
-export function viewOn(points: readonly Point[], width: number, height: number, options: { padding: number; leastKm: number }): View {
+export function viewOn(points: readonly Point[], width: number, height: number, options: { padX: number; padY: number; leastKm: number }): View {
   const middle = middleOf(points);
   const projection = geoAzimuthalEqualArea().rotate([-middle.lon, -middle.lat]).translate([0, 0]).scale(1).precision(0.2);
   const flat = points.map((p) => projection([p.lon, p.lat])!);
@@ -120,7 +120,7 @@ export function viewOn(points: readonly Point[], width: number, height: number, 
   const least = options.leastKm / 6371;
   const spanX = Math.max(Math.max(...xs) - Math.min(...xs), least);
   const spanY = Math.max(Math.max(...ys) - Math.min(...ys), least * (height / width));
-  const scale = Math.min((width - 2 * options.padding) / spanX, (height - 2 * options.padding) / spanY);
+  const scale = Math.min((width - 2 * options.padX) / spanX, (height - 2 * options.padY) / spanY);
   const [cx, cy] = [(Math.max(...xs) + Math.min(...xs)) / 2, (Math.max(...ys) + Math.min(...ys)) / 2];
   projection.scale(scale).translate([width / 2 - cx * scale, height / 2 - cy * scale]).clipExtent([[-20, -20], [width + 20, height + 20]]);
 

@@ -45,6 +45,13 @@ export function count(n: number, one: string, many = `${one}s`): string {
   return `${n} ${n === 1 ? one : many}`;
 }
 
+const small = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
+
+/** A number for running text: in words up to twelve. */
+export function numberInWords(n: number): string {
+  return small[n] ?? String(n);
+}
+
 /** An age as the contract has it: `31` in years, `7m`, `12d`. */
 export function ageInWords(age: string | number): string {
   const parts = /^(\d+)([ymwd]?)$/.exec(String(age));

@@ -21,13 +21,14 @@ export function sightWords(fix: Fix, names: Namer, item: (id: string) => ItemNam
   const named = (id: string): Phrase => [names.item(id), item(id).title ? ` (${item(id).title})` : ''];
   const [mark, ...above] = fix.levels;
   const place = names.placeName(mark!.place);
+  const missing = fix.misses.length + fix.bodies.filter((body) => body.miss).length;
   const steps = above.map((level) => `${numberWord(level.independent)} ${level.independent === 1 ? 'reaches' : 'reach'} ${names.placeAndKind(level.place)}`);
   return {
     title: `Sight lines to ${place}`,
     summary: [
       `${capital(lineCount(mark!.independent))} ${mark!.independent === 1 ? 'meets' : 'meet'} the mark, ${names.placeAndKind(mark!.place)}.`,
       steps.length > 0 ? `${capital(steps.join('; '))}.` : '',
-      fix.bodies.some((body) => body.miss) || fix.misses.length > 0 ? `${capital(lineCount(fix.misses.length + fix.bodies.filter((b) => b.miss).length))} passes the mark by.`.replace('lines of sight passes', 'lines of sight pass') : '',
+      missing === 0 ? '' : `${capital(lineCount(missing))} ${missing === 1 ? 'passes' : 'pass'} the mark by.`,
     ].filter(Boolean).join(' '),
     lines: fix.bodies.map((body) => ({ letter: body.letter, words: bodyWords(body, fix, names, named) })),
     misses: fix.misses.map((miss) => [...named(miss.item), ...missWords(miss, fix, names), '.']),

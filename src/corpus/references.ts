@@ -23,7 +23,9 @@ type Target =
   /** An item of evidence of the same case. */
   | 'evidence'
   /** A key of what a mention states. */
-  | 'statement';
+  | 'statement'
+  /** The same, or a whole group of statements: `says`, `relations`. */
+  | 'inferable';
 
 /**
  * What refers to what. In a path `[]` is each entry of a list, or the one bare value that stands in its place; `*` is
@@ -33,7 +35,6 @@ const table: Partial<Record<EntryKind, readonly (readonly [path: string, target:
   record: [
     ['place', 'place'],
     ['series', 'series'],
-    ['partOf', 'record'],
     ['derivedFrom []', 'record'],
     ['derivedFrom [] perhaps', 'record'],
     ['informants * person', 'person'],
@@ -42,7 +43,7 @@ const table: Partial<Record<EntryKind, readonly (readonly [path: string, target:
     ['informant', 'informant'],
     ['mentions [] informants {}', 'statement'],
     ['mentions [] informants *', 'informant'],
-    ['mentions [] inferred []', 'statement'],
+    ['mentions [] inferred []', 'inferable'],
     ['mentions [] relations [] of', 'near-mention'],
     ['mentions [] copies', 'mention'],
   ],
@@ -177,6 +178,9 @@ class Desk {
         return this.#own(entry, path, value, keysUnder(entry, 'informants'), 'informant', 'record');
       case 'evidence':
         return this.#own(entry, path, value, evidenceIds(entry), 'item of evidence', 'case');
+      case 'inferable':
+        if (value === 'says' || value === 'relations' || value === 'alsoRead') return undefined;
+        return this.#statement(entry, value, path, key);
       case 'statement':
         return this.#statement(entry, value, path, key);
     }
@@ -254,7 +258,7 @@ class Desk {
       path,
       'statement-is-known',
       `${quoted(value)} is nothing that a mention states.`,
-      meant ? `Did you mean ${meant}?` : `Use a key of the mention, such as birthplace, or says.${/^[a-z][A-Za-z]*$/.test(value) ? value : 'signature'} for a statement of your own.`,
+      value === 'says' ? 'Name each of them: says.signature, says.motherAge …' : meant ? `Did you mean ${meant}?` : `Use a key of the mention, such as birthplace, or says.${/^[a-z][A-Za-z]*$/.test(value) ? value : 'signature'} for a statement of your own.`,
       { key, breaks: true },
     );
   }
@@ -272,7 +276,7 @@ class Desk {
   }
 }
 
-const notStatements = ['id', 'informants', 'inferred', 'copies', 'says', 'alsoRead', 'relations', 'present'];
+const notStatements = ['id', 'informants', 'inferred', 'copies', 'says', 'alsoRead', 'present'];
 
 /** The keys under which a mention states something about the person it names. */
 export const statementKeys: ReadonlySet<string> = new Set(Object.keys(mentionSchema.shape).filter((key) => !notStatements.includes(key)));

@@ -12,6 +12,7 @@ import { kinOf } from '../reasoning/kin.ts';
 import { searchesForFamily, searchesForRivals } from '../reasoning/points.ts';
 import { bodyContext, type Examination } from './examine.ts';
 import { imageSize } from './image-size.ts';
+import { imageHref } from './media-paths.ts';
 import { placeViews } from './place-views.ts';
 import type { CaseView, Dossier, MediaView, PersonView, RecordView } from './types.ts';
 import { maskResult, withoutLiving } from './withhold.ts';
@@ -174,7 +175,7 @@ function mediaOf(root: string, record: SourceRecord): MediaView[] {
     const file = join(root, 'media', media.file);
     if (!existsSync(file) || /^none\b/i.test(media.rights ?? '')) return [];
     const size = imageSize(file);
-    return size ? [{ src: `/media/${media.file.replace(/\.[^.]+$/, '')}.jpg`, file, alt: media.alt, credit: media.credit, rights: media.rights, ...size }] : [];
+    return size ? [{ src: imageHref(media.file), file, alt: media.alt, credit: media.credit, rights: media.rights, ...size }] : [];
   });
 }
 

@@ -20,3 +20,8 @@ export function currentDossier(): Dossier {
   if (!dossier) throw new Error('No dossier has been provided: the pages can only be built through the site’s integration.');
   return dossier;
 }
+
+/** Whether a dossier has been provided in this process. */
+export function isDossierProvided(): boolean {
+  return (globalThis as Holder)[key] !== undefined;
+}

@@ -1,5 +1,5 @@
 /** How every case stands, as an author reads it in a terminal. */
-import { marginPhrase, pairPhrase, pointTitle, standingSentence } from '../../../components/proof/words.ts';
+import { groupPairs, marginPhrase, pairPhrase, pointTitle, standingSentence } from '../../../components/proof/words.ts';
 import { plain } from '../../../components/proof/phrase.ts';
 import type { Namer } from '../../../components/proof/names.ts';
 import type { Examination } from '../../dossier/examine.ts';
@@ -51,9 +51,11 @@ function oneCase(facts: Facts, c: Case, result: CaseResult, paint: Paint): strin
     say('reach', result.support.filter((level) => level.evidence.length > 0).map((level) => `${names.placeName(level.place)} ${level.independent}`).join(' · '));
     const carry = result.support[0]?.witnesses ?? [];
     for (const [i, id] of carry.entries()) say(i === 0 ? 'carried by' : '', `${id}  ${recordsOf(result, id).map(names.recordTitle).join('; ')}`);
-    const doubtful = result.pairs.filter((pair) => pair.relation === 'dependent' || (pair.relation === 'undetermined' && pair.argument === undefined));
-    for (const [i, pair] of doubtful.slice(0, 6).entries()) say(i === 0 ? 'not apart' : '', plain(pairPhrase(pair, names)));
-    if (doubtful.length > 6) say('', `… and ${doubtful.length - 6} more pairs: see the proof page.`);
+    const doubtful = groupPairs(
+      result.pairs.filter((pair) => pair.relation === 'dependent' || (pair.relation === 'undetermined' && pair.argument === undefined)),
+    );
+    for (const [i, group] of doubtful.slice(0, 6).entries()) say(i === 0 ? 'not apart' : '', plain(pairPhrase(group, names)));
+    if (doubtful.length > 6) say('', `… and ${doubtful.length - 6} more: see the proof page.`);
     if (result.argued.length > 0) say('argued', `${result.argued.map(([a, b]) => `${a} and ${b}`).join('; ')} stand apart by the author’s argument.`);
     if (result.untied.length > 0) say('untied', `${result.untied.join(', ')}: shown, but nothing ties ${result.untied.length === 1 ? 'it' : 'them'} to ${names.personName(c.subject)}.`);
     const open = result.conflicts.filter((conflict) => !conflict.answered).map((conflict) => conflict.evidence);

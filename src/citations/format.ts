@@ -1,0 +1,122 @@
+/**
+ * Records as reference notes, short notes and the source list.
+ *
+ * What a record is and where it is kept comes from its `cite` block through the note style; how the author saw it
+ * and what it copies is added here, since no citation variable says so. Common practice: a citation tells the
+ * reader which form of a source was used, and a derivative names its exemplar.
+ */
+import type { Citation } from '../model/citation.ts';
+import type { Derivation, SourceRecord } from '../model/record.ts';
+import { escapeHtml, plainHtml, unsealed, wordsIn } from './escape.ts';
+import { format, type Formatted } from './processor.ts';
+import { wordsOf } from './words.ts';
+
+/** The notes of one record, as HTML without a final full stop. */
+export interface ReferenceNote {
+  /** `item` followed by `held`. */
+  full: string;
+  short: string;
+  /** What the source is. A locator follows it. */
+  item: string;
+  /** Where it is kept, how it was seen and what it copies; begins with its own “; ” unless empty. */
+  held: string;
+}
+
+export interface FormattedCitations {
+  notes: Map<string, ReferenceNote>;
+  /** Every record, in the order of the source list, as HTML. */
+  sources: { record: string; html: string }[];
+}
+
+/** Formats all records in one batch; a record without `cite` is named by its title. */
+export function formatCitations(records: Iterable<SourceRecord>, options: { language: string }): FormattedCitations {
+  const all = [...records];
+  const titles = new Map(all.map((record) => [record.id, record.title]));
+  const formatted = format(all.map(citationOf));
+  const shorts = tellApart(all, formatted.map((one, i) => unsealed(one.short) || plainHtml(all[i]!.title)));
+
+  const notes = new Map<string, ReferenceNote>();
+  const sources: { record: string; html: string; key: string }[] = [];
+  all.forEach((record, i) => {
+    const one = formatted[i]!;
+    const added = addedWords(record, titles, options.language);
+    const item = finished(one.item, record) || plainHtml(record.title);
+    const held = [finished(one.held, record), ...added].filter((part) => part !== '').map((part) => `; ${part}`).join('');
+    notes.set(record.id, { full: item + held, short: shorts[i]!, item, held });
+    const entry = finished(one.entry, record) || item;
+    const html = [entry, ...added.map(capital)].map(sentence).join(' ');
+    sources.push({ record: record.id, html, key: sortKey(entry) });
+  });
+  sources.sort((a, b) => order(a.key, b.key) || order(a.record, b.record));
+  return { notes, sources: sources.map(({ record, html }) => ({ record, html })) };
+}
+
+function citationOf(record: SourceRecord): Citation {
+  const cite = record.cite ?? { type: 'document' as const };
+  return cite.title === undefined ? { ...cite, title: record.title } : cite;
+}
+
+function finished(html: Formatted[keyof Formatted], record: SourceRecord): string {
+  const text = unsealed(html);
+  const url = record.cite?.URL;
+  if (url === undefined || !/^https?:\/\/\S+$/i.test(url)) return text;
+  const written = escapeHtml(url);
+  const at = text.indexOf(written);
+  if (at < 0) return text;
+  const link = `<a href="${written}" rel="noreferrer noopener external">${written}</a>`;
+  return text.slice(0, at) + link + text.slice(at + written.length);
+}
+
+/** How the record was seen and what it derives from. */
+function addedWords(record: SourceRecord, titles: ReadonlyMap<string, string>, language: string): string[] {
+  const words = wordsOf(language);
+  const name = (source: Derivation): string => {
+    if (typeof source === 'string') return escapeHtml(titles.get(source) ?? source);
+    return 'unseen' in source
+      ? `${escapeHtml(source.unseen)} ${words.notSeen}`
+      : escapeHtml(titles.get(source.perhaps) ?? source.perhaps);
+  };
+  const isPerhaps = (source: Derivation) => typeof source === 'object' && 'perhaps' in source;
+  const certain = record.derivedFrom.filter((source) => !isPerhaps(source)).map(name);
+  const possible = record.derivedFrom.filter(isPerhaps).map(name);
+  const authored = record.form === 'authored';
+  const list = (names: string[]) =>
+    names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} ${words.and} ${names.at(-1)}`;
+  return [
+    record.seen === undefined ? '' : words.seen[record.seen],
+    certain.length === 0 ? '' : `${authored ? words.drawingOn : words.copying} ${list(certain)}`,
+    possible.length === 0 ? '' : `${authored ? words.perhapsDrawingOn : words.perhapsCopying} ${list(possible)}`,
+  ].filter((part) => part !== '');
+}
+
+/** Short notes that would read alike get the record’s own title in brackets. */
+function tellApart(records: readonly SourceRecord[], shorts: string[]): string[] {
+  const count = new Map<string, number>();
+  for (const short of shorts) count.set(short, (count.get(short) ?? 0) + 1);
+  return shorts.map((short, i) => {
+    const title = plainHtml(records[i]!.title);
+    return count.get(short)! > 1 && wordsIn(title) !== wordsIn(short) ? `${short} (${title})` : short;
+  });
+}
+
+function sentence(html: string): string {
+  return /[.!?…][”’")\]]*$/.test(wordsIn(html)) ? html : `${html}.`;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** Letters and digits only, accents and case aside, so that the list is in the order a reader expects. */
+function sortKey(html: string): string {
+  return wordsIn(html)
+    .normalize('NFD')
+    .toLowerCase()
+    .replace(/\p{M}+/gu, '')
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
+}
+
+function order(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}

@@ -1,0 +1,91 @@
+/**
+ * The images of a site, made from the author’s: turned upright, no larger than a page needs, and with nothing of
+ * what a camera or scanner wrote into the file (where it was taken, by whom, with what).
+ */
+import { createHash } from 'node:crypto';
+import { mkdirSync, readFileSync, realpathSync, renameSync, writeFileSync } from 'node:fs';
+import { join, sep } from 'node:path';
+import sharp from 'sharp';
+import { imageSizes, type ImageSize } from './media-paths.ts';
+
+// The same image must give the same bytes on every processor; vector instructions round differently.
+sharp.simd(false);
+// An image is read once: a cache would only hold on to files the author may be replacing.
+sharp.cache(false);
+
+/** Part of every key of the cache; to be raised when anything below changes what comes out. */
+const recipe = 'jpeg-82-srgb-1';
+
+/** An image that can’t be published. The message is a sentence for the author. */
+export class ImageProblem extends Error {
+  override name = 'ImageProblem';
+}
+
+/**
+ * The JPEG published for an image file, in one size. `mediaFolder` is the content’s `media`, which no link may lead
+ * out of. Results are kept in `cacheFolder` by the digest of the file. Throws an `ImageProblem`.
+ */
+export async function publishedImage(file: string, size: ImageSize, mediaFolder: string, cacheFolder: string): Promise<Buffer> {
+  const source = readInside(file, mediaFolder);
+  const key = createHash('sha256').update(`${recipe}\0${imageSizes[size]}\0`).update(source).digest('hex');
+  const cached = join(cacheFolder, `${key}.jpg`);
+  const kept = readKept(cached);
+  if (kept) return kept;
+  const made = await make(source, imageSizes[size]).catch((error: unknown) => {
+    throw new ImageProblem(
+      `${file} can’t be read as an image (${error instanceof Error ? error.message : String(error)}). Save it again as a JPEG or PNG file, or take it out of the record.`,
+    );
+  });
+  keep(cached, made);
+  return made;
+}
+
+function make(source: Buffer, most: number): Promise<Buffer> {
+  return sharp(source, { failOn: 'error' })
+    .autoOrient()
+    .resize({ width: most, height: most, fit: 'inside', withoutEnlargement: true })
+    .flatten({ background: '#ffffff' })
+    .toColourspace('srgb')
+    .jpeg({ quality: 82, progressive: true })
+    .toBuffer();
+}
+
+function readInside(file: string, mediaFolder: string): Buffer {
+  let real: string;
+  let folder: string;
+  try {
+    folder = realpathSync(mediaFolder);
+    real = realpathSync(file);
+  } catch {
+    throw new ImageProblem(`${file} is not there. Put the file into media/, or correct its name in the record.`);
+  }
+  if (!real.startsWith(folder + sep))
+    throw new ImageProblem(`${file} leads out of the content’s media folder. Copy the image itself into media/.`);
+  try {
+    return readFileSync(real);
+  } catch (error) {
+    throw new ImageProblem(`${file} can’t be read (${(error as NodeJS.ErrnoException).code ?? String(error)}). Check who may read it.`);
+  }
+}
+
+/** A kept image whose ending is missing was cut off while being written, or is no image of ours. */
+function readKept(file: string): Buffer | undefined {
+  try {
+    const bytes = readFileSync(file);
+    return bytes.length > 4 && bytes.readUInt16BE(0) === 0xffd8 && bytes.readUInt16BE(bytes.length - 2) === 0xffd9 ? bytes : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/** The cache saves time and nothing else: where it can’t be written, the image is made again next time. */
+function keep(file: string, bytes: Buffer): void {
+  try {
+    mkdirSync(join(file, '..'), { recursive: true });
+    const part = `${file}.${process.pid}`;
+    writeFileSync(part, bytes);
+    renameSync(part, file);
+  } catch {
+    return;
+  }
+}

@@ -1,0 +1,160 @@
+/**
+ * The check, as a part of Astro: it examines the content before any page is made, and hands the pages their dossier.
+ * No command of Astro’s goes round it. A build with errors is refused; the development server says what is wrong,
+ * shows what can be shown, and looks again whenever a file changes.
+ */
+import { join, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { AstroIntegration, AstroIntegrationLogger, HookParameters } from 'astro';
+import { loadCorpus } from '../corpus/load.ts';
+import { buildDossier } from './build.ts';
+import { currentDossier, isDossierProvided, provideDossier } from './current.ts';
+import { examine, type Examination } from './examine.ts';
+import { ImageProblem, publishedImage } from './images.ts';
+import { smallImageHref, type ImageSize } from './media-paths.ts';
+
+type DevServer = HookParameters<'astro:server:setup'>['server'];
+type Middleware = Parameters<DevServer['middlewares']['use']>[0];
+
+/** How an examination of the content went: what it found, or why there is none. */
+export type Outcome = { examination: Examination } | { failure: unknown };
+
+/** On `globalThis` for the same reason as the dossier itself. */
+const listenerKey = Symbol.for('whence.examined');
+type Listener = (outcome: Outcome) => void;
+
+/** Asks to be told of every examination of the development server, in place of Astro’s own log. */
+export function onExamined(listener: Listener): void {
+  (globalThis as { [listenerKey]?: Listener })[listenerKey] = listener;
+}
+
+/**
+ * The integration. The content folder is `WHENCE_CONTENT`, or the project’s `content`; the day that decides who is
+ * presumed living is `WHENCE_TODAY`, or today. Where a dossier has already been provided in this process, the content
+ * has been checked, and a build takes that dossier.
+ */
+export default function whence(): AstroIntegration {
+  let content = '';
+  let cache = '';
+  const look = () => lookAt(content);
+  return {
+    name: 'whence',
+    hooks: {
+      'astro:config:setup': ({ command, config, logger }) => {
+        const root = fileURLToPath(config.root);
+        content = process.env.WHENCE_CONTENT ?? join(root, 'content');
+        cache = join(root, 'node_modules', '.whence', 'images');
+        if (command === 'build') {
+          if (isDossierProvided()) return;
+          const outcome = look();
+          if ('failure' in outcome) throw outcome.failure;
+          if (!outcome.examination.ok) throw new Refusal(outcome.examination);
+        } else if (command === 'dev') {
+          tell(look(), logger);
+        }
+      },
+      'astro:server:setup': ({ server, logger }) => {
+        server.middlewares.use(plainPaths);
+        server.middlewares.use(images(content, cache));
+        watch(server, content, () => {
+          tell(look(), logger);
+          showAgain(server);
+        });
+      },
+    },
+  };
+}
+
+/** Examines a folder and provides its dossier. What goes wrong is told, and the dossier provided before stays. */
+function lookAt(content: string): Outcome {
+  try {
+    const examination = examine(loadCorpus(content), process.env.WHENCE_TODAY ?? new Date().toISOString().slice(0, 10));
+    provideDossier(buildDossier(examination));
+    return { examination };
+  } catch (failure) {
+    return { failure };
+  }
+}
+
+class Refusal extends Error {
+  override name = 'Refusal';
+  constructor({ findings }: Examination) {
+    const errors = findings.filter((finding) => finding.severity === 'error');
+    super(
+      `The content has ${errors.length === 1 ? 'an error' : `${errors.length} errors`}, so no site is made. npm run check shows more.\n${lines(errors)}`,
+    );
+    this.stack = '';
+  }
+}
+
+function lines(findings: Examination['findings']): string {
+  return findings.map(({ file, line, column, message }) => `${file}:${line}:${column} ${message}`).join('\n');
+}
+
+function tell(outcome: Outcome, logger: AstroIntegrationLogger): void {
+  const listener = (globalThis as { [listenerKey]?: Listener })[listenerKey];
+  if (listener) return listener(outcome);
+  if ('failure' in outcome) return logger.error(outcome.failure instanceof Error ? outcome.failure.message : String(outcome.failure));
+  const { findings } = outcome.examination;
+  for (const severity of ['error', 'warning', 'hint'] as const) {
+    const some = findings.filter((finding) => finding.severity === severity);
+    if (some.length === 0) continue;
+    if (severity === 'error') logger.error(`\n${lines(some)}`);
+    else if (severity === 'warning') logger.warn(`\n${lines(some)}`);
+    else logger.info(`\n${lines(some)}`);
+  }
+}
+
+/** Editors write a file in several steps; the content is looked at once they have finished. */
+const patience = 60;
+
+function watch(server: DevServer, content: string, changed: () => void): void {
+  server.watcher.add(content);
+  let timer: NodeJS.Timeout | undefined;
+  server.watcher.on('all', (_event, path) => {
+    if (path !== content && !path.startsWith(content + sep)) return;
+    clearTimeout(timer);
+    timer = setTimeout(changed, patience);
+  });
+  server.httpServer?.once('close', () => clearTimeout(timer));
+}
+
+/** Astro remembers the list of pages until its content changes, and knows of no change in ours unless told. */
+function showAgain(server: DevServer): void {
+  for (const environment of Object.values(server.environments)) environment.hot.send('astro:content-changed', {});
+  server.environments.client.hot.send({ type: 'full-reload', path: '*' });
+}
+
+/** Pages are linked as the files they become, `/records/x.html`; the development server knows them as `/records/x`. */
+const plainPaths: Middleware = (request, _response, next) => {
+  const [, path, rest = ''] = /^(\/(?!@|node_modules\/)[^?#]*?)(?:(?:\/|^)index)?\.html(?=$|[?#])(.*)$/.exec(request.url ?? '') ?? [];
+  if (path !== undefined) request.url = (path === '' ? '/' : path) + rest;
+  next();
+};
+
+/** Images of the records shown, made as the build makes them. */
+function images(content: string, cache: string): Middleware {
+  return (request, response, next) => {
+    const path = (request.url ?? '').replace(/[?#].*$/, '');
+    if (!path.startsWith('/media/') && !path.startsWith('/media-small/')) return next();
+    const wanted = imageAt(path);
+    if (!wanted) {
+      response.writeHead(404).end();
+      return;
+    }
+    publishedImage(wanted.file, wanted.size, join(content, 'media'), cache).then(
+      (bytes) => response.writeHead(200, { 'Content-Type': 'image/jpeg', 'Cache-Control': 'no-cache' }).end(bytes),
+      (problem: unknown) =>
+        response.writeHead(problem instanceof ImageProblem ? 404 : 500, { 'Content-Type': 'text/plain; charset=utf-8' }).end(String(problem)),
+    );
+  };
+}
+
+function imageAt(path: string): { file: string; size: ImageSize } | undefined {
+  for (const { media } of currentDossier().records.values())
+    for (const { file, src } of media) {
+      if (src === path) return { file, size: 'full' };
+      if (smallImageHref(src) === path) return { file, size: 'small' };
+    }
+  return undefined;
+}
