@@ -72,39 +72,84 @@ function inner(name: 'coarse' | 'fine' | 'us'): Shape[] {
   return found;
 }
 
-/** Writes a path, leaving out steps too small to be seen and rings too small to matter. */
+type Dot = readonly [number, number];
+
+/** Collects the lines of a drawing and writes them thinned: steps from dot to dot, to half a unit. */
 class Pen {
-  out = '';
-  private ring: string[] = [];
-  private x = NaN;
-  private y = NaN;
-  private readonly step: number;
-  constructor(step: number) {
-    this.step = step;
-  }
-  private put(command: string, x: number, y: number): void {
-    const [px, py] = [Math.round(x * 10) / 10, Math.round(y * 10) / 10];
-    this.ring.push(`${command}${px} ${py}`);
-    [this.x, this.y] = [x, y];
+  private readonly lines: { dots: Dot[]; closed: boolean }[] = [];
+  private readonly slack: number;
+  private dots: Dot[] = [];
+  /** `slack` is how far, in units of the drawing, a line may stray from the true one. */
+  constructor(slack: number) {
+    this.slack = slack;
   }
   moveTo(x: number, y: number): void {
-    this.flush();
-    this.put('M', x, y);
+    this.end(false);
+    this.dots = [[x, y]];
   }
   lineTo(x: number, y: number): void {
-    if (Math.hypot(x - this.x, y - this.y) >= this.step) this.put('L', x, y);
+    this.dots.push([x, y]);
   }
   closePath(): void {
-    if (this.ring.length > 3) this.out += `${this.ring.join('')}Z`;
-    this.ring = [];
+    this.end(true);
   }
-  flush(): string {
-    if (this.ring.length > 1) this.out += this.ring.join('');
-    this.ring = [];
-    return this.out;
+  private end(closed: boolean): void {
+    if (this.dots.length > 1) this.lines.push({ dots: this.dots, closed });
+    this.dots = [];
   }
-  arc(): void {}
-  beginPath(): void {}
+  /** What was drawn, as the data of an SVG path. */
+  written(): string {
+    this.end(false);
+    let out = '';
+    for (const { dots, closed } of this.lines) {
+      if (closed && tiny(dots)) continue;
+      const kept = thinned(dots, this.slack).map(([x, y]): Dot => [Math.round(x * 2), Math.round(y * 2)]);
+      let [x, y] = kept[0]!;
+      let steps = '';
+      for (const [nx, ny] of kept.slice(1)) {
+        if (nx === x && ny === y) continue;
+        steps += pair((nx - x) / 2, (ny - y) / 2);
+        [x, y] = [nx, ny];
+      }
+      if (steps) out += `M${pair(kept[0]![0] / 2, kept[0]![1] / 2)}l${steps.trim()}${closed ? 'z' : ''}`;
+    }
+    return out;
+  }
+}
+
+/** Two numbers of a path, without what a reader of paths does not need. */
+function pair(x: number, y: number): string {
+  const short = (n: number) => String(n).replace(/^(-?)0\./, '$1.');
+  return `${x < 0 ? '' : ' '}${short(x)}${y < 0 ? '' : ' '}${short(y)}`;
+}
+
+function tiny(dots: readonly Dot[]): boolean {
+  const xs = dots.map((d) => d[0]);
+  const ys = dots.map((d) => d[1]);
+  return Math.max(...xs) - Math.min(...xs) < 3.5 && Math.max(...ys) - Math.min(...ys) < 3.5;
+}
+
+/** The dots that matter to a line’s shape (Douglas and Peucker’s rule): no other lies further than `slack` from it. */
+function thinned(dots: readonly Dot[], slack: number): Dot[] {
+  const keep = new Uint8Array(dots.length);
+  keep[0] = keep[dots.length - 1] = 1;
+  const parts: [number, number][] = [[0, dots.length - 1]];
+  for (let part = parts.pop(); part; part = parts.pop()) {
+    const [from, to] = part;
+    const [[ax, ay], [bx, by]] = [dots[from]!, dots[to]!];
+    const length = Math.hypot(bx - ax, by - ay);
+    let [worst, at] = [slack, -1];
+    for (let i = from + 1; i < to; i += 1) {
+      const [x, y] = dots[i]!;
+      const off = length < 1e-9 ? Math.hypot(x - ax, y - ay) : Math.abs((bx - ax) * (ay - y) - (ax - x) * (by - ay)) / length;
+      if (off > worst) [worst, at] = [off, i];
+    }
+    if (at > 0) {
+      keep[at] = 1;
+      parts.push([from, at], [at, to]);
+    }
+  }
+  return dots.filter((_, i) => keep[i] === 1);
 }
 
 /**
@@ -130,21 +175,21 @@ export function viewOn(points: readonly Point[], width: number, height: number, 
   const reach = (Math.hypot(width, height) / 2 / scale) * 1.15;
   const within = (all: Shape[]) => all.filter((shape) => boundsReach(shape.bounds, centre as [number, number], reach));
   const together = (features: Shape[]) => ({ type: 'FeatureCollection', features }) as GeoJSON.FeatureCollection;
-  const step = widthKm > 2500 ? 1.3 : 0.8;
-  const draw = (shape: GeoJSON.GeoJSON, s = step) => {
-    const pen = new Pen(s);
+  const slack = widthKm > 2500 ? 0.8 : 0.5;
+  const draw = (shape: GeoJSON.GeoJSON, slack: number) => {
+    const pen = new Pen(slack);
     geoPath(projection, pen as never)(shape as never);
-    return pen.flush();
+    return pen.written();
   };
   const tooSmall = 4 / (scale * scale);
   const big = within(countries(detail)).filter((shape) => widthKm <= 2500 || geoArea(shape) > tooSmall);
   return {
     projection, width, height,
-    land: draw(together(big)),
-    borders: draw(together(within(inner(detail))), step * 1.5),
-    states: draw(together(within(inner('us'))), step * 1.5),
-    graticule: draw(geoGraticule().step(stepOf(widthKm))(), 0),
-    ticks: ticksOf(projection, width, height, stepOf(widthKm)[0]),
+    land: draw(together(big), slack),
+    borders: draw(together(within(inner(detail))), slack * 1.5),
+    states: draw(together(within(inner('us'))), slack * 1.5),
+    graticule: draw(netAround(centre as [number, number], reach, stepOf(widthKm)), 0.4),
+    ticks: ticksOf(projection, width, height, stepOf(widthKm)),
     scale: scaleBar(widthKm / width, width),
   };
 }
@@ -169,9 +214,17 @@ function boundsReach([[west, south], [east, north]]: Shape['bounds'], [lon, lat]
   return Math.min(...edges) <= reach;
 }
 
-function stepOf(widthKm: number): [number, number] {
-  const step = widthKm > 4000 ? 10 : widthKm > 1500 ? 5 : widthKm > 400 ? 2 : widthKm > 150 ? 1 : 0.5;
-  return [step, step];
+function stepOf(widthKm: number): number {
+  return widthKm > 4000 ? 10 : widthKm > 1500 ? 5 : widthKm > 400 ? 2 : widthKm > 150 ? 1 : 0.5;
+}
+
+/** Lines of latitude and longitude around a point. */
+function netAround([lon, lat]: [number, number], reach: number, step: number): GeoJSON.MultiLineString {
+  const degrees = (reach * 180) / Math.PI;
+  const [south, north] = [Math.max(-80, lat - degrees), Math.min(80, lat + degrees)];
+  const beside = Math.min(179, degrees / Math.cos((Math.min(75, Math.max(Math.abs(south), Math.abs(north))) * Math.PI) / 180));
+  const down = (value: number) => Math.floor(value / step) * step;
+  return geoGraticule().step([step, step]).precision(step / 2).extent([[down(lon - beside), down(south)], [lon + beside, north]])();
 }
 
 function ticksOf(projection: GeoProjection, width: number, height: number, step: number): View['ticks'] {

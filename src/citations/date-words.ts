@@ -58,7 +58,7 @@ function one(text: string): string {
 
   const match = /^([?~%]?)(-?[\dX]{2,4})([?~%]?)(?:-([?~%]?)([\dX]{2})([?~%]?)(?:-([?~%]?)([\dX]{2})([?~%]?))?)?$/.exec(day);
   if (!match) return text;
-  const [, yBefore, y, yAfter, mBefore, m, mAfter, dBefore, d, dAfter] = match as unknown as Record<number, string>;
+  const [, yBefore, y, yAfter, mBefore, m, mAfter, dBefore, d, dAfter] = match;
   const given = partNames.slice(0, d ? 3 : m ? 2 : 1);
   // A mark after a part holds for it and all before it; a mark before a part for that part alone.
   const after = [yAfter, mAfter, dAfter];

@@ -8,6 +8,7 @@
 import type { Citation } from '../model/citation.ts';
 import type { Derivation, SourceRecord } from '../model/record.ts';
 import { escapeHtml, plainHtml, unsealed, wordsIn } from './escape.ts';
+import { divider } from './note-style.ts';
 import { format, type Formatted } from './processor.ts';
 import { wordsOf } from './words.ts';
 
@@ -43,17 +44,21 @@ export function formatCitations(records: Iterable<SourceRecord>, options: { lang
     const item = finished(one.item, record) || plainHtml(record.title);
     const held = [finished(one.held, record), ...added].filter((part) => part !== '').map((part) => `; ${part}`).join('');
     notes.set(record.id, { full: item + held, short: shorts[i]!, item, held });
-    const entry = finished(one.entry, record) || item;
-    const html = [entry, ...added.map(capital)].map(sentence).join(' ');
-    sources.push({ record: record.id, html, key: sortKey(entry) });
+    const sentences = finished(one.entry, record).split(divider).map((part) => part.trim()).filter((part) => part !== '');
+    if (sentences.length === 0) sentences.push(item);
+    const html = [...sentences, ...added].map(sentence).join(' ');
+    sources.push({ record: record.id, html, key: sortKey(sentences.join(' ')) });
   });
   sources.sort((a, b) => order(a.key, b.key) || order(a.record, b.record));
   return { notes, sources: sources.map(({ record, html }) => ({ record, html })) };
 }
 
+/** Variables that say what a source is without a title: a letter from one to another, an untitled notice. */
+const naming = ['title', 'author', 'recipient', 'container-title', 'genre'] as const;
+
 function citationOf(record: SourceRecord): Citation {
   const cite = record.cite ?? { type: 'document' as const };
-  return cite.title === undefined ? { ...cite, title: record.title } : cite;
+  return naming.some((variable) => cite[variable] !== undefined) ? cite : { ...cite, title: record.title };
 }
 
 function finished(html: Formatted[keyof Formatted], record: SourceRecord): string {
@@ -99,12 +104,12 @@ function tellApart(records: readonly SourceRecord[], shorts: string[]): string[]
   });
 }
 
+/** A capital letter and a full stop, which stands inside closing quotation marks. */
 function sentence(html: string): string {
-  return /[.!?…][”’")\]]*$/.test(wordsIn(html)) ? html : `${html}.`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+  const text = html.charAt(0).toUpperCase() + html.slice(1);
+  const words = wordsIn(text);
+  if (/[.!?…][”’")\]]*$/.test(words)) return text;
+  return /[”’]$/.test(text) ? `${text.slice(0, -1)}.${text.slice(-1)}` : `${text}.`;
 }
 
 /** Letters and digits only, accents and case aside, so that the list is in the order a reader expects. */

@@ -5,10 +5,11 @@
  * which office holds it), in the source list from the holding office inward, published works by author. Dates
  * come as finished words (`literal`), names as the author gives them.
  *
- * The private-use character U+E003 parts what the source is from where it is kept; see `format.ts`.
+ * The private-use character U+E003 parts what the source is from where it is kept in a note, and the sentences of an
+ * entry of the source list; `format.ts` finishes both.
  */
 
-/** Parts the item from its holding in a full note. */
+/** Parts the item from its holding in a full note, and the sentences of an entry. */
 export const divider = '\uE003';
 
 const archival = 'article bill collection dataset document event figure graphic hearing legal_case legislation manuscript map personal_communication interview post regulation standard treaty';
@@ -46,12 +47,12 @@ export const noteStyle = `<?xml version="1.0" encoding="utf-8"?>
     </group>
   </macro>
   <macro name="author-inverted">
-    <group delimiter=" ">
+    <group delimiter=", ">
       <names variable="author">
-        <name and="text" name-as-sort-order="first" delimiter-precedes-last="never"/>
+        <name and="text" name-as-sort-order="first" delimiter-precedes-last="after-inverted-name"/>
         <substitute>
-          <names variable="editor"><name and="text" name-as-sort-order="first"/><label form="short" prefix=", "/></names>
-          <names variable="compiler"><name and="text" name-as-sort-order="first"/><label form="short" prefix=", "/></names>
+          <names variable="editor"><name and="text" name-as-sort-order="first" delimiter-precedes-last="after-inverted-name"/><label form="short" prefix=", "/></names>
+          <names variable="compiler"><name and="text" name-as-sort-order="first" delimiter-precedes-last="after-inverted-name"/><label form="short" prefix=", "/></names>
           <names variable="composer"><name name-as-sort-order="first"/></names>
           <names variable="director"><name name-as-sort-order="first"/></names>
         </substitute>
@@ -125,6 +126,20 @@ export const noteStyle = `<?xml version="1.0" encoding="utf-8"?>
     </group>
   </macro>
 
+  <macro name="kind">
+    <choose>
+      <if variable="genre"><text variable="genre"/></if>
+      <else-if variable="medium"><text variable="medium"/></else-if>
+      <else-if type="interview"><text value="interview"/></else-if>
+    </choose>
+  </macro>
+
+  <macro name="number">
+    <choose>
+      <if is-numeric="number"><group delimiter=" "><text value="no."/><text variable="number"/></group></if>
+      <else><text variable="number"/></else>
+    </choose>
+  </macro>
   <macro name="numbers">
     <group delimiter=", ">
       <choose>
@@ -140,10 +155,7 @@ export const noteStyle = `<?xml version="1.0" encoding="utf-8"?>
         <if is-numeric="issue"><group delimiter=" "><text value="no."/><text variable="issue"/></group></if>
         <else><text variable="issue"/></else>
       </choose>
-      <choose>
-        <if is-numeric="number"><group delimiter=" "><text value="no."/><text variable="number"/></group></if>
-        <else><text variable="number"/></else>
-      </choose>
+      <text macro="number"/>
       <choose>
         <if is-numeric="part-number"><group delimiter=" "><text value="part"/><text variable="part-number"/></group></if>
         <else><text variable="part-number"/></else>
@@ -194,8 +206,8 @@ export const noteStyle = `<?xml version="1.0" encoding="utf-8"?>
         <text variable="medium"/>
         <text variable="scale"/>
       </group>
-      <text macro="other-names"/>
       <text macro="container"/>
+      <text macro="other-names"/>
       <text macro="numbers"/>
       <text macro="publisher"/>
       <text macro="dates"/>
@@ -214,7 +226,7 @@ export const noteStyle = `<?xml version="1.0" encoding="utf-8"?>
     </group>
   </macro>
   <macro name="repository-inward">
-    <group delimiter=". ">
+    <group delimiter="${divider}">
       <group delimiter=", "><text variable="archive"/><text variable="archive-place"/></group>
       <text variable="archive_collection"/>
       <group delimiter=", "><text variable="archive_location"/><text variable="call-number"/></group>
@@ -240,14 +252,24 @@ export const noteStyle = `<?xml version="1.0" encoding="utf-8"?>
       <choose>
         <if position="subsequent">
           <group delimiter=", ">
-            <text macro="author-short"/>
+            <choose>
+              <if type="personal_communication"><text macro="author"/></if>
+              <else><text macro="author-short"/></else>
+            </choose>
             <text macro="title-short"/>
             <choose>
               <if type="article-newspaper article-magazine periodical" match="any">
                 <text variable="container-title" form="short" font-style="italic"/>
                 <date variable="issued" form="text"/>
               </if>
-              <else-if type="personal_communication interview" match="any"><date variable="issued" form="text"/></else-if>
+              <else-if type="personal_communication interview" match="any">
+                <choose><if variable="title" match="none"><text macro="kind"/></if></choose>
+                <date variable="issued" form="text"/>
+              </else-if>
+              <else-if type="${archival}" match="any">
+                <text macro="kind"/>
+                <text macro="number"/>
+              </else-if>
             </choose>
           </group>
         </if>
@@ -265,7 +287,7 @@ export const noteStyle = `<?xml version="1.0" encoding="utf-8"?>
 
   <bibliography>
     <layout>
-      <group delimiter=". ">
+      <group delimiter="${divider}">
         <choose>
           <if type="${archival}" match="any"><text macro="repository-inward"/></if>
         </choose>
@@ -277,9 +299,9 @@ export const noteStyle = `<?xml version="1.0" encoding="utf-8"?>
           <text variable="medium"/>
           <text variable="scale"/>
         </group>
-        <text macro="other-names"/>
         <group delimiter=", ">
           <text macro="container"/>
+          <text macro="other-names"/>
           <text macro="numbers"/>
           <text macro="publisher"/>
           <text macro="dates"/>

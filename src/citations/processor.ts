@@ -56,9 +56,13 @@ function entriesById(engine: Engine): Map<string, string> {
   );
 }
 
-/** Line ends in values are folded; a processor with nothing to print prints its own remark. */
+/**
+ * Line ends in values are folded, and a ship’s name inside an italic title gets a class: pages hold no inline
+ * styles. A processor with nothing to print prints a remark of its own, which nobody should read.
+ */
 function tidy(html: string): string {
-  return html.includes('[CSL STYLE ERROR') ? '' : html.replace(/\s+/g, ' ').trim();
+  if (html.includes('[CSL STYLE ERROR')) return '';
+  return html.replaceAll('<span style="font-style:normal;">', '<span class="upright">').replace(/\s+/g, ' ').trim();
 }
 
 const dates: ReadonlySet<string> = new Set(cslDateVariables);

@@ -74,7 +74,7 @@ function demandFolder(root: string, dir: string): void {
   } catch (error) {
     const code = error instanceof Error && 'code' in error ? error.code : undefined;
     if (code === 'ENOENT' || code === 'ENOTDIR')
-      throw new CannotRun(`There is no folder ${quoted(dir, 200)}. Name your content folder with --content, or make one with: npm run new -- content ${dir}`);
+      throw new CannotRun(`There is no folder ${quoted(dir, 200)}. Name your content folder with --content, or make one with: npm run new -- folder ${dir}`);
     if (code === 'EACCES' || code === 'EPERM') throw new CannotRun(`The folder ${quoted(dir, 200)} cannot be opened: permission is denied.`);
     throw new CannotRun(`The folder ${quoted(dir, 200)} cannot be opened: ${error instanceof Error ? error.message : String(error)}.`);
   }

@@ -94,7 +94,7 @@ function missing(path: ValuePath, context: Context): FormProblem {
     rule: 'required-key-is-given',
     path: owner,
     key: false,
-    message: `${capital(noun)} needs the key ${key}, and it is missing here.`,
+    message: `${/^an? |^site/.test(noun) ? capital(noun) : `“${noun}”`} needs the key ${key}, and it is missing here.`,
     help: example ? `Add it: ${example}` : `Add ${key}: and its value.`,
   };
 }
@@ -149,6 +149,14 @@ function wrongType(path: ValuePath, value: unknown, context: Context): FormProbl
   const forms = formsAt(context.schema, path);
   const wanted = listed(forms.length > 0 ? forms : ['something else']);
   const base = { rule: 'value-has-its-form', path, key: false } as const;
+  if (path.length === 0) {
+    const [first = 'title'] = keysAt(context.schema, []).filter((key) => key !== 'id');
+    return {
+      ...base,
+      message: `${capital(nounFor(context.kind, []))} is written as keys with values, but ${inWords(value)} stands here.`,
+      help: `Write one key to a line, beginning for instance with ${exampleFor(context.kind, [first]) ?? `${first}: …`}`,
+    };
+  }
   if (value === null)
     return typeof path[path.length - 1] === 'number'
       ? { ...base, message: `${subject(path)} is empty.`, help: 'Write its value after the hyphen, or remove the hyphen.' }
@@ -211,7 +219,7 @@ function inOwnWords(message: string, path: ValuePath, value: unknown, context: C
 }
 
 function helpFor(path: ValuePath, context: Context): string {
-  return exampleHelp(path, context) ?? rules['value-has-its-form'].mend;
+  return exampleHelp(path, context) ?? `Write ${listed(formsAt(context.schema, path))} for ${nameOf(path)}.`;
 }
 
 function exampleHelp(path: ValuePath, context: Context): string | undefined {

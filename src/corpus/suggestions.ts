@@ -3,7 +3,7 @@ import { byCodeUnits } from './finding.ts';
 
 /**
  * The word among `known` that an author most likely meant, or `undefined` when none is near. Capitals, hyphens and
- * underscores count for nothing; otherwise one slip is allowed in three letters.
+ * underscores count for nothing; otherwise one slip is allowed in three letters, and none in a shorter word.
  */
 export function nearest(word: string, known: Iterable<string>): string | undefined {
   return nearestFew(word, known, 1)[0];
@@ -12,7 +12,7 @@ export function nearest(word: string, known: Iterable<string>): string | undefin
 /** The nearest few words, best first; ties in the order of code units. */
 export function nearestFew(word: string, known: Iterable<string>, most: number): string[] {
   const plainWord = plain(word);
-  const allowed = Math.max(1, Math.floor(plainWord.length / 3));
+  const allowed = Math.floor(plainWord.length / 3);
   const near: { word: string; slips: number }[] = [];
   if (plainWord.length === 0 || plainWord.length > 100) return [];
   for (const candidate of known) {

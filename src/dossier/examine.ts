@@ -53,7 +53,7 @@ export function examine(corpus: Corpus, today: string): Examination {
     }
     const result = computeCase(corpus, c.id);
     cases.set(c.id, result);
-    digests.set(c.id, digestOf(corpus, c, withheld));
+    digests.set(c.id, digestOf(corpus, c, withheld).whole);
     for (const problem of result.problems) findings.push(fromCase(corpus, c.id, problem));
   }
   findings.push(...bodyFindings(corpus), ...livingNamed(corpus, withheld));

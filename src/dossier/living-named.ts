@@ -11,6 +11,7 @@ import { kinOf } from '../reasoning/kin.ts';
 /** Names that give a living person away, lower-cased, with the person. Names that someone dead bears as well are left out. */
 export function tellingNames(corpus: Corpus, withheld: ReadonlySet<string>): Map<string, string> {
   const names = new Map<string, string>();
+  if (withheld.size === 0) return names;
   const ofTheDead = new Set<string>();
   for (const person of corpus.people.values()) {
     const own = [person.name, ...person.mentions.map((ref) => mentionAt(corpus, ref)?.mention.name ?? '')];

@@ -12,7 +12,7 @@ export const evidence = z.strictObject({
   from: listOf(source).meta({ description: 'record#mention, or a list of them: evidence that needs all of them. search:id for negative evidence.' }),
   states: z
     .string()
-    .regex(/^(?:says\.)?[a-z][A-Za-z0-9-]*$/, { error: 'states names what the mention says: birthplace, event, says.signature …' })
+    .regex(/^(?:says\.)?[a-z][A-Za-z0-9-]*$/, { error: 'It should name what the mention says: birthplace, event, says.signature and the like.' })
     .optional(),
   place: id.optional().meta({ description: 'How the author reads the place; left out for evidence that names none.' }),
   against: id.optional().meta({ description: 'Of negative evidence: the place it speaks against.' }),

@@ -43,7 +43,7 @@ function oneCase(facts: Facts, c: Case, result: CaseResult, paint: Paint): strin
   const lines = [heading(c, colour(mark), paint)];
   const say = (label: string, text: string) => lines.push(wrap(text, paint.width, `   ${label.padEnd(12)}`, ' '.repeat(15)));
 
-  if (result.place !== null) say('place', [result.place, ...result.support.slice(1).map((level) => level.place)].map(names.placeName).filter(unique).join(', '));
+  if (result.place !== null) say('place', chain(facts, result.place).map(names.placeName).join(', '));
   const claim = result.claim === null ? '' : result.claim === 'hypothesis' ? ' (hypothesis)' : `, claimed ${result.claim}`;
   lines.push(`   ${'standing'.padEnd(12)}${colour(words)}${claim}`);
   say('', standingSentence(result, names));
@@ -73,8 +73,12 @@ function recordsOf(result: CaseResult, item: string): string[] {
   return result.items.find((one) => one.id === item)?.records ?? [];
 }
 
-function unique(value: string, index: number, all: readonly string[]): boolean {
-  return all.indexOf(value) === index;
+/** From a place to its country, by the first place each lies within. */
+function chain(facts: Facts, place: string): string[] {
+  const path = [place];
+  for (let next = facts.places.get(place)?.within[0]?.place; next !== undefined && !path.includes(next); next = facts.places.get(next)?.within[0]?.place)
+    path.push(next);
+  return path;
 }
 
 /** Plain names, straight from the facts: an author's own terminal withholds nothing. */

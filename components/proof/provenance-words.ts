@@ -1,0 +1,22 @@
+/** What a box of the provenance drawing says. */
+import type { Namer } from './names.ts';
+import type { Phrase } from './phrase.ts';
+import type { Source } from './provenance.ts';
+
+/** The name of a source: an item’s id, a record’s title, who spoke, or what was not seen. */
+export function sourcePhrase(source: Source, names: Namer): Phrase {
+  switch (source.kind) {
+    case 'item':
+      return [names.item(source.item)];
+    case 'record':
+      return [names.record(source.record)];
+    case 'unseen':
+      return [`${source.text}, not examined`];
+    case 'person':
+      return [names.person(source.person)];
+    case 'described':
+      return [source.text];
+    case 'unknown':
+      return ['an informant not known'];
+  }
+}

@@ -1,0 +1,128 @@
+/** The exchange of an earlier site for a new one: at every moment one of them is whole in its place. */
+import { cpSync, existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { manifestName, readManifest } from './manifest.ts';
+import { CannotWrite } from './problems.ts';
+import type { Target } from './target.ts';
+
+/** The steps that touch the disk, so that a test can make each of them fail. */
+export interface Disk {
+  rename(from: string, to: string): void;
+  copy(from: string, to: string): void;
+  remove(path: string): void;
+}
+
+export const disk: Disk = {
+  rename: renameSync,
+  copy: (from, to) => cpSync(from, to, { recursive: true, errorOnExist: true, force: false, preserveTimestamps: true }),
+  remove: (path) => rmSync(path, { recursive: true, force: true, maxRetries: 3 }),
+};
+
+/** What some desktops leave in every folder they show. */
+const litter = new Set(['.DS_Store', 'Thumbs.db', 'desktop.ini']);
+
+/**
+ * Puts the finished site in `made` into its place. Returns the files of the earlier folder that were not the site’s
+ * own (a `CNAME`, a `.git`): they are kept. Whatever fails, the earlier site is in its place afterwards.
+ */
+export function swapIn(made: string, target: Target, io: Disk = disk): string[] {
+  mkdirSync(dirname(target.folder), { recursive: true });
+  io.remove(target.next);
+  try {
+    moveBeside(made, target.next, io);
+  } catch (error) {
+    io.remove(target.next);
+    throw error;
+  }
+  const strangers = existsSync(target.folder) ? strangersIn(target.folder) : [];
+  const clash = strangers.find((path) => existsSync(join(target.next, path)));
+  if (clash !== undefined) {
+    io.remove(target.next);
+    throw new CannotWrite(
+      `${join(target.folder, clash)} is not a file of the earlier site, and the new one has a file of that name. Move it away first; nothing was changed.`,
+    );
+  }
+  const had = existsSync(target.folder);
+  if (had) {
+    io.remove(target.previous);
+    try {
+      io.rename(target.folder, target.previous);
+    } catch (error) {
+      io.remove(target.next);
+      throw notReplaced(target, error);
+    }
+  }
+  try {
+    io.rename(target.next, target.folder);
+  } catch (error) {
+    if (had) io.rename(target.previous, target.folder);
+    io.remove(target.next);
+    throw notReplaced(target, error);
+  }
+  if (had) clear(target, io);
+  return strangers;
+}
+
+/**
+ * Mends what an interrupted exchange left: an earlier site set aside comes back if nothing took its place, and
+ * files set aside with it come back otherwise.
+ */
+export function mend(target: Target, io: Disk = disk): void {
+  if (existsSync(target.previous)) {
+    if (existsSync(target.folder)) clear(target, io);
+    else io.rename(target.previous, target.folder);
+  }
+  if (existsSync(target.next)) io.remove(target.next);
+}
+
+/** Brings back what was not the earlier site’s own, then lets the earlier site go. */
+function clear({ folder, previous }: Target, io: Disk): void {
+  for (const path of strangersIn(previous)) {
+    if (existsSync(join(folder, path))) continue;
+    mkdirSync(dirname(join(folder, path)), { recursive: true });
+    io.rename(join(previous, path), join(folder, path));
+  }
+  io.remove(previous);
+}
+
+/** Paths in a folder that its manifest doesn’t list: files, and folders without any file of the site in them. */
+function strangersIn(folder: string): string[] {
+  const own = new Set([manifestName, ...(readManifest(folder)?.files.map((file) => file.path) ?? [])]);
+  const ownFolders = new Set([...own].flatMap((path) => parents(path)));
+  const found: string[] = [];
+  const walk = (at: string) => {
+    for (const entry of readdirSync(join(folder, at), { withFileTypes: true })) {
+      const path = at ? `${at}/${entry.name}` : entry.name;
+      if (own.has(path) || litter.has(entry.name)) continue;
+      if (entry.isDirectory() && ownFolders.has(path)) walk(path);
+      else found.push(path);
+    }
+  };
+  walk('');
+  return found.sort();
+}
+
+function parents(path: string): string[] {
+  const steps = path.split('/').slice(0, -1);
+  return steps.map((_step, i) => steps.slice(0, i + 1).join('/'));
+}
+
+function moveBeside(made: string, next: string, io: Disk): void {
+  try {
+    io.rename(made, next);
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'EXDEV') throw error;
+    io.copy(made, next);
+  }
+}
+
+function notReplaced({ folder }: Target, error: unknown): CannotWrite {
+  const code = (error as NodeJS.ErrnoException).code;
+  const isMount = existsSync(folder) && statSync(folder).dev !== statSync(dirname(folder)).dev;
+  const why = isMount
+    ? 'it is a disk of its own; name a folder in it instead'
+    : code === 'EBUSY' || code === 'EPERM' || code === 'EACCES'
+      ? 'another program has it open, or it may not be renamed'
+      : (error as Error).message;
+  return new CannotWrite(`${folder} can’t be replaced: ${why}. What was there is as it was.`);
+}

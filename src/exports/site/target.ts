@@ -1,0 +1,102 @@
+/** Where a site may be written: never over anything that is not an earlier site of ours, and never into its own sources. */
+import { accessSync, constants, existsSync, lstatSync, readdirSync, realpathSync, statSync } from 'node:fs';
+import { basename, dirname, join, relative, resolve, sep } from 'node:path';
+import { manifestName, readManifest } from './manifest.ts';
+import { CannotWrite } from './problems.ts';
+
+/** A folder to write a site into, with the names used beside it while that happens. All are absolute real paths. */
+export interface Target {
+  folder: string;
+  /** The finished new site, on its way in. */
+  next: string;
+  /** The earlier site, on its way out. */
+  previous: string;
+  lock: string;
+}
+
+/** What the project is made from. Everything whose name begins with a full stop belongs to it too. */
+const sources = ['src', 'components', 'content', 'tests', 'public', 'docs', 'node_modules'];
+
+/**
+ * Judges a folder given as `--out`. It must be absent, empty, or hold an earlier site of ours, and neither contain nor
+ * lie inside the content folder or the project’s sources. Links are followed before anything is judged. Throws a
+ * `CannotWrite`; writes nothing.
+ */
+export function targetAt(out: string, content: string, project: string): Target {
+  const folder = realPath(out);
+  const contentReal = realPath(content);
+  const projectReal = realPath(project);
+  const refuse = (why: string): never => {
+    throw new CannotWrite(`${out} can’t take the site: ${why}. Nothing was written. Name another folder with --out.`);
+  };
+  if (isWithin(folder, contentReal)) refuse('it lies in the content folder, and a site is never written among the files it is made from');
+  if (isWithin(contentReal, folder)) refuse('it contains the content folder');
+  if (isWithin(projectReal, folder)) refuse('it contains the project itself');
+  if (isWithin(folder, projectReal)) {
+    const [first = ''] = relative(projectReal, folder).split(sep);
+    if (sources.includes(first) || first.startsWith('.')) refuse(`it lies among the project’s own files (${first})`);
+  }
+  const target = beside(folder);
+  for (const place of [folder, target.next, target.previous]) {
+    const state = stateOf(place);
+    const named = place === folder ? 'it' : `${place}, which is needed while the site is written,`;
+    if (state === 'file') refuse(`${named} is a file`);
+    if (state === 'unreadable') refuse(`${named} can’t be opened: permission is denied`);
+    if (state === 'other') refuse(`${named} holds files that are no earlier site of Whence (it has no ${manifestName} of ours), and they would be lost`);
+  }
+  if (folder === dirname(folder)) refuse('it is the root of the disk');
+  const ground = nearestExisting(dirname(folder));
+  if (!statSync(ground).isDirectory()) refuse(`${ground} is a file`);
+  try {
+    accessSync(ground, constants.W_OK | constants.X_OK);
+  } catch {
+    refuse(`nothing may be written into ${ground}`);
+  }
+  return target;
+}
+
+/** The names used beside a folder. */
+export function beside(folder: string): Target {
+  return { folder, next: `${folder}.next`, previous: `${folder}.previous`, lock: join(dirname(folder), `.${basename(folder)}.lock`) };
+}
+
+type State = 'absent' | 'empty' | 'ours' | 'file' | 'unreadable' | 'other';
+
+/** What stands at a path. A folder begun by us and not finished counts as ours. */
+function stateOf(path: string): State {
+  if (!existsSync(path)) return 'absent';
+  if (!statSync(path).isDirectory()) return 'file';
+  try {
+    if (readdirSync(path).length === 0) return 'empty';
+  } catch {
+    return 'unreadable';
+  }
+  return readManifest(path) ? 'ours' : 'other';
+}
+
+/** A path with every link in it followed, as far as it exists. */
+function realPath(path: string): string {
+  const existing = nearestExisting(resolve(path));
+  return join(realpathSync(existing), relative(existing, resolve(path)));
+}
+
+function nearestExisting(path: string): string {
+  let at = path;
+  while (!existsSync(at)) {
+    if (isLink(at)) throw new CannotWrite(`${at} is a link that leads nowhere. Remove it, or name another folder with --out.`);
+    at = dirname(at);
+  }
+  return at;
+}
+
+function isLink(path: string): boolean {
+  try {
+    return lstatSync(path).isSymbolicLink();
+  } catch {
+    return false;
+  }
+}
+
+function isWithin(path: string, folder: string): boolean {
+  return path === folder || path.startsWith(folder.endsWith(sep) ? folder : folder + sep);
+}
