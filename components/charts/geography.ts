@@ -2,7 +2,7 @@
  * Open shapes for small drawn maps: land and borders of Natural Earth (public domain, through `world-atlas`) and the
  * states of the US Census Bureau (public domain, through `us-atlas`), cut to a view and thinned to what can be seen.
  */
-import { geoArea, geoAzimuthalEqualArea, geoBounds, geoDistance, geoGraticule, geoPath, type GeoProjection } from 'd3-geo';
+import { geoArea, geoAzimuthalEqualArea, geoBounds, geoGraticule, geoPath, type GeoProjection } from 'd3-geo';
 import { feature, mesh } from 'topojson-client';
 import type { GeometryCollection, Topology } from 'topojson-specification';
 import usText from 'us-atlas/states-10m.json?raw';
@@ -51,6 +51,8 @@ function countries(name: 'coarse' | 'fine'): Shape[] {
         return { ...part, bounds: geoBounds(part) };
       });
     });
+    // A few islets are drawn the wrong way round, and would be everything but themselves.
+    found = found.filter(({ bounds: [[, south], [, north]] }) => south > -89 || north < 89);
     shapes.set(name, found);
   }
   return found;
@@ -207,11 +209,12 @@ function middleOf(points: readonly Point[]): Point {
 
 /** Whether any of a box of longitudes and latitudes may lie within `reach` (radians) of a point. */
 function boundsReach([[west, south], [east, north]]: Shape['bounds'], [lon, lat]: [number, number], reach: number): boolean {
+  const rad = Math.PI / 180;
   const nearLat = Math.max(south, Math.min(north, lat));
-  const inside = west <= east ? lon >= west && lon <= east : lon >= west || lon <= east;
-  if (inside) return Math.abs(nearLat - lat) * (Math.PI / 180) <= reach;
-  const edges = [west, east].flatMap((edge) => [south, nearLat, north].map((l) => geoDistance([lon, lat], [edge, l])));
-  return Math.min(...edges) <= reach;
+  if (Math.abs(nearLat - lat) * rad > reach) return false;
+  if (west <= east ? lon >= west && lon <= east : lon >= west || lon <= east) return true;
+  const [sin, cos, least] = [Math.sin(lat * rad), Math.cos(lat * rad), Math.cos(Math.min(reach, Math.PI))];
+  return [west, east].some((edge) => [south, nearLat, north].some((l) => sin * Math.sin(l * rad) + cos * Math.cos(l * rad) * Math.cos((edge - lon) * rad) >= least));
 }
 
 function stepOf(widthKm: number): number {

@@ -26,6 +26,12 @@ export function yearsInWords(from: string | undefined, to: string | undefined): 
   return from === to ? dateInWords(from!) : `${dateInWords(from!)}–${dateInWords(to!)}`;
 }
 
+/** The years a search covered: `1863/1865` is “1863–1865”. */
+export function coverageInWords(date: string): string {
+  const [from, to] = date.split('/');
+  return to === undefined ? dateInWords(date) : yearsInWords(from, to);
+}
+
 /** A birth span: “between 2 June 1839 and 11 April 1841”, or one day, or “not known”. */
 export function spanInWords(span: { earliest: string | null; latest: string | null }): string {
   const { earliest, latest } = span;

@@ -70,8 +70,11 @@ export function byText(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
 
-/** The word a name is filed under: its last, without a suffix. */
+/**
+ * The word a name is filed under: the last before a comma, a parenthesis, “of …” or a suffix. Empty when nothing but
+ * a dash stands for the name.
+ */
 export function surnameOf(name: string): string {
-  const words = name.replace(/,? (?:Jr|Sr|II|III)\.?$/, '').trim().split(/\s+/);
-  return words.at(-1) ?? name;
+  const words = name.replace(/\([^)]*\)/g, ' ').replace(/(?:,| of | later |,? (?:Jr|Sr|II|III)\.?$).*/, '').trim().split(/\s+/);
+  return words.at(-1)!.replace(/^[—–-]+$/, '');
 }

@@ -22,6 +22,8 @@ interface Reach {
 /** An item joined to a body: it shares the body's line, or runs alongside and is not counted. */
 export interface Joined extends Reach {
   relation: 'dependent' | 'undetermined';
+  /** Levels whose number counts this item and not the head of its body. */
+  insteadAt: number[];
 }
 
 /** An independent body of evidence: one line of sight. */
@@ -44,7 +46,8 @@ export interface Miss {
   joinedTo?: { letter: string; relation: 'dependent' | 'undetermined' };
 }
 
-export type OutsideReason = 'negative' | 'no-place' | 'untied' | 'broken-tie' | 'uncited' | 'elsewhere';
+/** `ties` is said of an item that names no place and serves to tie another to the subject. */
+export type OutsideReason = 'negative' | 'no-place' | 'ties' | 'untied' | 'broken-tie' | 'uncited' | 'elsewhere';
 
 export interface Outside {
   item: string;
@@ -57,8 +60,10 @@ export interface Level {
   independent: number;
   /** Letters of the bodies that reach it. */
   letters: string[];
-  /** The items counted there, when they are not simply the bodies that reach it. */
-  counted: string[] | null;
+  /** One largest set of independent items there: the heads of the bodies that reach it, where they are as many. */
+  counted: string[];
+  /** The number is that of the bodies that reach it. */
+  lettered: boolean;
 }
 
 export interface Fix {
@@ -87,6 +92,8 @@ export function bodiesOf(result: CaseResult, evidence: readonly Evidence[]): Fix
   const order = [...heads].sort((a, b) => Number(conflicts.has(a)) - Number(conflicts.has(b)));
   const bodies = order.map((item, index): Body => ({ ...reaches.get(item)!, letter: letter(index), joined: [] }));
 
+  const ties = new Set(evidence.flatMap((item) => (item.tiedBy ?? []).flat()));
+  const levels = levelsOf(result, bodies);
   const misses: Miss[] = [];
   const outside: Outside[] = [];
   for (const item of result.items) {
@@ -98,13 +105,18 @@ export function bodiesOf(result: CaseResult, evidence: readonly Evidence[]): Fix
       const miss = missOf(item, conflict, given.get(item.id));
       if (own) own.miss = miss;
       else misses.push(host ? { ...miss, joinedTo: { letter: host.body.letter, relation: host.relation } } : miss);
-    } else if (host) host.body.joined.push({ ...reach!, relation: host.relation });
-    else if (!own) outside.push({ item: item.id, reasons: reasonsOf(item, given.get(item.id)) });
+    } else if (host) host.body.joined.push({ ...reach!, relation: host.relation, insteadAt: insteadAt(levels, item.id, host.body.item) });
+    else if (!own) outside.push({ item: item.id, reasons: reasonsOf(item, given.get(item.id), ties.has(item.id)) });
   }
   for (const body of bodies)
     body.joined.sort((a, b) => Number(a.relation === 'undetermined') - Number(b.relation === 'undetermined'));
 
-  return { levels: levelsOf(result, bodies), bodies, misses, outside, argued: arguedIn(result.pairs) };
+  return { levels, bodies, misses, outside, argued: arguedIn(result.pairs) };
+}
+
+/** How a pair stands in the count: an undetermined pair that is argued counts as independent. */
+export function relationOf(pair: Pair): Relation {
+  return pair.relation === 'undetermined' && pair.argument !== undefined ? 'independent' : pair.relation;
 }
 
 /** A, B … Z, AA, AB …: surveyors letter their stations. */
@@ -114,7 +126,7 @@ export function letter(index: number): string {
 }
 
 function relationIn(pairs: readonly Pair[]): (a: string, b: string) => Relation {
-  const found = new Map(pairs.flatMap((p) => [[`${p.a} ${p.b}`, p.relation], [`${p.b} ${p.a}`, p.relation]] as const));
+  const found = new Map(pairs.flatMap((p) => [[`${p.a} ${p.b}`, relationOf(p)], [`${p.b} ${p.a}`, relationOf(p)]] as const));
   return (a, b) => found.get(`${a} ${b}`) ?? 'independent';
 }
 
@@ -139,6 +151,10 @@ function hostOf(item: string, bodies: Body[], relation: (a: string, b: string) =
   return undefined;
 }
 
+function insteadAt(levels: readonly Level[], item: string, head: string): number[] {
+  return levels.flatMap(({ counted }, index) => (counted.includes(item) && !counted.includes(head) ? [index] : []));
+}
+
 function missOf(item: ItemResult, conflict: ConflictResult, given: Evidence | undefined): Miss {
   const negative = given?.kind === 'negative';
   return {
@@ -149,10 +165,13 @@ function missOf(item: ItemResult, conflict: ConflictResult, given: Evidence | un
   };
 }
 
-function reasonsOf(item: ItemResult, given: Evidence | undefined): OutsideReason[] {
+function reasonsOf(item: ItemResult, given: Evidence | undefined, tie = false): OutsideReason[] {
   const reasons: OutsideReason[] = [];
   if (given?.kind === 'negative') reasons.push('negative');
-  else if (given?.place === undefined) reasons.push('no-place');
+  else if (given?.place === undefined) {
+    if (tie) return ['ties'];
+    reasons.push('no-place');
+  }
   if (item.tie === 'missing') reasons.push('untied');
   if (item.tie === 'broken') reasons.push('broken-tie');
   if (!item.cited) reasons.push('uncited');
@@ -162,16 +181,17 @@ function reasonsOf(item: ItemResult, given: Evidence | undefined): OutsideReason
 
 function levelsOf(result: CaseResult, bodies: readonly Body[]): Level[] {
   return result.support.map((level, index) => {
-    const letters = bodies.filter((body) => body.levels.includes(index)).map((body) => body.letter);
+    const reaching = bodies.filter((body) => body.levels.includes(index));
     const { place, kind, independent } = level;
-    return { place, kind, independent, letters, counted: letters.length === independent ? null : level.witnesses };
+    const lettered = reaching.length === independent;
+    return { place, kind, independent, letters: reaching.map((body) => body.letter), counted: lettered ? reaching.map((body) => body.item) : level.witnesses, lettered };
   });
 }
 
 function arguedIn(pairs: readonly Pair[]): Fix['argued'] {
   const groups = new Map<number, Set<string>>();
   for (const pair of pairs) {
-    if (pair.argument === undefined || pair.relation !== 'independent') continue;
+    if (pair.argument === undefined || relationOf(pair) !== 'independent') continue;
     const items = groups.get(pair.argument) ?? new Set();
     groups.set(pair.argument, items.add(pair.a).add(pair.b));
   }

@@ -5,7 +5,7 @@ import type { Informant, Mention, SourceRecord } from '../../src/model/record.ts
 import type { ItemResult } from '../../src/reasoning/types.ts';
 import { coverageInWords } from './searches.ts';
 import * as href from '../layout/href.ts';
-import { formWords, plainWords, seenWords } from '../layout/words.ts';
+import { formWords, listInWords, plainWords, seenWords } from '../layout/words.ts';
 import type { Fix } from './bodies.ts';
 import type { Namer } from './names.ts';
 import { joined, type Part, type Phrase } from './phrase.ts';
@@ -17,7 +17,8 @@ export interface EvidenceCard {
   id: string;
   /** Titles of its records, or what was searched. */
   title: Phrase;
-  counts: boolean;
+  /** A line of its own, a part in another’s line, or no part in the count. */
+  mark: 'line' | 'joined' | 'none';
   /** Whether and from where it counts, and on which line of the drawing. */
   verdict: string;
   rows: { term: string; words: Phrase[] }[];
@@ -47,7 +48,7 @@ export function evidenceCard(
   if (item.roots.length > 0) add('Rests on', joined(item.roots.map((root) => rootPhrase(root, names)), '; and ', '; '));
   if (item.mentions.length > 0) add('Tie', tiePhrase(item, given.tiedBy, names));
   const title = item.search !== undefined ? ['A search'] : joined(item.records.map((id) => [names.recordTitle(id)]));
-  return { id: item.id, title, counts: item.counts, verdict: verdictOf(item, fix, names), rows, note: given.note };
+  return { id: item.id, title, mark: markOf(item, fix), verdict: verdictOf(item, fix, names), rows, note: given.note };
 }
 
 const kindWords: Record<Evidence['kind'], string> = {
@@ -90,7 +91,7 @@ function whoPhrase(informant: Informant, names: Namer): Phrase {
   const teller = informant.toldBy && informant.toldBy.length > 0 ? joined(informant.toldBy.map((id) => [names.person(id)])) : [];
   const told: Phrase = teller.length > 0 ? [', who had it from ', ...teller] : [];
   if (informant.person !== undefined) return [names.person(informant.person), ...told];
-  if (informant.oneOf !== undefined) return ['one of ', ...joined(informant.oneOf.map((id) => [names.person(id)])), ', not known which', ...told];
+  if (informant.oneOf !== undefined) return ['one of ', ...joined(informant.oneOf.map((id) => [names.person(id)]), ' or '), ', not known which', ...told];
   return [informant.described ?? '', ...told];
 }
 
@@ -117,6 +118,11 @@ function kindAfter(facts: Facts, place: string): string {
   return kind ? `, ${kind}` : '';
 }
 
+function markOf(item: ItemResult, fix: Fix | null): EvidenceCard['mark'] {
+  if (fix?.bodies.some((body) => body.item === item.id)) return 'line';
+  return item.counts && fix ? 'joined' : 'none';
+}
+
 /** Whether an item counts, from where, and on which line of the drawing. */
 export function verdictOf(item: ItemResult, fix: Fix | null, names: Namer): string {
   if (!fix) return 'Nothing is concluded yet, so nothing counts yet';
@@ -127,8 +133,11 @@ export function verdictOf(item: ItemResult, fix: Fix | null, names: Namer): stri
   for (const body of fix.bodies) {
     if (body.item === item.id) return `Counts ${level(body.reach)}: line ${body.letter}${body.miss ? `, which misses ${names.placeName(fix.levels[0]!.place)}` : ''}`;
     const joinedTo = body.joined.find((j) => j.item === item.id);
-    if (joinedTo?.relation === 'dependent') return `Adds nothing of its own: shares line ${body.letter} with ${body.item}`;
-    if (joinedTo) return `Runs alongside line ${body.letter}: not shown to be independent of ${body.item}`;
+    if (!joinedTo) continue;
+    const instead = joinedTo.insteadAt.map((index) => names.placeName(fix.levels[index]!.place));
+    const there = instead.length > 0 ? `; counted in its place at ${listInWords(instead)}` : '';
+    if (joinedTo.relation === 'dependent') return `Adds nothing beside ${body.item}, whose line ${body.letter} it shares${there}`;
+    return `Runs alongside line ${body.letter}: not shown to be independent of ${body.item}${there}`;
   }
   const miss = fix.misses.find((m) => m.item === item.id);
   if (miss) return `Conflicts with ${names.placeName(fix.levels[0]!.place)}${miss.answered ? ': answered' : ': not answered'}`;

@@ -6,14 +6,14 @@ import type { CaseView, Dossier } from '../../src/dossier/types.ts';
 import type { CaseFile } from '../../src/model/case.ts';
 import type { CaseResult } from '../../src/reasoning/types.ts';
 import { mentionAt } from '../../src/model/facts.ts';
-import { bodiesOf, type Fix } from './bodies.ts';
+import { bodiesOf, relationOf, type Fix } from './bodies.ts';
 import { evidenceCard, type EvidenceCard } from './evidence.ts';
 import { namerOf, type Namer } from './names.ts';
 import { notebook, type Notebook, type PageNote } from './notebook.ts';
 import { joined, type Phrase } from './phrase.ts';
 import { searchRows, type SearchRow } from './searches.ts';
 import { saidPhrase } from './statements.ts';
-import { groupPairs, marginPhrase, pairPhrase } from './words.ts';
+import { doubtPhrase, groupPairs, marginPhrase, pairPhrase } from './words.ts';
 
 export interface ConflictView {
   answered: boolean;
@@ -32,7 +32,7 @@ export interface ProofPage {
   evidence: EvidenceCard[];
   dependent: Phrase[];
   undetermined: Phrase[];
-  argued: { pairs: Phrase; because: string }[];
+  argued: { pairs: Phrase[]; because: string }[];
   conflicts: ConflictView[];
   rejected: { place: Phrase; because: string }[];
   candidates: { id: string; people: Phrase; records: Phrase; note: string }[];
@@ -51,7 +51,7 @@ export function proofPage(dossier: Dossier, view: CaseView, result: CaseResult):
     const given = c.evidence[item.index];
     return given ? [evidenceCard(dossier.facts, given, item, fix, names, book.cite)] : [];
   });
-  const of = (relation: string) => groupPairs(result.pairs.filter((pair) => pair.relation === relation)).map((group) => pairPhrase(group, names));
+  const of = (relation: string) => groupPairs(result.pairs.filter((pair) => relationOf(pair) === relation)).map((group) => pairPhrase(group, names));
   return {
     result, fix, names, evidence,
     dependent: of('dependent'),
@@ -70,7 +70,7 @@ function arguedPairs(c: CaseFile, result: CaseResult, names: Namer): ProofPage['
   return c.independence.flatMap(({ because }, index) => {
     const pairs = result.pairs.filter((pair) => pair.argument === index);
     if (pairs.length === 0) return [];
-    return [{ pairs: joined(pairs.map((pair) => [names.item(pair.a), ' and ', names.item(pair.b)]), '; ', '; '), because }];
+    return [{ pairs: groupPairs(pairs).map((group) => doubtPhrase(group, names)), because }];
   });
 }
 

@@ -171,7 +171,7 @@ function headingsOf(grid: Node[][], graph: ProvenanceGraph, left: (column: numbe
   return grid.map((column, i) => {
     const kinds = new Set(column.flatMap((node) => graph.sources.get(node.key)?.kind ?? []));
     const spoke = kinds.has('person') || kinds.has('described') || kinds.has('unknown');
-    return { text: i === 0 ? 'Item' : spoke ? 'Who spoke' : i === 1 ? 'Record' : 'Derived from', x: tenth(left(i)) };
+    return { text: i === 0 ? 'Item' : spoke ? 'Who spoke' : i === 1 ? 'Record' : 'Record it derives from', x: tenth(left(i)) };
   });
 }
 

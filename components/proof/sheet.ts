@@ -60,7 +60,7 @@ export interface Ray {
   uncounted: Point | null;
   /** The bar across the end of a line that stops at an arc, short of the mark. */
   bar: [Point, Point] | null;
-  /** Where it crosses the arcs of places it supports. */
+  /** Where it crosses the arcs of places it is counted at. */
   crossings: Point[];
 }
 

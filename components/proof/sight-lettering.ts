@@ -34,8 +34,10 @@ export function stairOf(fix: Fix, names: SheetNames, sheet: Composition, radii: 
       lettering.push({ text: fitted(name, size.main, room), x, y: last - size.small - 4, anchor: 'start', size: size.main, role: 'level' });
       lettering.push({ text: tallied(level, size.small, room, level.kind), x, y: last, anchor: 'start', size: size.small, role: 'note' });
     } else {
-      const lead = fitted(name, size.small, room * 0.6);
-      lettering.push({ lead, text: fitted(counted(level), size.small, room * 0.36), x, y: last, anchor: 'start', size: size.small, role: 'note' });
+      const items = counted(level);
+      const whole = widthOf(`${name}  ${items}`, size.small) <= room;
+      const text = whole ? items : String(level.independent);
+      lettering.push({ lead: whole ? name : fitted(name, size.small, room - widthOf(`  ${text}`, size.small)), text, x, y: last, anchor: 'start', size: size.small, role: 'note' });
     }
   });
   return { angle, rise: size.main * 1.2 + (lines === 2 ? size.small : 0) - last, lettering };
@@ -84,6 +86,14 @@ export function stationLettering(
   ];
 }
 
+/** The keys of items that are not counted for one and the same reason; how many, where there is no room for keys. */
+export function groupLettering(items: readonly string[], names: SheetNames, sheet: Composition, station: Point, indent: number): Lettering {
+  const { size, titled } = sheet;
+  const x = station.x - (titled ? indent : 13);
+  const lead = titled ? fitted(items.map((item) => names.item(item).key).join('  '), size.main, x - 4) : `${items.length} items`;
+  return { lead, text: '', x, y: station.y + size.main * 0.34, anchor: 'end', size: titled ? size.main : size.small, role: 'aside' };
+}
+
 /** The letter of a body, on its line of sight. */
 export function bodyLetter(body: Body, sheet: Composition, from: Point, towards: Point): Lettering {
   const length = Math.hypot(towards.x - from.x, towards.y - from.y);
@@ -113,6 +123,7 @@ export function missLettering(miss: Miss, names: SheetNames, sheet: Composition,
 const words: Record<OutsideReason, string> = {
   negative: 'negative evidence',
   'no-place': 'names no place',
+  ties: 'a tie only, names no place',
   untied: 'not tied to the subject',
   'broken-tie': 'its tie does not hold',
   uncited: 'not cited',
@@ -138,7 +149,7 @@ function tallied(level: Level, size: number, room: number, kind = ''): string {
 }
 
 function counted(level: Level): string {
-  const items = level.counted ?? level.letters;
+  const items = level.lettered ? level.letters : level.counted;
   return items.length > 0 ? `${level.independent}: ${items.join(' ')}` : String(level.independent);
 }
 

@@ -6,16 +6,17 @@
  * arcs about it. Below come the lines that conflict, which pass beneath the mark and end at their own place, and
  * below those what is not counted.
  */
-import type { Body, Fix, Miss, OutsideReason } from './bodies.ts';
+import type { Body, Fix, Joined, Miss, OutsideReason } from './bodies.ts';
 import { arcPath, barAcross, crossing, along, bracketLanes, rounded } from './strokes.ts';
-import { bodyLetter, markLettering, missLettering, reasonLettering, stairOf, stationLettering } from './sight-lettering.ts';
+import { bodyLetter, groupLettering, markLettering, missLettering, reasonLettering, stairOf, stationLettering } from './sight-lettering.ts';
 import type { Composition, Point, Sheet, SheetNames } from './sheet.ts';
 
 type Row =
   | { group: 'fan' | 'miss'; kind: 'body'; item: string; body: Body }
-  | { group: 'fan' | 'miss'; kind: 'shared' | 'alongside'; item: string; reach: number }
+  | { group: 'fan' | 'miss'; kind: 'shared'; item: string }
+  | { group: 'fan'; kind: 'alongside'; item: string; joined: Joined }
   | { group: 'miss'; kind: 'miss'; item: string; miss: Miss }
-  | { group: 'outside'; kind: 'outside'; item: string; reasons: OutsideReason[] };
+  | { group: 'outside'; kind: 'outside'; item: string; items: string[]; reasons: OutsideReason[] };
 
 interface Plan {
   fix: Fix;
@@ -36,8 +37,9 @@ interface Plan {
 export function sightLines(fix: Fix, names: SheetNames, composition: Composition): Sheet {
   const { width, stationX, markX, inner, outer, size, titled } = composition;
   const rows = rowsOf(fix);
-  const lines = titled && rows.length <= 13 ? 2 : 1;
-  const step = lines === 2 ? size.main + size.small + 15 : size.main + (rows.length <= 13 ? 17 : 9);
+  const aimed = rows.filter((row) => row.group !== 'outside').length;
+  const lines = titled && aimed <= 14 ? 2 : 1;
+  const step = lines === 2 ? size.main + size.small + 15 : size.main + (aimed <= 13 ? 17 : 9);
   const steps = stepsOf(rows, step);
   const fan = rows.filter((row) => row.group === 'fan');
   const column = fan.reduce((sum, row) => sum + steps.get(row.item)!, 0);
@@ -82,7 +84,7 @@ export function sightLines(fix: Fix, names: SheetNames, composition: Composition
   const plan: Plan = { fix, names, sheet: composition, rows, at, ends, radii, mark, lines, indent };
   for (const row of rows) place(sheet, row, plan);
   rope(sheet, plan);
-  for (const { lane, heights } of lanes) bracket(sheet, stationX - 11 - lane * 8, stationX - 7, heights);
+  for (const { lane, heights } of lanes) bracket(sheet, stationX - 11 - lane * 8, stationX - 7, heights, lane * 11);
   const arcFoot = count > 0 ? mark.y + Math.sin((foot * Math.PI) / 180) * radii[count]! : 0;
   sheet.height = Math.ceil(Math.max(y + size.main, arcFoot) + 6);
   return rounded(sheet);
@@ -93,13 +95,25 @@ function rowsOf(fix: Fix): Row[] {
   const rows: Row[] = [];
   for (const body of fix.bodies) {
     const group = body.miss ? 'miss' : 'fan';
+    const beside = body.joined.filter((joined) => joined.relation === 'undetermined').map((joined): Row => ({ group: 'fan', kind: 'alongside', item: joined.item, joined }));
+    // A line that misses runs below the mark; what runs alongside it but does not miss is set above it, so that they don’t cross.
+    if (body.miss) rows.push(...beside);
     rows.push({ group, kind: 'body', item: body.item, body });
-    for (const { item, relation, reach } of body.joined)
-      rows.push({ group, kind: relation === 'dependent' ? 'shared' : 'alongside', item, reach });
+    for (const { item, relation } of body.joined) if (relation === 'dependent') rows.push({ group, kind: 'shared', item });
+    if (!body.miss) rows.push(...beside);
   }
   for (const miss of fix.misses) rows.push({ group: 'miss', kind: 'miss', item: miss.item, miss });
-  for (const { item, reasons } of fix.outside) rows.push({ group: 'outside', kind: 'outside', item, reasons });
-  return rows;
+  return [...rows, ...outsideRows(fix)];
+}
+
+/** What is not counted: one row each, or one for all that share a reason where there are three or more of them. */
+function outsideRows(fix: Fix): Row[] {
+  const byReason = new Map<string, Fix['outside']>();
+  for (const one of fix.outside) byReason.set(one.reasons.join(), [...(byReason.get(one.reasons.join()) ?? []), one]);
+  return [...byReason.values()].flatMap((same) => {
+    const groups = same.length < 3 ? same.map((one) => [one]) : [same];
+    return groups.map((group): Row => ({ group: 'outside', kind: 'outside', item: group[0]!.item, items: group.map((one) => one.item), reasons: group[0]!.reasons }));
+  });
 }
 
 /** The distance of each row from the one above; bodies stand a little apart. */
@@ -113,14 +127,20 @@ function place(sheet: Sheet, row: Row, plan: Plan): void {
   const strong = row.kind === 'body';
   const lines = row.group === 'outside' ? 1 : plan.lines;
   sheet.stations.push({ ...from, item: row.item, kind: row.kind });
-  sheet.lettering.push(...stationLettering(row.item, names, composition, from, indent, lines, strong));
+  sheet.lettering.push(
+    ...(row.kind === 'outside' && row.items.length > 1
+      ? [groupLettering(row.items, names, composition, from, indent)]
+      : stationLettering(row.item, names, composition, from, indent, lines, strong)),
+  );
   if (row.kind === 'outside') {
     const stub = { x: from.x + (composition.titled ? 46 : 26), y: from.y };
     sheet.rays.push({ item: row.item, kind: 'outside', from, counted: null, uncounted: stub, bar: null, crossings: [] });
     sheet.lettering.push(reasonLettering(row.reasons, composition, { x: stub.x + 8, y: stub.y }));
   } else if (row.kind === 'alongside') {
-    const stop = along(mark, from, row.reach === 0 ? radii[0]! + 4 : radii[row.reach]!);
-    sheet.rays.push({ item: row.item, kind: 'alongside', from, counted: null, uncounted: stop, bar: null, crossings: [] });
+    const { reach, insteadAt } = row.joined;
+    const stop = along(mark, from, reach === 0 ? radii[0]! + 4 : radii[reach]!);
+    const crossings = insteadAt.map((level) => along(mark, from, radii[level]!));
+    sheet.rays.push({ item: row.item, kind: 'alongside', from, counted: null, uncounted: stop, bar: null, crossings });
   } else if (row.kind === 'body' || row.kind === 'miss') {
     const miss = row.kind === 'miss' ? row.miss : row.body.miss;
     const end = miss ? ends.get(row.item)! : mark;
@@ -151,11 +171,11 @@ function rope(sheet: Sheet, { fix, at, sheet: { stationX } }: Plan): void {
   }
 }
 
-function bracket(sheet: Sheet, x: number, tick: number, heights: number[]): void {
+function bracket(sheet: Sheet, x: number, tick: number, heights: number[], lower: number): void {
   const top = Math.min(...heights);
   const bottom = Math.max(...heights);
   const ticks = heights.map((y) => `M${x} ${y.toFixed(1)}H${tick}`).join('');
-  sheet.brackets.push({ path: `M${x} ${top.toFixed(1)}V${bottom.toFixed(1)}${ticks}`, diamond: { x, y: (top + bottom) / 2 } });
+  sheet.brackets.push({ path: `M${x} ${top.toFixed(1)}V${bottom.toFixed(1)}${ticks}`, diamond: { x, y: Math.min(bottom - 5, (top + bottom) / 2 + lower) } });
 }
 
 function degrees(radians: number): number {

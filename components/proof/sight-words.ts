@@ -32,7 +32,7 @@ export function sightWords(fix: Fix, names: Namer, item: (id: string) => ItemNam
     ].filter(Boolean).join(' '),
     lines: fix.bodies.map((body) => ({ letter: body.letter, words: bodyWords(body, fix, names, named) })),
     misses: fix.misses.map((miss) => [...named(miss.item), ...missWords(miss, fix, names), '.']),
-    outside: fix.outside.map(({ item: id, reasons }) => [...named(id), `: ${reasonWords(reasons)}.`]),
+    outside: outsideWords(fix, names, named),
   };
 }
 
@@ -40,16 +40,21 @@ function bodyWords(body: Body, fix: Fix, names: Namer, named: (id: string) => Ph
   const words: Phrase[] = [[...named(body.item), body.reach === 0 ? ' reaches the mark' : ` reaches ${names.placeName(fix.levels[body.reach]!.place)}`]];
   if (body.miss) words.push([`but${missWords(body.miss, fix, names)[0] as string}`, ...missWords(body.miss, fix, names).slice(1)]);
   for (const relation of ['dependent', 'undetermined'] as const) {
-    const items = body.joined.filter((j) => j.relation === relation).map((j) => named(j.item));
+    const items = body.joined.filter((j) => j.relation === relation);
     if (items.length === 0) continue;
     const many = items.length > 1;
-    words.push(
-      relation === 'dependent'
-        ? [...joined(items), many ? ' share its line' : ' shares its line']
-        : [...joined(items), many ? ' run alongside and are not counted' : ' runs alongside and is not counted'],
-    );
+    const does = relation === 'dependent' ? (many ? ' share its line' : ' shares its line') : many ? ' run alongside and are not counted beside it' : ' runs alongside and is not counted beside it';
+    words.push([...joined(items.map((j) => named(j.item))), does]);
+    for (const j of items) if (j.insteadAt.length > 0) words.push([names.item(j.item), ' is counted in its place at ', ...joined(j.insteadAt.map((level) => [names.placeName(fix.levels[level]!.place)]))]);
   }
   return [...joined(words, '; ', '; '), '.'];
+}
+
+/** What is not counted, gathered by reason; three or more of one reason are named by their ids alone. */
+function outsideWords(fix: Fix, names: Namer, named: (id: string) => Phrase): Phrase[] {
+  const byReason = new Map<string, string[]>();
+  for (const { item, reasons } of fix.outside) byReason.set(reasonWords(reasons), [...(byReason.get(reasonWords(reasons)) ?? []), item]);
+  return [...byReason].map(([why, items]) => [...joined(items.map((item) => (items.length < 3 ? named(item) : [names.item(item)]))), `: ${why}.`]);
 }
 
 function missWords(miss: Miss, fix: Fix, names: Namer): Phrase {

@@ -94,14 +94,23 @@ export function groupPairs(pairs: readonly Pair[]): PairGroup[] {
 
 /** A group of pairs as a sentence: “e1 and e4 both rest on Maurice Phelan’s own word.” */
 export function pairPhrase(group: PairGroup, names: Namer): Phrase {
+  const { who, why, direct } = pairParts(group, names);
+  if (group.relation === 'dependent' && direct) return [...who, ' ', ...why, '.'];
+  return [...who, group.relation === 'dependent' ? ' are not independent: ' : ' cannot be called independent: ', ...why, '.'];
+}
+
+/** Pairs lifted by an argument, with the doubt that it answers: “e4 and e8, though one may derive from the other”. */
+export function doubtPhrase(group: PairGroup, names: Namer): Phrase {
+  const { who, why } = pairParts(group, names);
+  return why.length > 0 ? [...who, ', although ', ...why, ':'] : [...who, ':'];
+}
+
+function pairParts(group: PairGroup, names: Namer) {
   const both = group.hub === undefined && group.items.length > 2 ? 'all' : 'both';
   const listed = joined(group.items.map((item) => [names.item(item)]));
   const who: Phrase = group.hub === undefined ? listed : [names.item(group.hub), ' with ', group.items.length > 1 ? 'each of ' : '', ...listed];
-  const clauses = group.reasons.map((reason) => reasonPhrase(reason, names, both));
-  const why = joined(clauses, '; and ', '; ');
-  const direct = group.hub === undefined && typeof why[0] === 'string' && why[0].startsWith(`${both} `);
-  if (group.relation === 'dependent' && direct) return [...who, ' ', ...why, '.'];
-  return [...who, group.relation === 'dependent' ? ' are not independent: ' : ' cannot be called independent: ', ...why, '.'];
+  const why = joined(group.reasons.map((reason) => reasonPhrase(reason, names, both)), '; and ', '; ');
+  return { who, why, direct: group.hub === undefined && typeof why[0] === 'string' && why[0].startsWith(`${both} `) };
 }
 
 /** Why an item has to be tied to the subject. */

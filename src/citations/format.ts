@@ -75,11 +75,10 @@ function finished(html: Formatted[keyof Formatted], record: SourceRecord): strin
 /** How the record was seen and what it derives from. */
 function addedWords(record: SourceRecord, titles: ReadonlyMap<string, string>, language: string): string[] {
   const words = wordsOf(language);
+  const titleOf = (id: string) => plainHtml(titles.get(id) ?? id);
   const name = (source: Derivation): string => {
-    if (typeof source === 'string') return escapeHtml(titles.get(source) ?? source);
-    return 'unseen' in source
-      ? `${escapeHtml(source.unseen)} ${words.notSeen}`
-      : escapeHtml(titles.get(source.perhaps) ?? source.perhaps);
+    if (typeof source === 'string') return titleOf(source);
+    return 'unseen' in source ? `${plainHtml(source.unseen)} ${words.notSeen}` : titleOf(source.perhaps);
   };
   const isPerhaps = (source: Derivation) => typeof source === 'object' && 'perhaps' in source;
   const certain = record.derivedFrom.filter((source) => !isPerhaps(source)).map(name);

@@ -22,15 +22,6 @@ export const noteStyle = `<?xml version="1.0" encoding="utf-8"?>
     <updated>2025-01-01T00:00:00+00:00</updated>
     <rights>MIT</rights>
   </info>
-  <locale>
-    <terms>
-      <term name="interviewer" form="verb">interviewed by</term>
-      <term name="compiler" form="verb">compiled by</term>
-      <term name="contributor" form="verb">contributed by</term>
-      <term name="recipient" form="verb">to</term>
-      <term name="accessed">accessed</term>
-    </terms>
-  </locale>
 
   <macro name="author">
     <group delimiter=" ">

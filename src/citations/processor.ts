@@ -1,13 +1,13 @@
 /**
- * The CSL processor, given all records at once: it keeps state between calls and takes ten milliseconds for each
- * entry asked for alone. Items get plain ids of ours, since ids land in HTML unescaped.
+ * The CSL processor, given all records at once. An engine keeps state, and after a fault it cannot be trusted, so
+ * every batch has its own. Items get plain ids of ours, since ids land in HTML unescaped.
  */
-import { plugins } from '@citation-js/core';
-import '@citation-js/plugin-csl';
+import CSL from 'citeproc';
 import { cslDateVariables, cslNameVariables, type Citation, type CslName } from '../model/citation.ts';
 import { dateInWords } from './date-words.ts';
 import { sealed } from './escape.ts';
 import { divider, noteStyle } from './note-style.ts';
+import { noteLocale } from './note-locale.ts';
 
 /** Full note in its two parts, short note and entry of the source list, as HTML without a final full stop. */
 export interface Formatted {
@@ -17,36 +17,47 @@ export interface Formatted {
   entry: string;
 }
 
-interface Engine {
-  opt: { development_extensions: Record<string, boolean> };
-  updateItems(ids: string[], nosort?: boolean): string[];
-  makeCitationCluster(items: { id: string; position: number }[]): string;
-  makeBibliography(): [{ entry_ids: string[][] }, string[]] | false;
-}
-
-const style = 'whence-notes';
-const locale = 'en-US';
-
-/** Formats citations in one batch, in their order. Values come out sealed; see `escape.ts`. */
+/** Formats citations in one batch, in their order. Values come out sealed; see `escape.ts`. Never throws. */
 export function format(citations: readonly Citation[]): Formatted[] {
   if (citations.length === 0) return [];
-  const config = plugins.config.get('@csl');
-  if (!config.styles.has(style)) config.styles.add(style, noteStyle);
-  const items = citations.map(toCslJson);
-  const engine = config.engine(items as never, style, locale, 'html') as Engine;
+  try {
+    return batch(citations);
+  } catch {
+    // A value the processor trips over must not cost the others their notes: look for it, and do without style there.
+    if (citations.length === 1) return [plainly(citations[0]!)];
+    const middle = citations.length >> 1;
+    return [...format(citations.slice(0, middle)), ...format(citations.slice(middle))];
+  }
+}
+
+function batch(citations: readonly Citation[]): Formatted[] {
+  const items = new Map(citations.map(toCslJson).map((item) => [item.id, item]));
+  const engine = new CSL.Engine({ retrieveLocale: () => noteLocale, retrieveItem: (id) => items.get(id)! }, noteStyle, 'en-US', true);
+  engine.setOutputFormat('html');
   // An author’s note is a note, even when its first line looks like “archive: …”.
   engine.opt.development_extensions['field_hack'] = false;
-  const ids = items.map(({ id }) => id);
+  // Keyed by words of the citations, and “constructor” is a word.
+  engine.registry.ambigcites = Object.create(null) as object;
+  const ids = [...items.keys()];
   engine.updateItems(ids, true);
 
   const entries = entriesById(engine);
   return ids.map((id) => {
     const [item = '', held = ''] = engine.makeCitationCluster([{ id, position: 0 }]).split(divider);
-    return { item: tidy(item), held: tidy(held), short: tidy(engine.makeCitationCluster([{ id, position: 1 }])), entry: entries.get(id) ?? '' };
+    const short = engine.makeCitationCluster([{ id, position: 1 }]);
+    return { item: tidy(item), held: tidy(held), short: tidy(short), entry: entries.get(id) ?? '' };
   });
 }
 
-function entriesById(engine: Engine): Map<string, string> {
+/** Title, date and archive without a style. */
+function plainly(cite: Citation): Formatted {
+  const title = sealed(cite.title ?? cite.genre ?? '');
+  const item = [title, cite.issued === undefined ? '' : dateInWords(cite.issued)].filter((part) => part !== '').join(', ');
+  const held = [cite.archive, cite['archive-place']].filter((part) => part !== undefined).map(sealed).join(', ');
+  return { item: tidy(item), held: tidy(held), short: tidy(title), entry: tidy([item, held].filter((part) => part !== '').join(divider)) };
+}
+
+function entriesById(engine: CSL.Engine): Map<string, string> {
   const [details, entries] = engine.makeBibliography() || [{ entry_ids: [] }, []];
   return new Map(
     entries.map((entry, index) => [

@@ -21,6 +21,7 @@ export class ContentFolder {
   readonly root: string;
   /** Every file whose text is known, for excerpts; of a file that is not UTF-8 with a mark for each bad byte. */
   readonly sources = new Map<string, SourceText>();
+  readonly #listings = new Map<string, readonly FoundFile[]>();
   readonly #realRoot: string;
   readonly #findings: Finding[];
 
@@ -35,7 +36,18 @@ export class ContentFolder {
    * What a folder holds, sorted by code units; nothing for a folder that does not exist. Hidden files and those that
    * systems leave behind are passed over, and so are links that lead out of the content folder, with a finding.
    */
-  list(folder: string): FoundFile[] {
+  list(folder: string): readonly FoundFile[] {
+    let found = this.#listings.get(folder);
+    if (!found) this.#listings.set(folder, (found = this.#look(folder)));
+    return found;
+  }
+
+  /** What one of the folders of the content holds; nothing when it is missing or leads out of the content. */
+  listTop(folder: string): readonly FoundFile[] {
+    return this.list('').some(({ name, isFolder }) => name === folder && isFolder) ? this.list(folder) : [];
+  }
+
+  #look(folder: string): FoundFile[] {
     let entries: Dirent[];
     try {
       entries = readdirSync(join(this.root, folder), { withFileTypes: true });
@@ -91,11 +103,14 @@ export class ContentFolder {
     return undefined;
   }
 
-  /** Whether a file or link of this path ends inside a folder of the content; `missing` when there is no such file. */
+  /**
+   * Whether a file or link of this path ends inside a folder of the content; `missing` when there is no such file. A
+   * folder that is itself a link counts as outside.
+   */
   whereabouts(file: string, folder: string): 'inside' | 'outside' | 'missing' {
     try {
       const real = realpathSync(join(this.root, file));
-      const home = realpathSync(join(this.root, folder));
+      const home = join(this.#realRoot, folder);
       return real.startsWith(home + sep) ? (lstatSync(real).isFile() ? 'inside' : 'missing') : 'outside';
     } catch {
       return 'missing';

@@ -70,7 +70,7 @@ function demandFolder(root: string, dir: string): void {
   let isFolder: boolean;
   try {
     isFolder = statSync(root).isDirectory();
-    accessSync(root, constants.R_OK | constants.X_OK);
+    if (isFolder) accessSync(root, constants.R_OK | constants.X_OK);
   } catch (error) {
     const code = error instanceof Error && 'code' in error ? error.code : undefined;
     if (code === 'ENOENT' || code === 'ENOTDIR')

@@ -8,7 +8,7 @@ import { head, type ContentFolder, type FoundFile } from './files.ts';
 import { finding, quoted } from './finding.ts';
 import { findFrontMatter } from './front-matter.ts';
 import { folderKinds, type FolderKind } from './kinds.ts';
-import { judge } from './schema-problems.ts';
+import { judge, reservedKeys, type FormProblem } from './schema-problems.ts';
 import { SourceText } from './source-text.ts';
 import type { EntryKey, EntryKind } from './types.ts';
 import { readYaml } from './yaml.ts';
@@ -53,7 +53,7 @@ class Reader implements ReadEntries {
   }
 
   kind(folder: FolderKind): void {
-    for (const found of this.#folder.list(folder.folder)) {
+    for (const found of this.#folder.listTop(folder.folder)) {
       const ending = found.name.slice(found.name.lastIndexOf('.'));
       if (found.isFolder) {
         if (folder.perCase) this.#reviews(found, folder);
@@ -129,13 +129,17 @@ class Reader implements ReadEntries {
     if (first) this.#second(entry, first, idPath);
     else this.byKey.set(key, entry);
     if (value === undefined) return;
+    if (entry.source.text.includes('__proto__')) this.#report(entry, reservedKeys(schema, entry.raw));
     const judged = judge(entry.kind, schema, entry.raw, (path) => isFlowAt(entry, path));
     if ('value' in judged) {
       if (!first) this.values.set(entry, judged.value);
       return;
     }
-    this.#findings.broken.add(key);
-    for (const problem of judged.problems) this.#findings.add(entry, problem.path, problem.rule, problem.message, problem.help, { key: problem.key });
+    this.#report(entry, judged.problems);
+  }
+
+  #report(entry: Entry, problems: readonly FormProblem[]): void {
+    for (const { path, rule, message, help, key } of problems) this.#findings.add(entry, path, rule, message, help, { key, breaks: true });
   }
 
   #fileName(entry: Entry): void {

@@ -29,7 +29,8 @@ type Target =
 
 /**
  * What refers to what. In a path `[]` is each entry of a list, or the one bare value that stands in its place; `*` is
- * each value of a mapping and `{}` each of its keys.
+ * each value of a mapping and `{}` each of its keys. `volume` and `partOf` are not here: they are names of the author's
+ * own for a book or a file, and nothing need carry them.
  */
 const table: Partial<Record<EntryKind, readonly (readonly [path: string, target: Target])[]>> = {
   record: [

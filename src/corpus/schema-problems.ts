@@ -39,6 +39,31 @@ export function judge<T>(kind: EntryKind, schema: z.ZodType<T>, raw: unknown, is
   return { problems: result.error.issues.flatMap((issue) => translate(issue, [], context)) };
 }
 
+/**
+ * Mappings whose keys are the author's own take any plain word, and zod passes over `__proto__` in them without a
+ * word of its own. Everywhere else that key is unknown like any other.
+ */
+export function reservedKeys(schema: z.ZodType, raw: unknown): FormProblem[] {
+  const problems: FormProblem[] = [];
+  function visit(value: unknown, path: ValuePath): void {
+    if (typeof value !== 'object' || value === null) return;
+    for (const [key, inner] of Object.entries(value)) {
+      const inside = [...path, Array.isArray(value) ? Number(key) : key];
+      if (key === '__proto__' && keysAt(schema, path).length === 0)
+        problems.push({
+          rule: 'value-has-its-form',
+          path: inside,
+          key: true,
+          message: '“__proto__” is a word that the program keeps for itself.',
+          help: 'Choose another word for it.',
+        });
+      visit(inner, inside);
+    }
+  }
+  visit(raw, []);
+  return problems;
+}
+
 function translate(issue: Issue, above: ValuePath, context: Context): FormProblem[] {
   const path = [...above, ...issue.path] as ValuePath;
   const value = valueAt(context.raw, path);
@@ -160,7 +185,7 @@ function wrongType(path: ValuePath, value: unknown, context: Context): FormProbl
   if (value === null)
     return typeof path[path.length - 1] === 'number'
       ? { ...base, message: `${subject(path)} is empty.`, help: 'Write its value after the hyphen, or remove the hyphen.' }
-      : { ...base, message: `${subject(path)} has no value.`, help: `${exampleHelp(path, context) ?? `Write ${wanted}.`} Or leave the key out.` };
+      : { ...base, message: `${subject(path)} has no value.`, help: `${exampleHelp(path, context) ?? `Write ${wanted}`}, or leave the key out.` };
   const plain = typeof value === 'number' || typeof value === 'boolean';
   if (plain && takesText(context.schema, path))
     return {
@@ -206,7 +231,8 @@ function otherwise(issue: Issue, path: ValuePath, value: unknown, context: Conte
   if (issue.code === 'too_small' || issue.code === 'too_big') {
     const bound = issue.code === 'too_small' ? issue.minimum : issue.maximum;
     const most = issue.code === 'too_small' ? 'at least' : 'at most';
-    if (Array.isArray(value)) return { ...base, message: `${name} holds ${value.length === 0 ? 'nothing' : value.length}; it needs ${most} ${bound}.`, help: helpFor(path, context) };
+    if (Array.isArray(value) && value.length === 0) return { ...base, message: `${name} is an empty list.`, help: helpFor(path, context) };
+    if (Array.isArray(value)) return { ...base, message: `${name} holds ${value.length}; it can hold ${most} ${bound}.`, help: helpFor(path, context) };
     return { ...base, message: `${name} is ${quoted(value)}; it can be ${most} ${bound}.`, help: helpFor(path, context) };
   }
   return { ...base, message: `${quoted(value)} does not have the form that ${nameOf(path)} asks for.`, help: helpFor(path, context) };

@@ -16,13 +16,13 @@ export type EntryOf = (kind: EntryKind, id: string) => Entry | undefined;
 
 /** Judges records, people, cases and places by what they say of one another. */
 export function checkStructure(facts: Facts, entryOf: EntryOf, findings: Findings): void {
-  for (const [id, record] of facts.records) checkRecord(record, entryOf('record', id)!, findings);
+  for (const [id, record] of facts.records) checkRecord(record, entryOf('record', id)!, facts, findings);
   for (const [id, item] of facts.cases) checkCase(item, entryOf('case', id)!, facts, findings);
   checkOwners(facts, entryOf, findings);
   checkCircles(facts, entryOf, findings);
 }
 
-function checkRecord(record: SourceRecord, entry: Entry, findings: Findings): void {
+function checkRecord(record: SourceRecord, entry: Entry, facts: Facts, findings: Findings): void {
   if (record.form === 'derivative' && record.derivedFrom.length === 0)
     findings.add(
       entry,
@@ -36,7 +36,7 @@ function checkRecord(record: SourceRecord, entry: Entry, findings: Findings): vo
   const exemplars = record.derivedFrom.map((from) => (typeof from === 'string' ? from : 'perhaps' in from ? from.perhaps : undefined));
   record.mentions.forEach((mention, index) => {
     const copied = mention.copies?.slice(0, mention.copies.indexOf('#'));
-    if (copied === undefined || exemplars.includes(copied)) return;
+    if (copied === undefined || exemplars.includes(copied) || !facts.records.has(copied)) return;
     findings.add(
       entry,
       ['mentions', index, 'copies'],

@@ -29,6 +29,7 @@ export function buildDossier(examination: Examination): Dossier {
 
   const usedIn = evidenceByRecord(facts);
   const copies = copiesByRecord(facts);
+  const parts = partsByRecord(facts);
   const records = new Map<string, RecordView>();
   for (const record of facts.records.values()) {
     records.set(record.id, {
@@ -46,7 +47,7 @@ export function buildDossier(examination: Examination): Dossier {
         typeof d === 'string' ? { kind: 'record', record: d } : 'perhaps' in d ? { kind: 'perhaps', record: d.perhaps } : { kind: 'unseen', text: d.unseen },
       ),
       copies: copies.get(record.id) ?? [],
-      parts: [...facts.records.values()].filter((r) => r.partOf === record.id).map((r) => r.id),
+      parts: parts.get(record.id) ?? [],
       usedIn: usedIn.get(record.id) ?? [],
     });
   }
@@ -167,6 +168,13 @@ function copiesByRecord(facts: Facts): Map<string, RecordView['copies']> {
     for (const target of record.derivedFrom.map(derivationTarget))
       if (target) (copies.get(target.record) ?? copies.set(target.record, []).get(target.record)!).push({ record: record.id, perhaps: target.perhaps });
   return copies;
+}
+
+function partsByRecord(facts: Facts): Map<string, string[]> {
+  const parts = new Map<string, string[]>();
+  for (const record of facts.records.values())
+    if (record.partOf !== undefined) (parts.get(record.partOf) ?? parts.set(record.partOf, []).get(record.partOf)!).push(record.id);
+  return parts;
 }
 
 /** The images of a record that are there. Rights that say none keep an image out. */

@@ -3,10 +3,12 @@
  * No command of Astro’s goes round it. A build with errors is refused; the development server says what is wrong,
  * shows what can be shown, and looks again whenever a file changes.
  */
+import { existsSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration, AstroIntegrationLogger, HookParameters } from 'astro';
 import { loadCorpus } from '../corpus/load.ts';
+import type { EntryKind } from '../corpus/types.ts';
 import { buildDossier } from './build.ts';
 import { currentDossier, isDossierProvided, provideDossier } from './current.ts';
 import { examine, type Examination } from './examine.ts';
@@ -16,8 +18,11 @@ import { smallImageHref, type ImageSize } from './media-paths.ts';
 type DevServer = HookParameters<'astro:server:setup'>['server'];
 type Middleware = Parameters<DevServer['middlewares']['use']>[0];
 
-/** How an examination of the content went: what it found, or why there is none. */
-export type Outcome = { examination: Examination } | { failure: unknown };
+/**
+ * How an examination of the content went: what it found, or why there is none. `kept` says that the pages still show
+ * what they showed before.
+ */
+export type Outcome = { examination: Examination; kept: boolean } | { failure: unknown };
 
 /** On `globalThis` for the same reason as the dossier itself. */
 const listenerKey = Symbol.for('whence.examined');
@@ -57,8 +62,9 @@ export default function whence(): AstroIntegration {
         server.middlewares.use(plainPaths);
         server.middlewares.use(images(content, cache));
         watch(server, content, () => {
-          tell(look(), logger);
-          showAgain(server);
+          const outcome = look();
+          tell(outcome, logger);
+          if ('examination' in outcome && !outcome.kept) showAgain(server);
         });
       },
     },
@@ -69,11 +75,25 @@ export default function whence(): AstroIntegration {
 function lookAt(content: string): Outcome {
   try {
     const examination = examine(loadCorpus(content), process.env.WHENCE_TODAY ?? new Date().toISOString().slice(0, 10));
-    provideDossier(buildDossier(examination));
-    return { examination };
+    const kept = losesPages(examination);
+    if (!kept) provideDossier(buildDossier(examination));
+    return { examination, kept };
   } catch (failure) {
     return { failure };
   }
+}
+
+/** While a file can’t be read, half-typed perhaps, its page stays what it was: what it said last is better than nothing. */
+function losesPages({ corpus }: Examination): boolean {
+  if (!isDossierProvided()) return false;
+  const { cases, records, people } = currentDossier();
+  const shown: Partial<Record<EntryKind, { has(id: string): boolean }>> = { case: cases, record: records, person: people };
+  const left: Partial<Record<EntryKind, { has(id: string): boolean }>> = { case: corpus.cases, record: corpus.records, person: corpus.people };
+  return [...corpus.broken].some((entry) => {
+    const kind = entry.slice(0, entry.indexOf(':')) as EntryKind;
+    const id = entry.slice(kind.length + 1);
+    return shown[kind]?.has(id) && !left[kind]?.has(id);
+  });
 }
 
 class Refusal extends Error {
@@ -111,10 +131,19 @@ const patience = 60;
 function watch(server: DevServer, content: string, changed: () => void): void {
   server.watcher.add(content);
   let timer: NodeJS.Timeout | undefined;
+  const settle = () => {
+    // A folder that was renamed and came back is no longer watched.
+    if (!existsSync(content)) {
+      timer = setTimeout(settle, 10 * patience);
+      return;
+    }
+    server.watcher.add(content);
+    changed();
+  };
   server.watcher.on('all', (_event, path) => {
     if (path !== content && !path.startsWith(content + sep)) return;
     clearTimeout(timer);
-    timer = setTimeout(changed, patience);
+    timer = setTimeout(settle, patience);
   });
   server.httpServer?.once('close', () => clearTimeout(timer));
 }
@@ -127,8 +156,8 @@ function showAgain(server: DevServer): void {
 
 /** Pages are linked as the files they become, `/records/x.html`; the development server knows them as `/records/x`. */
 const plainPaths: Middleware = (request, _response, next) => {
-  const [, path, rest = ''] = /^(\/(?!@|node_modules\/)[^?#]*?)(?:(?:\/|^)index)?\.html(?=$|[?#])(.*)$/.exec(request.url ?? '') ?? [];
-  if (path !== undefined) request.url = (path === '' ? '/' : path) + rest;
+  const [, path, rest = ''] = /^(\/(?!@|node_modules\/)[^?#]*)\.html(?=$|[?#])(.*)$/.exec(request.url ?? '') ?? [];
+  if (path !== undefined) request.url = (path.replace(/\/index$/, '') || '/') + rest;
   next();
 };
 

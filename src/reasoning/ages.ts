@@ -82,7 +82,7 @@ export function birthInterval(record: SourceRecord, mention: Mention): Omit<Birt
 }
 
 /** The births that an age stated between two days allows. On a partial date the outer days count. */
-function fromAge(age: number | string, on: { first: number; last: number; rule: string }): { first: number; last: number } {
+function fromAge(age: number | string, on: { first: number; last: number; ageRule: string }): { first: number; last: number } {
   const [, amount = '0', unit = 'y'] = /^(\d+(?:\.\d+)?)([ymwd]?)$/.exec(String(age)) ?? [];
   const n = Number(amount);
   switch (unit) {
@@ -95,23 +95,23 @@ function fromAge(age: number | string, on: { first: number; last: number; rule: 
     default: {
       const whole = Math.floor(n);
       const [least, most] =
-        on.rule === 'next-birthday' ? [whole - 1, whole - 1] : on.rule === 'five-year-floor' && whole >= 15 && whole % 5 === 0 ? [whole, whole + 4] : [whole, whole];
+        on.ageRule === 'next-birthday' ? [whole - 1, whole - 1] : on.ageRule === 'five-year-floor' && whole >= 15 && whole % 5 === 0 ? [whole, whole + 4] : [whole, whole];
       return { first: addYears(on.first, -(most + 1)) + 1, last: addYears(on.last, -least) };
     }
   }
 }
 
 /** The day an age is as of: a census's own day, else the event's, the arrival's, or that of the record. */
-function dayOfAge(record: SourceRecord, mention: Mention): { first: number; last: number; rule: string } | undefined {
+function dayOfAge(record: SourceRecord, mention: Mention): { first: number; last: number; ageRule: string } | undefined {
   const made = record.made === undefined ? null : daySpan(record.made).first;
   const census = record.series === undefined ? undefined : censusDay(record.series, made === null ? {} : { year: civil(made).year });
   if (census) {
     const day = closed(daySpan(census.day));
-    return day && { ...day, rule: census.ageRule };
+    return day && { ...day, ageRule: census.ageRule };
   }
   for (const date of [mention.event?.date, mention.voyage?.arrived, record.form === 'derivative' ? undefined : record.made]) {
     const day = date === undefined ? undefined : closed(daySpan(date));
-    if (day) return { ...day, rule: 'exact' };
+    if (day) return { ...day, ageRule: 'exact' };
   }
   return undefined;
 }

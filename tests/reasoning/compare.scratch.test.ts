@@ -13,7 +13,7 @@ const views: Record<string, (t: any, r: any) => [unknown, unknown]> = {
   untied: (t, r) => [t.untied, r.untied], conflicts: (t, r) => [t.conflicts, r.conflicts.map((c: any) => ({ evidence: c.evidence, answered: c.answered }))],
   margin: (t, r) => [t.margin, r.margin], criticalRecords: (t, r) => [t.criticalRecords, r.criticalRecords],
   counting: (t, r) => [t.counting, r.items.filter((i: any) => i.counts).map((i: any) => i.id)],
-  holds: (t, r) => [Object.entries(t.holds).filter(([,v]) => v).map(([k]) => k), r.items.filter((i: any) => i.tie === 'holds' || i.tie === 'not-needed').map((i: any) => i.id)],
+  holds: (t, r) => t.place === null ? [1, 1] : [Object.entries(t.holds).filter(([,v]) => v).map(([k]) => k), r.items.filter((i: any) => i.tie === 'holds' || i.tie === 'not-needed').map((i: any) => i.id)],
   weakest: (t, r) => [t.margin, r.weakest.length],
   roots: (t, r) => [Object.entries(t.roots).map(([k, v]) => [k, rk(v)]), r.items.map((i: any) => [i.id, rk(i.roots)])],
 };

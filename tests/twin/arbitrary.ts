@@ -53,6 +53,17 @@ const usual: Temper = {
   spread: 7,
   least: { informants: 1, records: 3, evidence: 2 },
 };
+/** Most records copy others, certainly, perhaps and in circles. */
+const copyist: Temper = {
+  tidy: 9,
+  primary: 8,
+  described: 5,
+  careful: 7,
+  derives: 8,
+  tied: 1,
+  spread: 9,
+  least: { informants: 0, records: 4, evidence: 3 },
+};
 const wild: Temper = {
   tidy: 5,
   primary: 5,
@@ -138,7 +149,7 @@ export type Outline = typeof outline extends (temper: Temper) => fc.Arbitrary<in
 
 /** Raw entries of small random corpora with one case, `caseId`. */
 export const rawCorpora: fc.Arbitrary<RawFacts> = fc
-  .oneof(outline(neat), outline(usual), outline(wild))
+  .oneof(outline(neat), outline(usual), outline(copyist), outline(wild))
   .map(built);
 
 /** The same as facts. */

@@ -33,6 +33,13 @@ export const proseRules = {
     why: 'Readers’ browsers must run nothing from the content and ask no other host.',
     mend: 'Write Markdown instead, and put images into media/.',
   },
+  'prose-is-readable': {
+    title: 'Prose can be laid out as it is written.',
+    severity: 'error',
+    why: 'A tag left open, or a mark nested without end, would swallow the text that follows it.',
+    mend: 'Close the tag, or write &lt; for a < that belongs to the text.',
+    example: { wrong: 'aged < 30', right: 'aged &lt; 30' },
+  },
   'living-are-not-named': {
     title: 'Prose for the public names nobody who is presumed living.',
     severity: 'error',

@@ -1,19 +1,22 @@
 import { CannotRun } from '../../corpus/types.ts';
+import { ImageProblem } from '../../dossier/images.ts';
+import { CannotWrite, MustNotPublish } from '../../exports/site/problems.ts';
 import { paintFor } from '../report/paint.ts';
 
 /** 0: fine. 1: findings of severity error. 2: could not run. */
 export type ExitCode = 0 | 1 | 2;
 
 /**
- * Runs a verb and ends the process with its exit code, once everything printed has gone out. `CannotRun` is told as
- * the sentence it is; anything else thrown is a fault of ours and says so.
+ * Runs a verb and ends the process with its exit code, once everything printed has gone out. Refusals are told
+ * as the sentences they are; anything else thrown is a fault of ours and says so.
  */
 export async function exitWith(work: () => Promise<ExitCode> | ExitCode): Promise<void> {
   try {
     process.exitCode = await work();
   } catch (error) {
-    process.exitCode = 2;
-    process.stderr.write(error instanceof CannotRun ? `${error.message}\n` : fault(error));
+    const refused = [CannotRun, CannotWrite, MustNotPublish, ImageProblem].some((kind) => error instanceof kind);
+    process.exitCode = error instanceof MustNotPublish || error instanceof ImageProblem ? 1 : 2;
+    process.stderr.write(refused ? `${(error as Error).message}\n` : fault(error));
   }
 }
 

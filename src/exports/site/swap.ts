@@ -14,7 +14,7 @@ export interface Disk {
 
 export const disk: Disk = {
   rename: renameSync,
-  copy: (from, to) => cpSync(from, to, { recursive: true, errorOnExist: true, force: false, preserveTimestamps: true }),
+  copy: (from, to) => cpSync(from, to, { recursive: true }),
   remove: (path) => rmSync(path, { recursive: true, force: true, maxRetries: 3 }),
 };
 
@@ -23,7 +23,7 @@ const litter = new Set(['.DS_Store', 'Thumbs.db', 'desktop.ini']);
 
 /**
  * Puts the finished site in `made` into its place. Returns the files of the earlier folder that were not the site’s
- * own (a `CNAME`, a `.git`): they are kept. Whatever fails, the earlier site is in its place afterwards.
+ * own (a `CNAME`, a `.git`): they are kept. If the exchange fails, the earlier site is in its place afterwards.
  */
 export function swapIn(made: string, target: Target, io: Disk = disk): string[] {
   mkdirSync(dirname(target.folder), { recursive: true });
@@ -59,7 +59,15 @@ export function swapIn(made: string, target: Target, io: Disk = disk): string[] 
     io.remove(target.next);
     throw notReplaced(target, error);
   }
-  if (had) clear(target, io);
+  if (had) {
+    try {
+      clear(target, io);
+    } catch (error) {
+      throw new CannotWrite(
+        `The new site is in ${target.folder}, but the earlier one could not be cleared away from ${target.previous}: ${(error as Error).message}. The next build tries again.`,
+      );
+    }
+  }
   return strangers;
 }
 
@@ -112,6 +120,8 @@ function moveBeside(made: string, next: string, io: Disk): void {
     io.rename(made, next);
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code !== 'EXDEV') throw error;
+    // The list of files goes first: by it, a copy that was cut off is known as ours.
+    io.copy(join(made, manifestName), join(next, manifestName));
     io.copy(made, next);
   }
 }

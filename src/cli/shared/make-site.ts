@@ -1,0 +1,66 @@
+/**
+ * The part of `build` that runs in a process of its own, so that whatever happens in it, the one that guards the
+ * earlier site goes on: checks the content, prints what it found, renders the pages and writes the finished site into
+ * a private folder. Stands in the project’s folder, as Astro demands.
+ */
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { loadCorpus } from '../../corpus/load.ts';
+import { buildDossier } from '../../dossier/build.ts';
+import { provideDossier } from '../../dossier/current.ts';
+import { examine } from '../../dossier/examine.ts';
+import { tellingNames } from '../../dossier/living-named.ts';
+import { renderPages } from '../../exports/site/render.ts';
+import { writeSite } from '../../exports/site/write.ts';
+import { findingsText, tally } from '../report/findings.ts';
+import { paintFor } from '../report/paint.ts';
+import { projectRoot } from './paths.ts';
+import { progressOn } from './progress.ts';
+import { exitWith } from './run.ts';
+
+export interface SiteOrder {
+  content: string;
+  today: string;
+  base: string;
+  /** A private folder; the site ends up in `site` within it. */
+  work: string;
+}
+
+await exitWith(async () => {
+  const { content, today, base, work } = JSON.parse(process.argv[2]!) as SiteOrder;
+  const progress = progressOn(process.stderr);
+  progress.say('Checking …');
+  const examination = examine(loadCorpus(content), today);
+  const { corpus, findings, ok, living } = examination;
+  progress.clear();
+  if (findings.length > 0) process.stdout.write(`${findingsText(corpus, findings, paintFor(process.stdout))}\n`);
+  if (!ok) {
+    process.stdout.write(`${tally(findings)}. No site was written; the earlier one, if there is one, is as it was.\n`);
+    return 1;
+  }
+
+  progress.say('Laying out the pages …');
+  const dossier = buildDossier(examination);
+  provideDossier(dossier);
+  const pages = join(work, 'pages');
+  const site = join(work, 'site');
+  await renderPages(projectRoot, pages);
+
+  mkdirSync(site);
+  const { files } = await writeSite(
+    {
+      pages,
+      images: [...dossier.records.values()].flatMap((record) => record.media),
+      mediaFolder: join(corpus.root, 'media'),
+      imageCache: join(projectRoot, 'node_modules', '.whence', 'images'),
+      names: tellingNames(corpus, corpus.site.audience === 'family' ? new Set() : living),
+      base,
+    },
+    site,
+    (what, done, total) => progress.say(what === 'files' ? `Writing page ${done} of ${total} …` : `Making image ${done} of ${total} …`),
+  );
+  progress.clear();
+  const count = files.filter((file) => file.path.endsWith('.html')).length;
+  process.stdout.write(`${tally(findings)}. ${count} pages were made.\n`);
+  return 0;
+});

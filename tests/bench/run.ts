@@ -1,0 +1,47 @@
+/**
+ * `npm run bench`: whole-process times of check and build beside Eleventy rendering the same record files, in the same
+ * run on the same machine. Read the ratios; single seconds depend on the machine and on what else it does.
+ *
+ *   npm run bench -- [--sizes 1000,5000] [--runs 3] [--only check]
+ */
+import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { parseArgs } from 'node:util';
+import { generate } from './generate.ts';
+import { measure, median, type Measured } from './measure.ts';
+
+const { values } = parseArgs({
+  options: { sizes: { type: 'string', default: '1000,5000' }, runs: { type: 'string', default: '3' }, only: { type: 'string' } },
+});
+const project = join(import.meta.dirname, '../..');
+const eleventy = join(project, 'node_modules/@11ty/eleventy/cmd.cjs');
+const runs = Number(values.runs);
+const rows: string[][] = [['records', 'what', 'seconds', 'peak MB', '× Eleventy']];
+
+for (const size of values.sizes.split(',').map(Number)) {
+  const work = mkdtempSync(join(tmpdir(), 'whence-bench-'));
+  try {
+    const content = join(work, 'content');
+    generate(content, size);
+    const peer = join(work, 'peer');
+    cpSync(join(content, 'records'), join(peer, 'records'), { recursive: true });
+    writeFileSync(join(peer, 'records/records.json'), JSON.stringify({ layout: 'page.html' }));
+    cpSync(join(import.meta.dirname, 'eleventy-layout.html'), join(peer, '_includes/page.html'));
+    const times = new Map<string, Measured>();
+    times.set('Eleventy', await median(() => measure(process.execPath, [eleventy, '--quiet', '--input', peer, '--output', join(work, 'peer-site')], peer), runs));
+    times.set('check', await median(() => measure(process.execPath, ['src/cli/check.ts', '--content', content], project), runs));
+    if (values.only !== 'check') {
+      const out = join(work, 'site');
+      times.set('build', await median(() => measure(process.execPath, ['src/cli/build.ts', '--content', content, '--out', out], project), 1));
+    }
+    const base = times.get('Eleventy')!.seconds;
+    for (const [what, { seconds, peak, code }] of times)
+      rows.push([String(size), code === 0 ? what : `${what} (exit ${code})`, seconds.toFixed(2), peak === null ? '–' : peak.toFixed(0), (seconds / base).toFixed(2)]);
+  } finally {
+    rmSync(work, { recursive: true, force: true });
+  }
+}
+
+const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)));
+for (const row of rows) console.log(row.map((cell, i) => (i === 1 ? cell.padEnd(widths[i]!) : cell.padStart(widths[i]!))).join('  '));
