@@ -1,7 +1,7 @@
 /** What things are called on a proof page, with where they lead. Someone or something withheld is never named. */
 import type { CaseView, Dossier } from '../../src/dossier/types.ts';
 import * as href from '../layout/href.ts';
-import type { Part } from './phrase.ts';
+import { linked, type Part, type Phrase } from './phrase.ts';
 
 export interface Namer {
   subject: string;
@@ -15,6 +15,8 @@ export interface Namer {
   recordTitle(id: string): string;
   item(id: string): Part;
   search(id: string): Part;
+  /** Running text with the ids of evidence in it as links. */
+  linked(text: string): Phrase;
 }
 
 /** The names of a dossier, seen from one case. */
@@ -36,5 +38,6 @@ export function namerOf(dossier: Dossier, view: CaseView): Namer {
     recordTitle,
     item: (id) => link(id, href.evidence(view.id, id), items.has(id)),
     search: (id) => link(id, href.search(id), dossier.searches.has(id)),
+    linked: (text) => linked(text, items, (id) => ({ text: id, href: href.evidence(view.id, id) })),
   };
 }

@@ -6,6 +6,7 @@ import type { CaseView, Dossier } from '../../src/dossier/types.ts';
 import type { CaseFile } from '../../src/model/case.ts';
 import type { CaseResult } from '../../src/reasoning/types.ts';
 import { mentionAt } from '../../src/model/facts.ts';
+import { plainWords } from '../layout/words.ts';
 import { bodiesOf, relationOf, type Fix } from './bodies.ts';
 import { evidenceCard, type EvidenceCard } from './evidence.ts';
 import { namerOf, type Namer } from './names.ts';
@@ -13,14 +14,14 @@ import { notebook, type Notebook, type PageNote } from './notebook.ts';
 import { joined, type Phrase } from './phrase.ts';
 import { searchRows, type SearchRow } from './searches.ts';
 import { saidPhrase } from './statements.ts';
-import { doubtPhrase, groupPairs, marginPhrase, pairPhrase } from './words.ts';
+import { doubtPhrase, groupPairs, marginPhrase, pairPhrase, pointTitle } from './words.ts';
 
 export interface ConflictView {
   answered: boolean;
   /** What conflicts, in a sentence. */
   what: Phrase;
   /** The author’s answer. */
-  answer: string | null;
+  answer: Phrase | null;
   /** By a rejected place rather than by a resolution. */
   rejected: boolean;
 }
@@ -32,12 +33,14 @@ export interface ProofPage {
   evidence: EvidenceCard[];
   dependent: Phrase[];
   undetermined: Phrase[];
-  argued: { pairs: Phrase[]; because: string }[];
+  argued: { pairs: Phrase[]; because: Phrase }[];
   conflicts: ConflictView[];
-  rejected: { place: Phrase; because: string }[];
-  candidates: { id: string; people: Phrase; records: Phrase; note: string }[];
+  rejected: { place: Phrase; because: Phrase }[];
+  candidates: { id: string; people: Phrase; records: Phrase; note: Phrase }[];
   searches: SearchRow[];
   overturn: Phrase;
+  points: { title: string; holds: boolean; because: Phrase }[];
+  problems: { severity: CaseResult['problems'][number]['severity']; words: Phrase; help: string }[];
   notes: PageNote[];
 }
 
@@ -58,10 +61,12 @@ export function proofPage(dossier: Dossier, view: CaseView, result: CaseResult):
     undetermined: of('undetermined'),
     argued: arguedPairs(c, result, names),
     conflicts: [...placedConflicts(dossier, c, result, names), ...otherConflicts(c, names)],
-    rejected: c.rejected.map(({ place, because }) => ({ place: [names.place(place)], because })),
+    rejected: c.rejected.map(({ place, because }) => ({ place: [names.place(place)], because: names.linked(because) })),
     candidates: candidates(c, names, book),
     searches: searchRows(view.searches, dossier, names, book.cite),
     overturn: marginPhrase(result, names),
+    points: result.points.map(({ point, holds, because }) => ({ title: pointTitle(point), holds, because: names.linked(because) })),
+    problems: result.problems.map(({ severity, message, help }) => ({ severity, words: names.linked(message), help })),
     notes: book.notes,
   };
 }
@@ -70,7 +75,7 @@ function arguedPairs(c: CaseFile, result: CaseResult, names: Namer): ProofPage['
   return c.independence.flatMap(({ because }, index) => {
     const pairs = result.pairs.filter((pair) => pair.argument === index);
     if (pairs.length === 0) return [];
-    return [{ pairs: groupPairs(pairs).map((group) => doubtPhrase(group, names)), because }];
+    return [{ pairs: groupPairs(pairs).map((group) => doubtPhrase(group, names)), because: names.linked(because) }];
   });
 }
 
@@ -86,7 +91,7 @@ function placedConflicts(dossier: Dossier, c: CaseFile, result: CaseResult, name
         ? [names.item(id), ' speaks against ', given.against === undefined ? 'the place' : names.place(given.against), '.']
         : [names.item(id), ...(said ? [' says ', ...said, ', which'] : []), ' is read as ', given?.place === undefined ? 'another place' : names.place(given.place), '.'];
     const resolution = by?.kind === 'conflicts' ? c.conflicts[by.index]?.resolution : by ? c.rejected[by.index]?.because : undefined;
-    return { answered, what, answer: resolution ?? null, rejected: by?.kind === 'rejected' };
+    return { answered, what, answer: resolution === undefined ? null : names.linked(resolution), rejected: by?.kind === 'rejected' };
   });
 }
 
@@ -96,8 +101,8 @@ function otherConflicts(c: CaseFile, names: Namer): ConflictView[] {
     .filter((conflict) => conflict.evidence === undefined)
     .map(({ about, between, resolution }) => ({
       answered: true,
-      what: [`${about ? `About ${about}` : 'A conflict'}`, ...(between ? [' between ', ...joined(between.map((id) => [names.item(id)]))] : []), '.'],
-      answer: resolution,
+      what: [...(about ? [`On ${plainWords(about)}`] : ['On a point without a place']), ...(between ? [', ', ...joined(between.map((id) => [names.item(id)])), ' differ.'] : ['.'])],
+      answer: names.linked(resolution),
       rejected: false,
     }));
 }
@@ -107,6 +112,6 @@ function candidates(c: CaseFile, names: Namer, book: Notebook): ProofPage['candi
     id,
     people: joined(people.map((person) => [names.person(person)])),
     records: joined(records.map((record) => [names.record(record), book.cite(record)])),
-    note: note ?? '',
+    note: names.linked(note ?? ''),
   }));
 }

@@ -14,9 +14,7 @@ export function joined(phrases: readonly Phrase[], last = ' and ', between = ', 
   return phrases.flatMap((phrase, i) => (i === 0 ? [...phrase] : [i === phrases.length - 1 ? last : between, ...phrase]));
 }
 
-/** The phrase with its first letter a capital, where it begins with words of ours. */
-export function sentence(phrase: Phrase): Phrase {
-  const [first, ...rest] = phrase;
-  if (typeof first !== 'string' || first === '') return phrase;
-  return [first.charAt(0).toUpperCase() + first.slice(1), ...rest];
+/** Running text in which ids of evidence lead to their items. Ids without a figure may be ordinary words and stay text. */
+export function linked(text: string, ids: ReadonlySet<string>, link: (id: string) => Part): Phrase {
+  return text.split(/([A-Za-z0-9]+(?:-[A-Za-z0-9]+)*)/).flatMap((word) => (word === '' ? [] : ids.has(word) && /\d/.test(word) ? [link(word)] : [word]));
 }

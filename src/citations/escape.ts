@@ -10,6 +10,9 @@ const signs = ['&', '<', '>', '"'] as const;
 const entities = ['&amp;', '&lt;', '&gt;', '&quot;'] as const;
 const first = 0xe010;
 
+/** Put before a value that must not equal a word of the programming language; vanishes on the way out. */
+export const guard = '\uE014';
+
 /** Text for a place in HTML. */
 export function escapeHtml(text: string): string {
   return text.replace(/[&<>"]/g, (sign) => entities[signs.indexOf(sign as '&')]!);
@@ -31,7 +34,7 @@ export function plainHtml(text: string): string {
 
 /** What the processor made, as HTML. */
 export function unsealed(html: string): string {
-  return html.replace(/[\uE010-\uE013]/g, (sign) => entities[sign.charCodeAt(0) - first]!);
+  return html.replace(/[\uE010-\uE014]/g, (sign) => entities[sign.charCodeAt(0) - first] ?? '');
 }
 
 function hidden(sign: string): string {

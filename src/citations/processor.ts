@@ -5,7 +5,7 @@
 import CSL from 'citeproc';
 import { cslDateVariables, cslNameVariables, type Citation, type CslName } from '../model/citation.ts';
 import { dateInWords } from './date-words.ts';
-import { sealed } from './escape.ts';
+import { guard, sealed } from './escape.ts';
 import { divider, noteStyle } from './note-style.ts';
 import { noteLocale } from './note-locale.ts';
 
@@ -93,9 +93,15 @@ function toCslJson(cite: Citation, index: number): Record<string, unknown> & { i
 }
 
 function toCslName(name: CslName): Record<string, string> | undefined {
-  if (name.literal !== undefined) return { literal: sealed(name.literal) };
+  if (name.literal !== undefined) return { literal: sealedName(name.literal) };
   const parts = Object.entries(name).filter(([, value]) => value !== undefined);
   if (parts.length === 0) return undefined;
-  if (name.family === undefined) return { literal: sealed(parts.map(([, value]) => value).join(' ')) };
-  return Object.fromEntries(parts.map(([key, value]) => [key, sealed(value!)]));
+  if (name.family === undefined) return { literal: sealedName(parts.map(([, value]) => value).join(' ')) };
+  return Object.fromEntries(parts.map(([key, value]) => [key, sealedName(value!)]));
+}
+
+/** The processor keys its table of names by their words, in a plain object. */
+function sealedName(name: string): string {
+  const text = sealed(name);
+  return text in {} ? guard + text : text;
 }

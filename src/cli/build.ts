@@ -1,10 +1,10 @@
 /** `build`: the check, then the whole site into a folder. With errors nothing is written and the earlier site stays. */
 import { spawn, type ChildProcess } from 'node:child_process';
-import { existsSync, mkdirSync, rmdirSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, rmdirSync, rmSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { InvalidArgumentError, Option } from 'commander';
-import { takeLock } from '../exports/site/lock.ts';
+import { isRunning, takeLock } from '../exports/site/lock.ts';
 import { mend, swapIn } from '../exports/site/swap.ts';
 import { targetAt } from '../exports/site/target.ts';
 import type { SiteOrder } from './shared/make-site.ts';
@@ -26,13 +26,15 @@ await exitWith(async () => {
   const unlock = takeLock(target.lock);
   const work = join(projectRoot, 'node_modules', '.whence', String(process.pid));
   const interruption = interruptible();
+  let finished = false;
   try {
     mend(target);
-    rmSync(work, { recursive: true, force: true });
+    clearAbandoned(dirname(work));
     mkdirSync(work, { recursive: true });
     const code = await interruption.guard(startMaking({ content: options.content, today: options.today, base: options.base, work }));
     if (code !== 0) return code;
     const kept = swapIn(join(work, 'site'), target);
+    finished = true;
     if (kept.length > 0) process.stdout.write(`Kept in the folder, though not of the site: ${kept.join(', ')}.\n`);
     process.stdout.write(`The site is in ${shortest(target.folder)}\n`);
     return 0;
@@ -40,7 +42,7 @@ await exitWith(async () => {
     rmSync(work, { recursive: true, force: true });
     unlock();
     unmake();
-    interruption.end();
+    interruption.end(finished);
   }
 });
 
@@ -52,16 +54,23 @@ function basePath(value: string): string {
   return path;
 }
 
+/** Takes away the private folders of builds that were cut off and could not do so themselves. */
+function clearAbandoned(folder: string): void {
+  if (!existsSync(folder)) return;
+  for (const name of readdirSync(folder))
+    if (/^\d+$/.test(name) && !isRunning(Number(name))) rmSync(join(folder, name), { recursive: true, force: true });
+}
+
 function startMaking(order: SiteOrder): ChildProcess {
   const program = fileURLToPath(new URL('./shared/make-site.ts', import.meta.url));
-  return spawn(process.execPath, [program, JSON.stringify(order)], { cwd: projectRoot, stdio: ['ignore', 'inherit', 'inherit'] });
+  return spawn(process.execPath, [program, JSON.stringify(order)], { cwd: projectRoot, stdio: ['ignore', 'inherit', 'inherit', 'ipc'] });
 }
 
 /**
  * Ends the making of a site when the build is interrupted, and waits for it to be gone, so that the private folder can
  * be cleared. The process then ends by the signal’s usual code.
  */
-function interruptible(): { guard(child: ChildProcess): Promise<ExitCode>; end(): void } {
+function interruptible(): { guard(child: ChildProcess): Promise<ExitCode>; end(finished: boolean): void } {
   let signalled: NodeJS.Signals | undefined;
   let child: ChildProcess | undefined;
   const stop = (signal: NodeJS.Signals) => {
@@ -82,9 +91,9 @@ function interruptible(): { guard(child: ChildProcess): Promise<ExitCode>; end()
         });
       });
     },
-    end() {
+    end(finished) {
       for (const signal of signals) process.off(signal, stop);
-      if (signalled) {
+      if (signalled && !finished) {
         process.stderr.write('Stopped. Nothing was written; the earlier site, if there is one, is as it was.\n');
         process.kill(process.pid, signalled);
       }

@@ -7,7 +7,9 @@ import { jsonSchemas } from '../corpus/json-schemas.ts';
 const { values } = parseArgs({ options: { out: { type: 'string' }, help: { type: 'boolean', short: 'h' } } });
 
 if (values.help) {
-  console.log('Usage: schemas [--out DIR]\n\nWrites a JSON Schema for each kind of file, for editors. DIR is .vscode/schemas unless given.');
+  console.log(
+    'Usage: schemas [--out DIR]\n\nWrites a JSON Schema for each kind of file, for editors. DIR is .vscode/schemas unless given.',
+  );
 } else {
   const out =
     values.out === undefined

@@ -1,7 +1,7 @@
 /** `start`: the check, then the site with live reload. With errors it serves what can be shown, and says so. */
 import { Option } from 'commander';
 import { CannotRun } from '../corpus/types.ts';
-import { onExamined, type Outcome } from '../dossier/integration.ts';
+import { lookAt, onExamined, type Outcome } from '../dossier/integration.ts';
 import { findingsText, tally } from './report/findings.ts';
 import { paintFor } from './report/paint.ts';
 import { contentOption, portOption, todayOption, verb } from './shared/options.ts';
@@ -25,13 +25,10 @@ process.env.ASTRO_DISABLE_UPDATE_CHECK = 'true';
 process.chdir(projectRoot);
 
 await exitWith(async () => {
-  let first: Outcome | undefined;
-  onExamined((outcome) => {
-    // What can't be shown at all ends the command when it comes first, and is only told of once the server runs.
-    if (first || !('failure' in outcome)) process.stdout.write(report(outcome, first !== undefined));
-    first ??= outcome;
-    if ('failure' in first) throw first.failure;
-  });
+  const outcome = lookAt(options.content);
+  if ('failure' in outcome) throw outcome.failure;
+  process.stdout.write(report(outcome, false));
+  onExamined((next) => process.stdout.write(report(next, true)));
   const { dev } = await import('astro');
   const server = await dev({ root: projectRoot, logLevel: 'error', server: { port: options.port, host: options.host, open: false } });
   const shown = options.host === false ? 'localhost' : undefined;

@@ -63,8 +63,8 @@ function shortestCircle(knot: readonly string[], next: (node: string) => readonl
     for (const to of next(node)) {
       if (to === start) {
         const circle = [node];
-        for (let back = from.get(node); back !== undefined; back = from.get(back)) circle.unshift(back);
-        return circle;
+        for (let back = from.get(node); back !== undefined; back = from.get(back)) circle.push(back);
+        return circle.reverse();
       }
       if (!inside.has(to) || from.has(to)) continue;
       from.set(to, node);
@@ -72,4 +72,9 @@ function shortestCircle(knot: readonly string[], next: (node: string) => readonl
     }
   }
   return [...knot];
+}
+
+/** A circle as an author reads it: `a → b → a`. */
+export function circleInWords(circle: readonly string[]): string {
+  return [...circle, circle[0]].join(' → ');
 }

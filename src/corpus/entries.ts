@@ -21,6 +21,9 @@ export interface Entry {
   bodyStart: number;
 }
 
+/** The entry an author wrote for an id, if there is one. */
+export type EntryOf = (kind: EntryKind, id: string) => Entry | undefined;
+
 /** The name of an entry among all of its corpus. */
 export function keyOf(entry: Pick<Entry, 'kind' | 'id'>): EntryKey {
   return `${entry.kind}:${entry.id}`;
@@ -53,7 +56,14 @@ export class Findings {
   readonly broken = new Set<EntryKey>();
 
   /** A finding about a value of an entry, or about its key. */
-  add(entry: Entry, path: ValuePath, rule: RuleId, message: string, help: string, options: { key?: boolean; breaks?: boolean } = {}): void {
+  add(
+    entry: Entry,
+    path: ValuePath,
+    rule: RuleId,
+    message: string,
+    help: string,
+    options: { key?: boolean; breaks?: boolean } = {},
+  ): void {
     this.list.push(finding(rule, positionOf(entry, path, options.key), message, help));
     if (options.breaks) this.broken.add(keyOf(entry));
   }

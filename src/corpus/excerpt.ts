@@ -20,7 +20,8 @@ export function excerpt(source: string, position: Pick<Position, 'line' | 'colum
   for (const { number, text } of lines) {
     const cut = clip(text, from);
     out.push(`${String(number).padStart(gutter)} | ${cut}`.trimEnd());
-    if (number === position.line) out.push(`${' '.repeat(gutter)} | ${' '.repeat(Math.max(0, position.column - 1 - from))}^`);
+    if (number === position.line)
+      out.push(`${' '.repeat(gutter)} | ${' '.repeat(Math.max(0, position.column - 1 - from))}^`);
   }
   return out.join('\n');
 }
@@ -31,7 +32,8 @@ function linesAround(source: string, line: number, context: number): { number: n
   for (let number = 1; number <= line + context; number++) {
     const end = source.indexOf('\n', start);
     const last = end < 0;
-    if (number >= line - context && !(last && start === source.length && number > line)) found.push({ number, text: source.slice(start, last ? undefined : end) });
+    if (number >= line - context && !(last && start === source.length && number > line))
+      found.push({ number, text: source.slice(start, last ? undefined : end) });
     if (last) break;
     start = end + 1;
   }

@@ -146,7 +146,12 @@ export class ContentFolder {
             ? 'it leads to itself'
             : `the system answers ${code}`;
     this.#findings.push(
-      finding('file-can-be-read', head(file), `This ${what} cannot be read: ${why}.`, 'Mend that, or move it out of the content folder.'),
+      finding(
+        'file-can-be-read',
+        head(file),
+        `This ${what} cannot be read: ${why}.`,
+        'Mend that, or move it out of the content folder.',
+      ),
     );
   }
 }
@@ -175,7 +180,14 @@ export function firstBadByte(bytes: Uint8Array): number {
 function sequenceLength(bytes: Uint8Array, at: number): number {
   const lead = bytes[at]!;
   if (lead < 0x80) return 1;
-  const length = lead >= 0xc2 && lead <= 0xdf ? 2 : lead >= 0xe0 && lead <= 0xef ? 3 : lead >= 0xf0 && lead <= 0xf4 ? 4 : 0;
+  const length =
+    lead >= 0xc2 && lead <= 0xdf
+      ? 2
+      : lead >= 0xe0 && lead <= 0xef
+        ? 3
+        : lead >= 0xf0 && lead <= 0xf4
+          ? 4
+          : 0;
   for (let index = 1; index < length; index++) {
     const byte = bytes[at + index] ?? 0;
     const low = index > 1 ? 0x80 : lead === 0xe0 ? 0xa0 : lead === 0xf0 ? 0x90 : 0x80;

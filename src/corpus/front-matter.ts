@@ -31,7 +31,8 @@ export function findFrontMatter(source: SourceText): FrontMatter | Finding {
 /** A line of three hyphens, perhaps with spaces after them. */
 function isFence(text: string, start: number): boolean {
   if (!text.startsWith('---', start)) return false;
-  for (let at = start + 3; at < text.length && text[at] !== '\n'; at++) if (text[at] !== ' ' && text[at] !== '\t') return false;
+  for (let at = start + 3; at < text.length && text[at] !== '\n'; at++)
+    if (text[at] !== ' ' && text[at] !== '\t') return false;
   return true;
 }
 

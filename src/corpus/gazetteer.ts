@@ -60,15 +60,29 @@ export function mergePlace(built: Place | undefined, entry: PlaceEntry): Place |
 export function mergeSeries(built: Series | undefined, entry: SeriesEntry): Series | undefined {
   if (!built) {
     const { title, of, kind, from, to } = entry;
-    if (title === undefined || of === undefined || kind === undefined || from === undefined || to === undefined) return undefined;
+    if (
+      title === undefined ||
+      of === undefined ||
+      kind === undefined ||
+      from === undefined ||
+      to === undefined
+    )
+      return undefined;
     return { ...entry, title, of, kind, from, to, builtIn: false };
   }
-  return { ...built, ...given(entry), gaps: joined(built.gaps, entry.gaps), tells: joined(built.tells, entry.tells) };
+  return {
+    ...built,
+    ...given(entry),
+    gaps: joined(built.gaps, entry.gaps),
+    tells: joined(built.tells, entry.tells),
+  };
 }
 
 /** The keys that have a value. */
 function given<T extends object>(entry: T): { [K in keyof T]: Exclude<T[K], undefined> } {
-  return Object.fromEntries(Object.entries(entry).filter(([, value]) => value !== undefined)) as { [K in keyof T]: Exclude<T[K], undefined> };
+  return Object.fromEntries(Object.entries(entry).filter(([, value]) => value !== undefined)) as {
+    [K in keyof T]: Exclude<T[K], undefined>;
+  };
 }
 
 /** One list after the other, without what is there already. */

@@ -24,13 +24,34 @@ export interface FolderKind {
 
 /** The folders of a content folder, in the order in which they are read. */
 export const folderKinds: readonly FolderKind[] = [
-  { kind: 'case', folder: 'cases', markdown: { schema: caseFile, endings: ['.md', '.mdx'] }, expected: '.md and .mdx files' },
-  { kind: 'record', folder: 'records', markdown: { schema: recordFile, endings: ['.md'] }, expected: '.md files' },
-  { kind: 'person', folder: 'people', markdown: { schema: personFile, endings: ['.md'] }, list: personEntry, expected: '.md files and .yaml lists' },
+  {
+    kind: 'case',
+    folder: 'cases',
+    markdown: { schema: caseFile, endings: ['.md', '.mdx'] },
+    expected: '.md and .mdx files',
+  },
+  {
+    kind: 'record',
+    folder: 'records',
+    markdown: { schema: recordFile, endings: ['.md'] },
+    expected: '.md files',
+  },
+  {
+    kind: 'person',
+    folder: 'people',
+    markdown: { schema: personFile, endings: ['.md'] },
+    list: personEntry,
+    expected: '.md files and .yaml lists',
+  },
   { kind: 'place', folder: 'places', list: placeEntry, expected: '.yaml lists' },
   { kind: 'series', folder: 'series', list: series, expected: '.yaml lists' },
   { kind: 'search', folder: 'searches', list: search, expected: '.yaml lists' },
-  { kind: 'review', folder: 'reviews', perCase: reviewFile, expected: 'folders named after a case, with .yaml files' },
+  {
+    kind: 'review',
+    folder: 'reviews',
+    perCase: reviewFile,
+    expected: 'folders named after a case, with .yaml files',
+  },
 ];
 
 /** Folders that are not read as entries: scans, and one kept for lists of names. */

@@ -43,7 +43,10 @@ export function loadCorpus(dir: string, options: { schemaOnly?: boolean } = {}):
   if (!options.schemaOnly) {
     checkReferences(read.entries, { ids: idsByKind(read, facts), uncertain: read.uncertain }, findings);
     checkStructure(facts, entryOf, findings);
-    const records = [...facts.records.values()].map((record) => ({ record, entry: entryOf('record', record.id)! }));
+    const records = [...facts.records.values()].map((record) => ({
+      record,
+      entry: entryOf('record', record.id)!,
+    }));
     checkMedia(records, folder, findings);
   }
 
@@ -74,25 +77,37 @@ function demandFolder(root: string, dir: string): void {
   } catch (error) {
     const code = error instanceof Error && 'code' in error ? error.code : undefined;
     if (code === 'ENOENT' || code === 'ENOTDIR')
-      throw new CannotRun(`There is no folder ${quoted(dir, 200)}. Name your content folder with --content, or make one with: npm run new -- folder ${dir}`);
-    if (code === 'EACCES' || code === 'EPERM') throw new CannotRun(`The folder ${quoted(dir, 200)} cannot be opened: permission is denied.`);
-    throw new CannotRun(`The folder ${quoted(dir, 200)} cannot be opened: ${error instanceof Error ? error.message : String(error)}.`);
+      throw new CannotRun(
+        `There is no folder ${quoted(dir, 200)}. Name your content folder with --content, or make one with: npm run new -- folder ${dir}`,
+      );
+    if (code === 'EACCES' || code === 'EPERM')
+      throw new CannotRun(`The folder ${quoted(dir, 200)} cannot be opened: permission is denied.`);
+    throw new CannotRun(
+      `The folder ${quoted(dir, 200)} cannot be opened: ${error instanceof Error ? error.message : String(error)}.`,
+    );
   }
-  if (!isFolder) throw new CannotRun(`${quoted(dir, 200)} is a file; a content folder is wanted, with cases, records and people in it.`);
+  if (!isFolder)
+    throw new CannotRun(
+      `${quoted(dir, 200)} is a file; a content folder is wanted, with cases, records and people in it.`,
+    );
 }
 
 /** A folder without anything that is known is most likely the wrong folder. */
 function demandContent(folder: ContentFolder, dir: string, findings: Finding[]): void {
   const expected = ['site.yaml', ...folderKinds.map((kind) => kind.folder), ...otherFolders];
   const found = folder.list('');
-  const known = found.filter(({ name, isFolder }) => (name === 'site.yaml' ? !isFolder : isFolder && expected.includes(name)));
+  const known = found.filter(({ name, isFolder }) =>
+    name === 'site.yaml' ? !isFolder : isFolder && expected.includes(name),
+  );
   if (known.length === 0)
     throw new CannotRun(
       `${quoted(dir, 200)} is no content folder: it holds neither site.yaml nor any of the folders ${folderKinds.map((kind) => kind.folder).join(', ')}.`,
     );
   for (const { name, file, isFolder } of found) {
     if (known.some((entry) => entry.name === name)) continue;
-    const meant = expected.find((word) => word.toLowerCase() === name.toLowerCase().replace(/\.yml$/, '.yaml'));
+    const meant = expected.find(
+      (word) => word.toLowerCase() === name.toLowerCase().replace(/\.yml$/, '.yaml'),
+    );
     findings.push(
       finding(
         'file-is-expected',
@@ -136,7 +151,8 @@ function gather(read: ReadEntries, findings: Findings): Facts {
     if (kind === 'record') records.set(id, { ...(value as RecordFile), id, body });
     if (kind === 'person') people.set(id, { ...(value as PersonFile), id, body });
     if (kind === 'search') searches.set(id, value as Search);
-    if (kind === 'review') reviews.push({ ...(value as Omit<Review, 'id' | 'case'>), id, case: id.slice(0, id.indexOf('/')) });
+    if (kind === 'review')
+      reviews.push({ ...(value as Omit<Review, 'id' | 'case'>), id, case: id.slice(0, id.indexOf('/')) });
     if (kind === 'place') {
       const place = mergePlace(places.get(id), value as PlaceEntry);
       if (place) places.set(id, place);
@@ -189,9 +205,11 @@ function count(read: ReadEntries): Counts {
     if (entry.kind === 'search') counts.searches++;
     if (entry.kind !== 'record') continue;
     counts.records++;
-    const mentions = typeof entry.raw === 'object' && entry.raw !== null && 'mentions' in entry.raw ? entry.raw.mentions : undefined;
+    const mentions =
+      typeof entry.raw === 'object' && entry.raw !== null && 'mentions' in entry.raw
+        ? entry.raw.mentions
+        : undefined;
     if (Array.isArray(mentions)) counts.mentions += mentions.length;
   }
   return counts;
 }
-

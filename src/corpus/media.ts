@@ -8,11 +8,22 @@ import { nearest } from './suggestions.ts';
 const endings = ['jpg', 'jpeg', 'png', 'webp', 'avif', 'gif', 'tif', 'tiff'];
 
 /** Judges `media` of every record. Nothing is opened; files are only looked for. */
-export function checkMedia(records: Iterable<{ record: SourceRecord; entry: Entry }>, folder: ContentFolder, findings: Findings): void {
+export function checkMedia(
+  records: Iterable<{ record: SourceRecord; entry: Entry }>,
+  folder: ContentFolder,
+  findings: Findings,
+): void {
   const listings = new Map<string, string[]>();
   const filesIn = (name: string): string[] => {
     let files = listings.get(name);
-    if (!files) listings.set(name, (files = folder.list(name).filter((found) => !found.isFolder).map((found) => found.name)));
+    if (!files)
+      listings.set(
+        name,
+        (files = folder
+          .list(name)
+          .filter((found) => !found.isFolder)
+          .map((found) => found.name)),
+      );
     return files;
   };
   for (const { record, entry } of records)
@@ -20,7 +31,10 @@ export function checkMedia(records: Iterable<{ record: SourceRecord; entry: Entr
       const path = ['media', index, 'file'];
       const steps = file.split('/');
       const leaves =
-        /^[/\\]|^[A-Za-z]:/.test(file) || file.includes('\\') || steps.some((step) => step === '..') || folder.whereabouts(`media/${file}`, 'media') === 'outside';
+        /^[/\\]|^[A-Za-z]:/.test(file) ||
+        file.includes('\\') ||
+        steps.some((step) => step === '..') ||
+        folder.whereabouts(`media/${file}`, 'media') === 'outside';
       if (leaves)
         return findings.add(
           entry,
@@ -41,13 +55,16 @@ export function checkMedia(records: Iterable<{ record: SourceRecord; entry: Entr
         );
       const siblings = filesIn(['media', ...steps.slice(0, -1)].join('/'));
       if (siblings.includes(name)) return undefined;
-      const meant = siblings.find((sibling) => sibling.toLowerCase() === name.toLowerCase()) ?? nearest(name, siblings);
+      const meant =
+        siblings.find((sibling) => sibling.toLowerCase() === name.toLowerCase()) ?? nearest(name, siblings);
       return findings.add(
         entry,
         path,
         'media-exists',
         `There is no file ${quoted(file)} in media/.`,
-        meant ? `Did you mean ${[...steps.slice(0, -1), meant].join('/')}? Capital letters count.` : 'Put the file into media/, or correct its name.',
+        meant
+          ? `Did you mean ${[...steps.slice(0, -1), meant].join('/')}? Capital letters count.`
+          : 'Put the file into media/, or correct its name.',
       );
     });
 }

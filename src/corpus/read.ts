@@ -8,7 +8,8 @@ import { head, type ContentFolder, type FoundFile } from './files.ts';
 import { finding, quoted } from './finding.ts';
 import { findFrontMatter } from './front-matter.ts';
 import { folderKinds, type FolderKind } from './kinds.ts';
-import { judge, reservedKeys, type FormProblem } from './schema-problems.ts';
+import type { FormProblem } from './form-problem.ts';
+import { judge, reservedKeys } from './schema-problems.ts';
 import { SourceText } from './source-text.ts';
 import type { EntryKey, EntryKind } from './types.ts';
 import { readYaml } from './yaml.ts';
@@ -58,7 +59,8 @@ class Reader implements ReadEntries {
       if (found.isFolder) {
         if (folder.perCase) this.#reviews(found, folder);
         else this.#unexpected(found, folder);
-      } else if (folder.markdown?.endings.includes(ending)) this.#markdown(found, folder.kind, folder.markdown.schema, ending);
+      } else if (folder.markdown?.endings.includes(ending))
+        this.#markdown(found, folder.kind, folder.markdown.schema, ending);
       else if (folder.list && ending === '.yaml') this.#list(found, folder.kind, folder.list);
       else this.#unexpected(found, folder);
     }
@@ -66,8 +68,15 @@ class Reader implements ReadEntries {
 
   #reviews(caseFolder: FoundFile, folder: FolderKind): void {
     for (const found of this.#folder.list(caseFolder.file)) {
-      if (found.isFolder || !found.name.endsWith('.yaml')) this.#unexpected(found, { ...folder, folder: caseFolder.file, expected: '.yaml files' });
-      else this.#wholeFile('review', `${caseFolder.name}/${found.name.slice(0, -'.yaml'.length)}`, found, folder.perCase!);
+      if (found.isFolder || !found.name.endsWith('.yaml'))
+        this.#unexpected(found, { ...folder, folder: caseFolder.file, expected: '.yaml files' });
+      else
+        this.#wholeFile(
+          'review',
+          `${caseFolder.name}/${found.name.slice(0, -'.yaml'.length)}`,
+          found,
+          folder.perCase!,
+        );
     }
   }
 
@@ -80,14 +89,22 @@ class Reader implements ReadEntries {
       this.#findings.list.push(place);
       return this.#unread(kind, id, source);
     }
-    this.#entry({ kind, id, source, base: [], yamlEnd: place.yamlEnd, bodyStart: place.bodyStart }, schema, this.#yaml(source, place.yamlEnd));
+    this.#entry(
+      { kind, id, source, base: [], yamlEnd: place.yamlEnd, bodyStart: place.bodyStart },
+      schema,
+      this.#yaml(source, place.yamlEnd),
+    );
   }
 
   #wholeFile(kind: EntryKind, id: string, found: FoundFile, schema: z.ZodType): void {
     const source = this.#folder.read(found.file);
     if (!source) return this.#unread(kind, id, new SourceText(found.file, ''));
     const end = source.text.length;
-    this.#entry({ kind, id, source, base: [], yamlEnd: end, bodyStart: end }, schema, this.#yaml(source, end));
+    this.#entry(
+      { kind, id, source, base: [], yamlEnd: end, bodyStart: end },
+      schema,
+      this.#yaml(source, end),
+    );
   }
 
   #list(found: FoundFile, kind: EntryKind, schema: z.ZodType): void {
@@ -102,24 +119,43 @@ class Reader implements ReadEntries {
       if (value === null) return;
       this.uncertain.add(kind);
       const entry = { kind, id: '', source, base: [], raw: value, yamlEnd: end, bodyStart: end };
-      this.#findings.add(entry, [], 'value-has-its-form', 'This file should hold a list, and something else stands here.', 'Begin each entry with a hyphen: - id: …');
+      this.#findings.add(
+        entry,
+        [],
+        'value-has-its-form',
+        'This file should hold a list, and something else stands here.',
+        'Begin each entry with a hyphen: - id: …',
+      );
       return;
     }
     value.forEach((raw: unknown, index) => {
-      const given = typeof raw === 'object' && raw !== null && Object.hasOwn(raw, 'id') ? (raw as { id: unknown }).id : undefined;
+      const given =
+        typeof raw === 'object' && raw !== null && Object.hasOwn(raw, 'id')
+          ? (raw as { id: unknown }).id
+          : undefined;
       const id = typeof given === 'string' || typeof given === 'number' ? String(given) : undefined;
-      this.#entry({ kind, id: id ?? `${found.file}:${index}`, source, base: [index], yamlEnd: end, bodyStart: end }, schema, { value: raw, clean }, ['id']);
+      this.#entry(
+        { kind, id: id ?? `${found.file}:${index}`, source, base: [index], yamlEnd: end, bodyStart: end },
+        schema,
+        { value: raw, clean },
+        ['id'],
+      );
     });
   }
 
   #yaml(source: SourceText, end: number): { value: unknown; clean: boolean } {
     const { value, findings } = readYaml(source, end);
     this.#findings.list.push(...findings);
-    return { value, clean: findings.length === 0 };
+    return { value, clean: findings.every((found) => found.severity !== 'error') };
   }
 
   /** Takes in one entry: its id, what is wrong with its form, and what it says. */
-  #entry(place: Omit<Entry, 'raw'>, schema: z.ZodType, { value, clean }: { value: unknown; clean: boolean }, idPath?: ValuePath): void {
+  #entry(
+    place: Omit<Entry, 'raw'>,
+    schema: z.ZodType,
+    { value, clean }: { value: unknown; clean: boolean },
+    idPath?: ValuePath,
+  ): void {
     const entry: Entry = { ...place, raw: value ?? (value === null && !idPath ? {} : value) };
     const key = keyOf(entry);
     this.entries.push(entry);
@@ -139,7 +175,8 @@ class Reader implements ReadEntries {
   }
 
   #report(entry: Entry, problems: readonly FormProblem[]): void {
-    for (const { path, rule, message, help, key } of problems) this.#findings.add(entry, path, rule, message, help, { key, breaks: true });
+    for (const { path, rule, message, help, key } of problems)
+      this.#findings.add(entry, path, rule, message, help, { key, breaks: true });
   }
 
   #fileName(entry: Entry): void {
@@ -152,7 +189,9 @@ class Reader implements ReadEntries {
         'id-is-well-formed',
         head(entry.source.file),
         `The name of this file, ${quoted(name)}, cannot be an id: ids are lower-case words joined by hyphens.`,
-        better === '' ? 'Rename the file with the letters a to z, digits and hyphens.' : `Rename it, for instance to ${better}${entry.source.file.slice(entry.source.file.lastIndexOf('.'))}`,
+        better === ''
+          ? 'Rename the file with the letters a to z, digits and hyphens.'
+          : `Rename it, for instance to ${better}${entry.source.file.slice(entry.source.file.lastIndexOf('.'))}`,
       ),
     );
     this.#findings.broken.add(keyOf(entry));
@@ -183,7 +222,8 @@ class Reader implements ReadEntries {
         'file-is-expected',
         head(found.file),
         `This ${found.isFolder ? 'folder' : 'file'} is not read: ${folder.folder}/ holds ${folder.expected}.`,
-        betterName(found, folder) ?? 'Move it to where it belongs; keep notes of your own outside the content folder.',
+        betterName(found, folder) ??
+          'Move it to where it belongs; keep notes of your own outside the content folder.',
       ),
     );
   }
@@ -194,8 +234,10 @@ function betterName({ name, isFolder }: FoundFile, folder: FolderKind): string |
   const dot = name.lastIndexOf('.');
   const ending = name.slice(dot).toLowerCase();
   const stem = dot < 0 ? name : name.slice(0, dot);
-  if (['.yml', '.yaml'].includes(ending) && (folder.list || folder.perCase)) return `Rename it to ${stem}.yaml`;
-  if (['.markdown', '.txt', '.md', '.mdx'].includes(ending) && folder.markdown) return `Rename it to ${stem}.md`;
+  if (['.yml', '.yaml'].includes(ending) && (folder.list || folder.perCase))
+    return `Rename it to ${stem}.yaml`;
+  if (['.markdown', '.txt', '.md', '.mdx'].includes(ending) && folder.markdown)
+    return `Rename it to ${stem}.md`;
   return undefined;
 }
 

@@ -4,95 +4,9 @@ import { idPattern } from '../model/common.ts';
 import { mention as mentionSchema } from '../model/record.ts';
 import { keyOf, type Entry, type Findings } from './entries.ts';
 import { listed, quoted } from './finding.ts';
+import { references, type Target } from './reference-table.ts';
 import { nearest } from './suggestions.ts';
 import type { EntryKind } from './types.ts';
-
-type Target =
-  | 'person'
-  | 'place'
-  | 'record'
-  | 'series'
-  /** `record#mention` */
-  | 'mention'
-  /** `record#mention` or `search:id` */
-  | 'source'
-  /** A mention of the same record, or `record#mention`. */
-  | 'near-mention'
-  /** An informant that the record declares. */
-  | 'informant'
-  /** An item of evidence of the same case. */
-  | 'evidence'
-  /** A key of what a mention states. */
-  | 'statement'
-  /** The same, or a whole group of statements: `says`, `relations`. */
-  | 'inferable';
-
-/**
- * What refers to what. In a path `[]` is each entry of a list, or the one bare value that stands in its place; `*` is
- * each value of a mapping and `{}` each of its keys. `volume` and `partOf` are not here: they are names of the author's
- * own for a book or a file, and nothing need carry them.
- */
-const table: Partial<Record<EntryKind, readonly (readonly [path: string, target: Target])[]>> = {
-  record: [
-    ['place', 'place'],
-    ['series', 'series'],
-    ['derivedFrom []', 'record'],
-    ['derivedFrom [] perhaps', 'record'],
-    ['informants * person', 'person'],
-    ['informants * oneOf []', 'person'],
-    ['informants * toldBy []', 'person'],
-    ['informant', 'informant'],
-    ['mentions [] informants {}', 'statement'],
-    ['mentions [] informants *', 'informant'],
-    ['mentions [] inferred []', 'inferable'],
-    ['mentions [] relations [] of', 'near-mention'],
-    ['mentions [] copies', 'mention'],
-  ],
-  case: [
-    ['subject', 'person'],
-    ['evidence [] from []', 'source'],
-    ['evidence [] place', 'place'],
-    ['evidence [] against', 'place'],
-    ['evidence [] tiedBy [] []', 'evidence'],
-    ['conclusion place', 'place'],
-    ['conclusion cites []', 'evidence'],
-    ['hypothesis place', 'place'],
-    ['hypothesis cites []', 'evidence'],
-    ['independence [] between []', 'evidence'],
-    ['conflicts [] evidence', 'evidence'],
-    ['conflicts [] between []', 'evidence'],
-    ['rejected [] place', 'place'],
-    ['candidates [] records []', 'record'],
-    ['candidates [] people []', 'person'],
-  ],
-  person: [
-    ['parents []', 'person'],
-    ['parents [] person', 'person'],
-    ['parents [] from []', 'mention'],
-    ['spouses []', 'person'],
-    ['spouses [] person', 'person'],
-    ['spouses [] place', 'place'],
-    ['spouses [] from []', 'mention'],
-    ['mentions []', 'mention'],
-    ['born place', 'place'],
-    ['died place', 'place'],
-  ],
-  place: [
-    ['within []', 'place'],
-    ['within [] place', 'place'],
-    ['overlaps []', 'place'],
-  ],
-  series: [['of', 'place']],
-  search: [
-    ['for []', 'person'],
-    ['series', 'series'],
-    ['records []', 'record'],
-  ],
-};
-
-const compiled = new Map(
-  Object.entries(table).map(([kind, rows]) => [kind as EntryKind, rows.map(([path, target]) => ({ steps: path.split(' '), target }))]),
-);
 
 /** Every id there is, broken entries and built-in ones included. */
 export interface KnownIds {
@@ -105,7 +19,7 @@ export interface KnownIds {
 export function checkReferences(entries: readonly Entry[], known: KnownIds, findings: Findings): void {
   const desk = new Desk(known, findings);
   for (const entry of entries) {
-    for (const { steps, target } of compiled.get(entry.kind) ?? []) {
+    for (const { steps, target } of references.get(entry.kind) ?? []) {
       eachValue(entry.raw, steps, 0, [], (value, path, key) => desk.check(entry, target, value, path, key));
     }
     if (entry.kind === 'review') desk.reviewed(entry);
@@ -113,17 +27,27 @@ export function checkReferences(entries: readonly Entry[], known: KnownIds, find
 }
 
 /** Calls `visit` with every piece of text that a pattern of steps leads to. */
-function eachValue(value: unknown, steps: readonly string[], from: number, path: ValuePath, visit: (value: string, path: ValuePath, key: boolean) => void): void {
+function eachValue(
+  value: unknown,
+  steps: readonly string[],
+  from: number,
+  path: ValuePath,
+  visit: (value: string, path: ValuePath, key: boolean) => void,
+): void {
   const step = steps[from];
   if (step === undefined) {
     if (typeof value === 'string') visit(value, path, false);
   } else if (step === '[]') {
-    if (Array.isArray(value)) value.forEach((item, index) => eachValue(item, steps, from + 1, [...path, index], visit));
+    if (Array.isArray(value))
+      value.forEach((item, index) => eachValue(item, steps, from + 1, [...path, index], visit));
     else if (value !== undefined) eachValue(value, steps, from + 1, path, visit);
   } else if (typeof value === 'object' && value !== null && !Array.isArray(value)) {
     if (step === '{}') for (const key of Object.keys(value)) visit(key, [...path, key], true);
-    else if (step === '*') for (const [key, inner] of Object.entries(value)) eachValue(inner, steps, from + 1, [...path, key], visit);
-    else if (Object.hasOwn(value, step)) eachValue((value as Record<string, unknown>)[step], steps, from + 1, [...path, step], visit);
+    else if (step === '*')
+      for (const [key, inner] of Object.entries(value))
+        eachValue(inner, steps, from + 1, [...path, key], visit);
+    else if (Object.hasOwn(value, step))
+      eachValue((value as Record<string, unknown>)[step], steps, from + 1, [...path, step], visit);
   }
 }
 
@@ -233,12 +157,23 @@ class Desk {
       path,
       'reference-resolves',
       `The record ${quoted(recordId)} has no mention ${quoted(mentionId)}.`,
-      ids.size === 0 ? 'It has no mentions yet; add one to the record.' : meant ? `Did you mean ${recordId}#${meant}?` : `Its mentions are ${someOf(ids)}.`,
+      ids.size === 0
+        ? 'It has no mentions yet; add one to the record.'
+        : meant
+          ? `Did you mean ${recordId}#${meant}?`
+          : `Its mentions are ${someOf(ids)}.`,
       { breaks: true },
     );
   }
 
-  #own(entry: Entry, path: ValuePath, value: string, ids: ReadonlySet<string>, noun: string, whole: string): void {
+  #own(
+    entry: Entry,
+    path: ValuePath,
+    value: string,
+    ids: ReadonlySet<string>,
+    noun: string,
+    whole: string,
+  ): void {
     if (ids.has(value)) return;
     const meant = nearest(value, ids);
     this.#findings.add(
@@ -246,7 +181,11 @@ class Desk {
       path,
       'reference-resolves',
       `This ${whole} has no ${noun} ${quoted(value)}.`,
-      meant ? `Did you mean ${meant}?` : ids.size === 0 ? `Add it to the ${whole}, or correct the id.` : `There ${ids.size === 1 ? 'is' : 'are'} ${someOf(ids)}.`,
+      meant
+        ? `Did you mean ${meant}?`
+        : ids.size === 0
+          ? `Add it to the ${whole}, or correct the id.`
+          : `There ${ids.size === 1 ? 'is' : 'are'} ${someOf(ids)}.`,
       { breaks: true },
     );
   }
@@ -259,13 +198,19 @@ class Desk {
       path,
       'statement-is-known',
       `${quoted(value)} is nothing that a mention states.`,
-      value === 'says' ? 'Name each of them: says.signature, says.motherAge …' : meant ? `Did you mean ${meant}?` : `Use a key of the mention, such as birthplace, or says.${/^[a-z][A-Za-z]*$/.test(value) ? value : 'signature'} for a statement of your own.`,
+      value === 'says'
+        ? 'Name each of them: says.signature, says.motherAge …'
+        : meant
+          ? `Did you mean ${meant}?`
+          : `Use a key of the mention, such as birthplace, or says.${/^[a-z][A-Za-z]*$/.test(value) ? value : 'signature'} for a statement of your own.`,
       { key, breaks: true },
     );
   }
 
   #help(kind: EntryKind, id: string, otherwise: string): string {
-    const elsewhere = Object.keys(nouns).find((other) => other !== kind && this.#ids(other as EntryKind).has(id));
+    const elsewhere = Object.keys(nouns).find(
+      (other) => other !== kind && this.#ids(other as EntryKind).has(id),
+    );
     if (elsewhere) return `${quoted(id)} is the id of ${nouns[elsewhere]}, not of ${nouns[kind]}.`;
     if (this.#suggestions++ >= mostSuggestions) return otherwise;
     const meant = nearest(id, this.#ids(kind).keys());
@@ -280,7 +225,9 @@ class Desk {
 const notStatements = ['id', 'informants', 'inferred', 'copies', 'says', 'alsoRead', 'present'];
 
 /** The keys under which a mention states something about the person it names. */
-export const statementKeys: ReadonlySet<string> = new Set(Object.keys(mentionSchema.shape).filter((key) => !notStatements.includes(key)));
+export const statementKeys: ReadonlySet<string> = new Set(
+  Object.keys(mentionSchema.shape).filter((key) => !notStatements.includes(key)),
+);
 
 function mentionIds(entry: Entry): ReadonlySet<string> {
   return idsOfList(entry, 'mentions');
@@ -303,15 +250,18 @@ function idsOfList(entry: Entry, key: string): ReadonlySet<string> {
 
 function keysUnder(entry: Entry, key: string): ReadonlySet<string> {
   const mapping = fieldOf(entry.raw, key);
-  return new Set(typeof mapping === 'object' && mapping !== null && !Array.isArray(mapping) ? Object.keys(mapping) : []);
+  return new Set(
+    typeof mapping === 'object' && mapping !== null && !Array.isArray(mapping) ? Object.keys(mapping) : [],
+  );
 }
 
 function fieldOf(value: unknown, key: string): unknown {
-  return typeof value === 'object' && value !== null && Object.hasOwn(value, key) ? (value as Record<string, unknown>)[key] : undefined;
+  return typeof value === 'object' && value !== null && Object.hasOwn(value, key)
+    ? (value as Record<string, unknown>)[key]
+    : undefined;
 }
 
 function someOf(ids: ReadonlySet<string>): string {
   const all = [...ids];
   return all.length <= 8 ? listed(all, 'and') : `${all.slice(0, 7).join(', ')} and ${all.length - 7} more`;
 }
-

@@ -1,37 +1,25 @@
 /** Turns what zod found wrong with a value into sentences, each with the path of the value it is about. */
-import { z } from 'zod';
-import type { RuleId } from '../catalogue/rules.ts';
+import type { z } from 'zod';
 import { rules } from '../catalogue/rules.ts';
 import { idPattern } from '../model/common.ts';
 import type { ValuePath } from '../model/finding.ts';
 import { exampleFor, nounFor } from './examples.ts';
 import { listed, quoted } from './finding.ts';
-import { formsAt, keysAt, keysInside, takesText } from './schema-shape.ts';
-import { nearest, nearestFew } from './suggestions.ts';
+import { valueAt, type Context, type FormProblem } from './form-problem.ts';
+import { formsAt, keysAt, takesText } from './schema-shape.ts';
+import { nearestFew } from './suggestions.ts';
+import { unknownKey } from './unknown-keys.ts';
 import type { EntryKind } from './types.ts';
 
 type Issue = z.core.$ZodIssue;
 
-/** Something wrong with the form of an entry. `key` says that the key is meant, not its value. */
-export interface FormProblem {
-  rule: RuleId;
-  path: ValuePath;
-  key: boolean;
-  message: string;
-  help: string;
-}
-
-/** What the judging of one entry knows. */
-interface Context {
-  kind: EntryKind;
-  schema: z.ZodType;
-  raw: unknown;
-  /** Whether the mapping at a path is written inside { }. */
-  isFlow: (path: ValuePath) => boolean;
-}
-
 /** The value as its schema makes it, or everything that is wrong with it. */
-export function judge<T>(kind: EntryKind, schema: z.ZodType<T>, raw: unknown, isFlow: (path: ValuePath) => boolean): { value: T } | { problems: FormProblem[] } {
+export function judge<T>(
+  kind: EntryKind,
+  schema: z.ZodType<T>,
+  raw: unknown,
+  isFlow: (path: ValuePath) => boolean,
+): { value: T } | { problems: FormProblem[] } {
   // An empty message marks every issue for which the schema has no words of its own.
   const result = schema.safeParse(raw, { error: () => '' });
   if (result.success) return { value: result.data };
@@ -79,7 +67,9 @@ function translate(issue: Issue, above: ValuePath, context: Context): FormProble
           rule: 'value-has-its-form',
           path,
           key: true,
-          message: issue.issues.map((inner) => inner.message).find((text) => text !== '') ?? `${quoted(path[path.length - 1])} cannot be a key here.`,
+          message:
+            issue.issues.map((inner) => inner.message).find((text) => text !== '') ??
+            `${quoted(path[path.length - 1])} cannot be a key here.`,
           help: helpFor(path.slice(0, -1), context),
         },
       ];
@@ -93,21 +83,34 @@ function translate(issue: Issue, above: ValuePath, context: Context): FormProble
 }
 
 /** Of a union, the branch that the value was meant for; failing that, what the union takes. */
-function union(issue: z.core.$ZodIssueInvalidUnion, path: ValuePath, value: unknown, context: Context): FormProblem[] {
+function union(
+  issue: z.core.$ZodIssueInvalidUnion,
+  path: ValuePath,
+  value: unknown,
+  context: Context,
+): FormProblem[] {
   const fitting = issue.errors.filter((branch) => !branch.some(isUnfit));
   if (fitting.length === 0 || (fitting.length > 1 && issue.message !== '')) {
-    return [issue.message === '' ? wrongType(path, value, context) : inOwnWords(issue.message, path, value, context)];
+    return [
+      issue.message === ''
+        ? wrongType(path, value, context)
+        : inOwnWords(issue.message, path, value, context),
+    ];
   }
   const best = fitting.toSorted((a, b) => a.length - b.length)[0]!;
   const wordless = best.length === 1 && best[0]!.path.length === 0 && best[0]!.message === '';
-  if (wordless && issue.message !== '' && best[0]!.code !== 'unrecognized_keys') return [inOwnWords(issue.message, path, value, context)];
+  if (wordless && issue.message !== '' && best[0]!.code !== 'unrecognized_keys')
+    return [inOwnWords(issue.message, path, value, context)];
   return best.flatMap((inner) => translate(inner, path, context));
 }
 
 /** The value is not even of the kind that this branch takes. */
 function isUnfit(issue: Issue): boolean {
   if (issue.path.length > 0) return false;
-  return issue.code === 'invalid_type' || (issue.code === 'invalid_union' && issue.errors.every((branch) => branch.some(isUnfit)));
+  return (
+    issue.code === 'invalid_type' ||
+    (issue.code === 'invalid_union' && issue.errors.every((branch) => branch.some(isUnfit)))
+  );
 }
 
 function missing(path: ValuePath, context: Context): FormProblem {
@@ -124,52 +127,6 @@ function missing(path: ValuePath, context: Context): FormProblem {
   };
 }
 
-function unknownKey(path: ValuePath, key: string, context: Context): FormProblem {
-  const base = { path: [...path, key], key: true } as const;
-  const noun = nounFor(context.kind, path);
-  const value = valueAt(context.raw, base.path);
-  const known = keysAt(context.schema, path);
-  const meant = nearest(key, known);
-  if (value === null && context.isFlow(path) && (meant === undefined || key.includes(' ')))
-    return {
-      ...base,
-      rule: 'sentence-is-whole',
-      message: `${quoted(key)} is read as a key: the comma inside { } ends the sentence before it.`,
-      help: 'Write the entry in block style, one key to a line, with the sentence folded: because: >- and the text below it.',
-    };
-  const help =
-    key === '<<'
-      ? 'Merge keys are not read; write the keys out.'
-      : meant !== undefined
-        ? `Did you mean ${meant}?`
-        : (elsewhere(path, key, context) ?? ownWords(path, key, context) ?? `The keys of ${noun} are ${shortList(known)}.`);
-  return { ...base, rule: 'key-is-known', message: `${quoted(key)} is not a key of ${noun}.`, help };
-}
-
-/** A key that is right, only in another place: further out, or one step further in. */
-function elsewhere(path: ValuePath, key: string, context: Context): string | undefined {
-  for (let length = path.length - 1; length >= 0; length--) {
-    const outer = path.slice(0, length);
-    const meant = nearest(key, keysAt(context.schema, outer));
-    if (meant !== undefined) return `“${meant}” belongs to ${nounFor(context.kind, outer)}, further out: indent it less.`;
-  }
-  const inside = keysInside(context.schema, path);
-  const meant = nearest(
-    key,
-    inside.map((found) => found.key),
-  );
-  const found = inside.find((candidate) => candidate.key === meant);
-  if (!found) return undefined;
-  const noun = nounFor(context.kind, [...path, found.under]);
-  return `“${found.key}” belongs ${noun === found.under ? `under ${found.under}` : `to ${noun}, under ${found.under}`}: indent it there.`;
-}
-
-/** A mention may state anything, only not under a key that is not foreseen. */
-function ownWords(path: ValuePath, key: string, context: Context): string | undefined {
-  if (context.kind !== 'record' || path[0] !== 'mentions' || path.length !== 2) return undefined;
-  return `What else a mention states goes under says, by a name of your own: says: { ${key}: … }`;
-}
-
 function wrongType(path: ValuePath, value: unknown, context: Context): FormProblem {
   const forms = formsAt(context.schema, path);
   const wanted = listed(forms.length > 0 ? forms : ['something else']);
@@ -184,8 +141,16 @@ function wrongType(path: ValuePath, value: unknown, context: Context): FormProbl
   }
   if (value === null)
     return typeof path[path.length - 1] === 'number'
-      ? { ...base, message: `${subject(path)} is empty.`, help: 'Write its value after the hyphen, or remove the hyphen.' }
-      : { ...base, message: `${subject(path)} has no value.`, help: `${exampleHelp(path, context) ?? `Write ${wanted}`}, or leave the key out.` };
+      ? {
+          ...base,
+          message: `${subject(path)} is empty.`,
+          help: 'Write its value after the hyphen, or remove the hyphen.',
+        }
+      : {
+          ...base,
+          message: `${subject(path)} has no value.`,
+          help: `${exampleHelp(path, context) ?? `Write ${wanted}`}, or leave the key out.`,
+        };
   const plain = typeof value === 'number' || typeof value === 'boolean';
   if (plain && takesText(context.schema, path))
     return {
@@ -193,16 +158,26 @@ function wrongType(path: ValuePath, value: unknown, context: Context): FormProbl
       message: `${subject(path)} should be ${wanted}, but YAML reads ${quoted(value)} as ${typeof value === 'number' ? 'a number' : 'true or false'}.`,
       help: `Put it in quotes: "${String(value)}".`,
     };
-  return { ...base, message: `${subject(path)} should be ${wanted}, but ${inWords(value)} stands here.`, help: helpFor(path, context) };
+  return {
+    ...base,
+    message: `${subject(path)} should be ${wanted}, but ${inWords(value)} stands here.`,
+    help: helpFor(path, context),
+  };
 }
 
 function inWords(value: unknown): string {
+  if (value === null) return 'nothing';
   if (Array.isArray(value)) return 'a list';
   if (typeof value === 'object') return 'a group of keys';
   return `the ${typeof value === 'number' ? 'number' : typeof value === 'boolean' ? 'word' : 'text'} ${quoted(value)}`;
 }
 
-function notAnOption(options: readonly string[], path: ValuePath, value: unknown, context: Context): FormProblem {
+function notAnOption(
+  options: readonly string[],
+  path: ValuePath,
+  value: unknown,
+  context: Context,
+): FormProblem {
   const near = typeof value === 'string' ? nearestFew(value, options, 3) : [];
   const few = options.length <= 8;
   const meant = near[0] === undefined ? '' : ` Did you mean ${few ? near[0] : listed(near)}?`;
@@ -210,7 +185,10 @@ function notAnOption(options: readonly string[], path: ValuePath, value: unknown
     rule: 'value-is-an-option',
     path,
     key: false,
-    message: value === null ? `${subject(path)} has no value.` : `${quoted(value)} is not one of the words for ${nameOf(path)}.`,
+    message:
+      value === null
+        ? `${subject(path)} has no value.`
+        : `${quoted(value)} is not one of the words for ${nameOf(path)}.`,
     help: few
       ? `Write ${listed(options)}.${meant}`
       : meant.trim() || `Write one of the words of the standard. ${exampleHelp(path, context) ?? ''}`.trim(),
@@ -221,9 +199,21 @@ function notAnOption(options: readonly string[], path: ValuePath, value: unknown
 function otherwise(issue: Issue, path: ValuePath, value: unknown, context: Context): FormProblem {
   if (issue.message !== '') {
     if (issue.code === 'invalid_format' && issue.format === 'regex' && issue.pattern === idPattern.toString())
-      return { rule: 'id-is-well-formed', path, key: false, message: issue.message, help: rules['id-is-well-formed'].mend };
+      return {
+        rule: 'id-is-well-formed',
+        path,
+        key: false,
+        message: issue.message,
+        help: rules['id-is-well-formed'].mend,
+      };
     if (issue.code === 'custom' && issue.params?.['rule'] === 'date-is-edtf')
-      return { rule: 'date-is-edtf', path, key: false, message: issue.message, help: rules['date-is-edtf'].mend };
+      return {
+        rule: 'date-is-edtf',
+        path,
+        key: false,
+        message: issue.message,
+        help: rules['date-is-edtf'].mend,
+      };
     return inOwnWords(issue.message, path, value, context);
   }
   const base = { rule: 'value-has-its-form', path, key: false } as const;
@@ -231,17 +221,38 @@ function otherwise(issue: Issue, path: ValuePath, value: unknown, context: Conte
   if (issue.code === 'too_small' || issue.code === 'too_big') {
     const bound = issue.code === 'too_small' ? issue.minimum : issue.maximum;
     const most = issue.code === 'too_small' ? 'at least' : 'at most';
-    if (Array.isArray(value) && value.length === 0) return { ...base, message: `${name} is an empty list.`, help: helpFor(path, context) };
-    if (Array.isArray(value)) return { ...base, message: `${name} holds ${value.length}; it can hold ${most} ${bound}.`, help: helpFor(path, context) };
-    return { ...base, message: `${name} is ${quoted(value)}; it can be ${most} ${bound}.`, help: helpFor(path, context) };
+    if (Array.isArray(value) && value.length === 0)
+      return { ...base, message: `${name} is an empty list.`, help: helpFor(path, context) };
+    if (Array.isArray(value))
+      return {
+        ...base,
+        message: `${name} holds ${value.length}; it can hold ${most} ${bound}.`,
+        help: helpFor(path, context),
+      };
+    return {
+      ...base,
+      message: `${name} is ${quoted(value)}; it can be ${most} ${bound}.`,
+      help: helpFor(path, context),
+    };
   }
-  return { ...base, message: `${quoted(value)} does not have the form that ${nameOf(path)} asks for.`, help: helpFor(path, context) };
+  return {
+    ...base,
+    message: `${quoted(value)} does not have the form that ${nameOf(path)} asks for.`,
+    help: helpFor(path, context),
+  };
 }
 
 /** The schema’s own sentence, with the author’s value before it unless it is quoted there already. */
 function inOwnWords(message: string, path: ValuePath, value: unknown, context: Context): FormProblem {
-  const quotes = message.includes('“') || typeof value === 'object' || value === '' || message.startsWith('This ');
-  return { rule: 'value-has-its-form', path, key: false, message: quotes ? message : `${quoted(value)} does not fit here. ${message}`, help: helpFor(path, context) };
+  const quotes =
+    message.includes('“') || typeof value === 'object' || value === '' || message.startsWith('This ');
+  return {
+    rule: 'value-has-its-form',
+    path,
+    key: false,
+    message: quotes ? message : `${quoted(value)} does not fit here. ${message}`,
+    help: helpFor(path, context),
+  };
 }
 
 function helpFor(path: ValuePath, context: Context): string {
@@ -251,10 +262,6 @@ function helpFor(path: ValuePath, context: Context): string {
 function exampleHelp(path: ValuePath, context: Context): string | undefined {
   const example = exampleFor(context.kind, path);
   return example && `Write it like this: ${example}`;
-}
-
-function shortList(keys: readonly string[]): string {
-  return keys.length <= 16 ? listed(keys, 'and') : `${keys.slice(0, 12).join(', ')} and others`;
 }
 
 /** The nearest key of a path, or the list an entry stands in. */
@@ -274,14 +281,4 @@ function subject(path: ValuePath): string {
 
 function capital(text: string): string {
   return text.startsWith('site.yaml') ? text : text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-/** The author’s value at a path; keys that JavaScript objects inherit do not count. */
-export function valueAt(raw: unknown, path: ValuePath): unknown {
-  let value = raw;
-  for (const step of path) {
-    if (typeof value !== 'object' || value === null || !Object.hasOwn(value, step)) return undefined;
-    value = (value as Record<string | number, unknown>)[step];
-  }
-  return value;
 }

@@ -1,6 +1,6 @@
 /** What a schema allows at a path: the questions that a helpful message asks of it. */
-import { z } from 'zod';
-import { edtfDate, id, mentionRef, text, textOrNumber, word } from '../model/common.ts';
+import type { z } from 'zod';
+import { decimal, edtfDate, id, mentionRef, text, textOrNumber, word } from '../model/common.ts';
 import type { ValuePath } from '../model/finding.ts';
 
 type Schema = z.core.$ZodType;
@@ -39,7 +39,8 @@ export function schemasAt(root: Schema, path: ValuePath): Schema[] {
       }
       if (def.type === 'record') return alternatives(def.valueType!);
       if (def.type === 'array' && typeof step === 'number') return alternatives(def.element!);
-      if (def.type === 'array') return alternatives(def.element!).flatMap((inner) => schemasAt(inner, [step]));
+      if (def.type === 'array')
+        return alternatives(def.element!).flatMap((inner) => schemasAt(inner, [step]));
       return [];
     });
   }
@@ -67,6 +68,7 @@ const nouns = new Map<Schema, string>([
   [text, 'text'],
   [textOrNumber, 'text or a number'],
   [edtfDate, 'a date'],
+  [decimal, 'a number'],
   [mentionRef, 'a mention, such as declaration-1871#m1'],
 ]);
 
@@ -95,5 +97,7 @@ export function formsAt(root: Schema, path: ValuePath): string[] {
 
 /** Whether text may stand at a path, so that quotes around a value would mend it. */
 export function takesText(root: Schema, path: ValuePath): boolean {
-  return schemasAt(root, path).some((schema) => nouns.has(schema) || ['string', 'enum'].includes(defOf(schema).type));
+  return schemasAt(root, path).some(
+    (schema) => (nouns.has(schema) && schema !== decimal) || ['string', 'enum'].includes(defOf(schema).type),
+  );
 }

@@ -2,17 +2,13 @@
 import type { Case, Evidence } from '../model/case.ts';
 import { mentionAt, statementOf, type Facts } from '../model/facts.ts';
 import type { ValuePath } from '../model/finding.ts';
-import type { Place } from '../model/place.ts';
 import type { Mention, SourceRecord } from '../model/record.ts';
-import { circles } from './circles.ts';
-import type { Entry, Findings } from './entries.ts';
+import { circleInWords, circles } from './circles.ts';
+import type { Entry, EntryOf, Findings } from './entries.ts';
 import { listed, quoted } from './finding.ts';
+import { checkPlaces } from './place-structure.ts';
 import { statementKeys } from './references.ts';
 import { nearest } from './suggestions.ts';
-import type { EntryKind } from './types.ts';
-
-/** The entry an author wrote for an id, if there is one. */
-export type EntryOf = (kind: EntryKind, id: string) => Entry | undefined;
 
 /** Judges records, people, cases and places by what they say of one another. */
 export function checkStructure(facts: Facts, entryOf: EntryOf, findings: Findings): void {
@@ -33,7 +29,9 @@ function checkRecord(record: SourceRecord, entry: Entry, facts: Facts, findings:
     );
   uniqueIn(record.mentions, ['mentions'], 'mention', entry, findings);
   if (!record.mentions.some((mention) => mention.copies)) return;
-  const exemplars = record.derivedFrom.map((from) => (typeof from === 'string' ? from : 'perhaps' in from ? from.perhaps : undefined));
+  const exemplars = record.derivedFrom.map((from) =>
+    typeof from === 'string' ? from : 'perhaps' in from ? from.perhaps : undefined,
+  );
   record.mentions.forEach((mention, index) => {
     const copied = mention.copies?.slice(0, mention.copies.indexOf('#'));
     if (copied === undefined || exemplars.includes(copied) || !facts.records.has(copied)) return;
@@ -47,13 +45,26 @@ function checkRecord(record: SourceRecord, entry: Entry, facts: Facts, findings:
   });
 }
 
-function uniqueIn(list: readonly { id: string }[], path: ValuePath, noun: string, entry: Entry, findings: Findings): void {
+function uniqueIn(
+  list: readonly { id: string }[],
+  path: ValuePath,
+  noun: string,
+  entry: Entry,
+  findings: Findings,
+): void {
   const seen = new Set<string>();
   list.forEach(({ id }, index) => {
     if (seen.has(id))
-      findings.add(entry, [...path, index, 'id'], 'id-is-unique', `This is the second ${noun} ${quoted(id)} here.`, 'Give it an id of its own.', {
-        breaks: true,
-      });
+      findings.add(
+        entry,
+        [...path, index, 'id'],
+        'id-is-unique',
+        `This is the second ${noun} ${quoted(id)} here.`,
+        'Give it an id of its own.',
+        {
+          breaks: true,
+        },
+      );
     seen.add(id);
   });
 }
@@ -70,10 +81,18 @@ function checkCase(item: Case, entry: Entry, facts: Facts, findings: Findings): 
       'Keep the one that is meant: a hypothesis while the case is open, a conclusion once the rule is met.',
       { key: true },
     );
-  item.evidence.forEach((evidence, index) => checkEvidence(evidence, ['evidence', index], entry, facts, findings));
+  item.evidence.forEach((evidence, index) =>
+    checkEvidence(evidence, ['evidence', index], entry, facts, findings),
+  );
 }
 
-function checkEvidence(evidence: Evidence, path: ValuePath, entry: Entry, facts: Facts, findings: Findings): void {
+function checkEvidence(
+  evidence: Evidence,
+  path: ValuePath,
+  entry: Entry,
+  facts: Facts,
+  findings: Findings,
+): void {
   const negative = evidence.kind === 'negative';
   if (negative && evidence.against === undefined)
     findings.add(
@@ -106,7 +125,13 @@ function checkEvidence(evidence: Evidence, path: ValuePath, entry: Entry, facts:
 }
 
 /** Evidence from several mentions states what at least one of them says. */
-function checkStatement(evidence: Evidence, path: ValuePath, entry: Entry, facts: Facts, findings: Findings): void {
+function checkStatement(
+  evidence: Evidence,
+  path: ValuePath,
+  entry: Entry,
+  facts: Facts,
+  findings: Findings,
+): void {
   const { states } = evidence;
   if (states === undefined) return;
   const refs = evidence.from.filter((source) => !source.startsWith('search:'));
@@ -123,7 +148,11 @@ function checkStatement(evidence: Evidence, path: ValuePath, entry: Entry, facts
     refs.length === 1
       ? `The mention ${refs[0]} says nothing under ${quoted(states)}.`
       : `None of the mentions ${listed(refs, 'and')} says anything under ${quoted(states)}.`,
-    meant ? `Did you mean ${meant}?` : said.length === 0 ? 'It states nothing yet; add the statement to the record.' : `What it states is ${listed(said, 'and')}.`,
+    meant
+      ? `Did you mean ${meant}?`
+      : said.length === 0
+        ? 'It states nothing yet; add the statement to the record.'
+        : `What it states is ${listed(said, 'and')}.`,
   );
 }
 
@@ -143,8 +172,12 @@ function checkOwners(facts: Facts, entryOf: EntryOf, findings: Findings): void {
           entryOf('person', id)!,
           ['mentions', index],
           'mention-belongs-to-one-person',
-          owner === id ? `The mention ${ref} is listed twice for this person.` : `The mention ${ref} already belongs to ${quoted(owner)}.`,
-          owner === id ? 'Remove one of the two.' : 'Decide whose it is and take it from the other; what is undecided belongs to nobody yet.',
+          owner === id
+            ? `The mention ${ref} is listed twice for this person.`
+            : `The mention ${ref} already belongs to ${quoted(owner)}.`,
+          owner === id
+            ? 'Remove one of the two.'
+            : 'Decide whose it is and take it from the other; what is undecided belongs to nobody yet.',
         );
     });
   }
@@ -152,9 +185,14 @@ function checkOwners(facts: Facts, entryOf: EntryOf, findings: Findings): void {
 
 function checkCircles(facts: Facts, entryOf: EntryOf, findings: Findings): void {
   const { records, people, places } = facts;
-  const existing = (map: ReadonlyMap<string, unknown>, ids: readonly string[]) => ids.filter((id) => map.has(id));
+  const existing = (map: ReadonlyMap<string, unknown>, ids: readonly string[]) =>
+    ids.filter((id) => map.has(id));
 
-  const derives = (id: string) => existing(records, records.get(id)!.derivedFrom.filter((from) => typeof from === 'string'));
+  const derives = (id: string) =>
+    existing(
+      records,
+      records.get(id)!.derivedFrom.filter((from) => typeof from === 'string'),
+    );
   for (const circle of circles(records.keys(), derives)) {
     const next = circle[1] ?? circle[0]!;
     const at = records.get(circle[0]!)!.derivedFrom.indexOf(next);
@@ -162,7 +200,7 @@ function checkCircles(facts: Facts, entryOf: EntryOf, findings: Findings): void 
       entryOf('record', circle[0]!)!,
       ['derivedFrom', at],
       'derivation-lies-in-no-circle',
-      `This record would derive from itself: ${inWords(circle)}.`,
+      `This record would derive from itself: ${circleInWords(circle)}.`,
       'Take the record that was made first out of the circle, or write { perhaps: … } where copying is likely but not shown.',
     );
     for (const id of circle) findings.broken.add(`record:${id}`);
@@ -174,7 +212,7 @@ function checkCircles(facts: Facts, entryOf: EntryOf, findings: Findings): void 
       entryOf('record', circle[0]!)!,
       ['partOf'],
       'part-lies-in-no-circle',
-      `This record would be a part of itself: ${inWords(circle)}.`,
+      `This record would be a part of itself: ${circleInWords(circle)}.`,
       'Remove partOf from the record that holds the others.',
     );
 
@@ -190,7 +228,7 @@ function checkCircles(facts: Facts, entryOf: EntryOf, findings: Findings): void 
       entryOf('person', circle[0]!)!,
       ['parents', at, 'person'],
       'descent-lies-in-no-circle',
-      `This person would be their own ancestor: ${inWords(circle)}.`,
+      `This person would be their own ancestor: ${circleInWords(circle)}.`,
       'Correct the parents of one person in the circle; two people of one name may have become one.',
     );
   }
@@ -201,88 +239,4 @@ function checkCircles(facts: Facts, entryOf: EntryOf, findings: Findings): void 
       places.get(id)!.within.map((within) => within.place),
     ),
   );
-}
-
-function checkPlaces(places: ReadonlyMap<string, Place>, entryOf: EntryOf, findings: Findings, within: (id: string) => string[]): void {
-  const inCircles = new Set<string>();
-  for (const circle of circles(places.keys(), within)) {
-    for (const id of circle) {
-      inCircles.add(id);
-      findings.broken.add(`place:${id}`);
-    }
-    // A built-in place has no line to point to; its author’s neighbour in the circle has.
-    const written = circle.findIndex((id) => entryOf('place', id) !== undefined);
-    const turned = [...circle.slice(Math.max(written, 0)), ...circle.slice(0, Math.max(written, 0))];
-    const entry = entryOf('place', turned[0]!);
-    if (!entry) continue;
-    findings.add(
-      entry,
-      ['within'],
-      'place-lies-in-no-circle',
-      `This place would lie inside itself: ${inWords(turned)}.`,
-      'Correct within for one place in the circle; places that share ground without nesting are named under overlaps.',
-    );
-  }
-  checkCountries(places, entryOf, findings, within, inCircles);
-}
-
-/** Reported where the fault begins, so that one missing line is one finding and not one for every townland below. */
-function checkCountries(places: ReadonlyMap<string, Place>, entryOf: EntryOf, findings: Findings, within: (id: string) => string[], inCircles: ReadonlySet<string>): void {
-  const countries = countriesOf(places, within, inCircles);
-  for (const [id, place] of places) {
-    const entry = entryOf('place', id);
-    const own = countries.get(id);
-    if (!entry || !own || own.size === 1) continue;
-    if (place.within.some(({ place: above }) => !places.has(above))) continue;
-    const above = within(id).map((parent) => ({ parent, countries: countries.get(parent) }));
-    if (above.some((parent) => parent.countries === undefined)) continue;
-    if (own.size > 1) {
-      if (above.some((parent) => parent.countries!.size > 1)) continue;
-      findings.add(
-        entry,
-        ['within'],
-        'place-has-one-country',
-        `${quoted(id)} lies in more than one country: ${listed([...own], 'and')}.`,
-        'Lead within up to the country the ground lies in today, and name a neighbour that shares the ground under overlaps.',
-      );
-    } else {
-      const reportedAbove = above.some(({ parent }) => !places.get(parent)!.builtIn);
-      if (place.builtIn || reportedAbove) continue;
-      findings.add(
-        entry,
-        ['within'],
-        'place-has-one-country',
-        above.length === 0 ? `${quoted(id)} lies in no country.` : `${quoted(id)} lies in ${listed(above.map(({ parent }) => parent), 'and')}, and that lies in no country.`,
-        'Add within: and the place it lies in, one that leads up to a country, such as within: [ireland]',
-      );
-    }
-  }
-}
-
-/** The places of kind `country` above each place, itself included; none for what leads into a circle. */
-function countriesOf(places: ReadonlyMap<string, Place>, within: (id: string) => string[], inCircles: ReadonlySet<string>): ReadonlyMap<string, ReadonlySet<string>> {
-  const known = new Map<string, ReadonlySet<string>>();
-  for (const start of places.keys()) {
-    const path = [start];
-    while (path.length > 0) {
-      const id = path[path.length - 1]!;
-      const open = known.has(id) || inCircles.has(id) ? [] : within(id).filter((parent) => !known.has(parent) && !inCircles.has(parent));
-      if (open.length > 0) {
-        path.push(open[0]!);
-        continue;
-      }
-      path.pop();
-      if (known.has(id) || inCircles.has(id)) continue;
-      const parents = within(id).map((parent) => known.get(parent));
-      if (parents.includes(undefined)) continue;
-      const all = new Set(parents.flatMap((countries) => [...countries!]));
-      if (places.get(id)!.kind === 'country') all.add(id);
-      known.set(id, all);
-    }
-  }
-  return known;
-}
-
-function inWords(circle: readonly string[]): string {
-  return [...circle, circle[0]].join(' → ');
 }

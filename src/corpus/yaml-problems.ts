@@ -15,14 +15,17 @@ interface Problem {
   rule?: 'yaml-is-readable' | 'sentence-is-whole';
 }
 
-const foldedHelp = 'Put the value in double quotes, or write the key, >- and the text on the next line, indented.';
+const foldedHelp =
+  'Put the value in double quotes, or write the key, >- and the text on the next line, indented.';
 
 /** One finding for each separate slip, each a sentence about what the author wrote; never empty. */
 export function explainYaml(source: SourceText, text: string, reason: YamlReason): Finding[] {
   const known = fromReason(text, reason);
   const problems = known ? [known] : fromSecondParser(text);
   if (problems.length === 0) problems.push(unexplained(text, reason));
-  return problems.map(({ offset, message, help, rule }) => finding(rule ?? 'yaml-is-readable', source.position(offset), message, help));
+  return problems.map(({ offset, message, help, rule }) =>
+    finding(rule ?? 'yaml-is-readable', source.position(offset), message, help),
+  );
 }
 
 /** Reasons that say enough by themselves. */
@@ -36,8 +39,9 @@ function fromReason(text: string, { reason, offset = 0 }: YamlReason): Problem |
     };
   }
   if (reason.includes('non-printable')) {
-    // eslint-disable-next-line no-control-regex -- these are the very characters looked for
-    const at = text.search(/[\0-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/);
+    const at = text.search(
+      /[\0-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/,
+    );
     const code = text.charCodeAt(Math.max(at, 0)).toString(16).toUpperCase().padStart(4, '0');
     return {
       offset: Math.max(at, 0),
@@ -46,18 +50,31 @@ function fromReason(text: string, { reason, offset = 0 }: YamlReason): Problem |
     };
   }
   if (reason.startsWith('nesting exceeded'))
-    return { offset, message: 'Values are nested here more deeply than any content needs.', help: 'Close the brackets opened before this one.' };
+    return {
+      offset,
+      message: 'Values are nested here more deeply than any content needs.',
+      help: 'Close the brackets opened before this one.',
+    };
   if (reason.startsWith('unknown') && reason.includes('tag'))
-    return { offset, message: 'A value that begins with ! is read as a YAML tag, and this one is unknown.', help: 'Put the value in double quotes.' };
+    return {
+      offset,
+      message: 'A value that begins with ! is read as a YAML tag, and this one is unknown.',
+      help: 'Put the value in double quotes.',
+    };
   if (reason.startsWith('unidentified alias'))
     return {
       offset: text[offset - 1] === '*' ? offset - 1 : offset,
       message: 'A value that begins with * is read as an alias, and nothing in this file has that name.',
       help: 'Put the value in double quotes.',
     };
-  if (reason === 'deficient indentation' && (text[offset] === ']' || text[offset] === '}')) return bracketAtEdge(text, offset);
+  if (reason === 'deficient indentation' && (text[offset] === ']' || text[offset] === '}'))
+    return bracketAtEdge(text, offset);
   if (reason.includes('complex keys'))
-    return { offset, message: 'A list or a mapping stands here in place of a key.', help: 'Write a plain word as the key, then a colon and the value.' };
+    return {
+      offset,
+      message: 'A list or a mapping stands here in place of a key.',
+      help: 'Write a plain word as the key, then a colon and the value.',
+    };
   return undefined;
 }
 
@@ -77,7 +94,8 @@ function fromSecondParser(text: string): Problem[] {
   const lines = new Set<number>();
   for (const error of errors) {
     // After the first slip most others are its echo; these kinds stand by themselves.
-    if (problems.length > 0 && !['TAB_AS_INDENT', 'BAD_SCALAR_START', 'DUPLICATE_KEY'].includes(error.code)) continue;
+    if (problems.length > 0 && !['TAB_AS_INDENT', 'BAD_SCALAR_START', 'DUPLICATE_KEY'].includes(error.code))
+      continue;
     const problem = explain(error, text, document);
     const line = text.lastIndexOf('\n', problem.offset - 1);
     if (lines.has(line)) continue;
@@ -95,7 +113,11 @@ function explain(error: YAMLError, text: string, document: Document.Parsed): Pro
     case 'DUPLICATE_KEY':
       return { offset: at, message: 'This key stands twice in one place.', help: 'Keep one of the two.' };
     case 'BAD_SCALAR_START':
-      return { offset: at, message: `A value cannot begin with ${text[at]} in YAML.`, help: 'Put the value in double quotes.' };
+      return {
+        offset: at,
+        message: `A value cannot begin with ${text[at]} in YAML.`,
+        help: 'Put the value in double quotes.',
+      };
     case 'BAD_DQ_ESCAPE':
       return {
         offset: at,
@@ -136,7 +158,8 @@ function openQuote(text: string, document: Document.Parsed, at: number): Problem
     Scalar(_, node) {
       const source = node.srcToken && 'source' in node.srcToken ? node.srcToken.source : '';
       const sign = source[0];
-      if ((sign === '"' || sign === "'") && (source.length < 2 || !source.endsWith(sign)) && node.range) start ??= node.range[0];
+      if ((sign === '"' || sign === "'") && (source.length < 2 || !source.endsWith(sign)) && node.range)
+        start ??= node.range[0];
     },
   });
   const offset = start ?? at;
@@ -198,7 +221,9 @@ function lineHasBeenBegun(text: string, at: number): boolean {
 }
 
 function firstDeeperLine(text: string, at: number, document: Document.Parsed): number {
-  const nested = document.errors.find((error) => error.code === 'MULTILINE_IMPLICIT_KEY' && error.pos[0] >= at);
+  const nested = document.errors.find(
+    (error) => error.code === 'MULTILINE_IMPLICIT_KEY' && error.pos[0] >= at,
+  );
   const end = nested?.pos[1] ?? at;
   const lineEnd = endOfLine(text, at);
   return lineEnd < end ? lineEnd + 1 : at;
@@ -255,15 +280,25 @@ function unexpected(text: string, at: number): Problem {
       help: 'Put the whole value in quotes. An apostrophe inside single quotes ends them; use double quotes around it.',
     };
   if (text[at] === ']' || text[at] === '}')
-    return { offset: at, message: `The ${text[at]} here closes nothing that was opened.`, help: 'Remove it, or put the value in double quotes.' };
-  return { offset: at, message: `${quoted(text.slice(at, endOfLine(text, at)), 40)} cannot stand here.`, help: foldedHelp };
+    return {
+      offset: at,
+      message: `The ${text[at]} here closes nothing that was opened.`,
+      help: 'Remove it, or put the value in double quotes.',
+    };
+  return {
+    offset: at,
+    message: `${quoted(text.slice(at, endOfLine(text, at)), 40)} cannot stand here.`,
+    help: foldedHelp,
+  };
 }
 
 function unexplained(text: string, { offset = 0 }: YamlReason): Problem {
   return {
     offset,
     message: `YAML cannot be read from here on: ${quoted(text.slice(offset, endOfLine(text, offset)) || text.slice(text.lastIndexOf('\n', offset - 1) + 1, endOfLine(text, offset)), 40)}.`,
-    help: 'Compare this line with the one above it: its indentation, its quotation marks and its brackets. ' + foldedHelp,
+    help:
+      'Compare this line with the one above it: its indentation, its quotation marks and its brackets. ' +
+      foldedHelp,
   };
 }
 
@@ -271,4 +306,3 @@ function endOfLine(text: string, at: number): number {
   const end = text.indexOf('\n', at);
   return end < 0 ? text.length : end;
 }
-

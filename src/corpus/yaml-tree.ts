@@ -56,7 +56,8 @@ export function treeOf(events: readonly Event[], text: string): YamlNode | undef
 /** The parser gives where the content begins; authors see a quote or a block sign as the beginning of a value. */
 function scalarStart(event: ScalarEvent, text: string): number {
   if (event.valueStart < 0) return -1;
-  if (event.style === SCALAR_STYLE.SINGLE_QUOTED || event.style === SCALAR_STYLE.DOUBLE_QUOTED) return event.valueStart - 1;
+  if (event.style === SCALAR_STYLE.SINGLE_QUOTED || event.style === SCALAR_STYLE.DOUBLE_QUOTED)
+    return event.valueStart - 1;
   if (event.style === SCALAR_STYLE.PLAIN) return event.valueStart;
   const headStart = text.lastIndexOf('\n', event.valueStart - 2) + 1;
   const sign = /[|>][-+0-9]{0,2}(?:[ \t]+#.*)?$/.exec(text.slice(headStart, event.valueStart - 1));
@@ -137,7 +138,10 @@ export function expandedSize(events: readonly Event[], text: string): { values: 
       inner.size += 1;
       if (event.anchorStart >= 0) sizes.set(text.slice(event.anchorStart, event.anchorEnd), 1);
     } else if (event.type === EVENT_ID.SEQUENCE || event.type === EVENT_ID.MAPPING) {
-      open.push({ anchor: event.anchorStart >= 0 ? text.slice(event.anchorStart, event.anchorEnd) : undefined, size: 1 });
+      open.push({
+        anchor: event.anchorStart >= 0 ? text.slice(event.anchorStart, event.anchorEnd) : undefined,
+        size: 1,
+      });
     } else if (event.type === EVENT_ID.POP && open.length > 1) {
       const closed = open.pop()!;
       open[open.length - 1]!.size += closed.size;

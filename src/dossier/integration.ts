@@ -36,7 +36,7 @@ export function onExamined(listener: Listener): void {
 /**
  * The integration. The content folder is `WHENCE_CONTENT`, or the project’s `content`; the day that decides who is
  * presumed living is `WHENCE_TODAY`, or today. Where a dossier has already been provided in this process, the content
- * has been checked, and a build takes that dossier.
+ * has been checked, and that dossier is taken.
  */
 export default function whence(): AstroIntegration {
   let content = '';
@@ -54,7 +54,7 @@ export default function whence(): AstroIntegration {
           const outcome = look();
           if ('failure' in outcome) throw outcome.failure;
           if (!outcome.examination.ok) throw new Refusal(outcome.examination);
-        } else if (command === 'dev') {
+        } else if (command === 'dev' && !isDossierProvided()) {
           tell(look(), logger);
         }
       },
@@ -72,7 +72,7 @@ export default function whence(): AstroIntegration {
 }
 
 /** Examines a folder and provides its dossier. What goes wrong is told, and the dossier provided before stays. */
-function lookAt(content: string): Outcome {
+export function lookAt(content: string): Outcome {
   try {
     const examination = examine(loadCorpus(content), process.env.WHENCE_TODAY ?? new Date().toISOString().slice(0, 10));
     const kept = losesPages(examination);
@@ -131,13 +131,19 @@ const patience = 60;
 function watch(server: DevServer, content: string, changed: () => void): void {
   server.watcher.add(content);
   let timer: NodeJS.Timeout | undefined;
+  let gone = false;
   const settle = () => {
     // A folder that was renamed and came back is no longer watched.
     if (!existsSync(content)) {
+      gone = true;
       timer = setTimeout(settle, 10 * patience);
       return;
     }
-    server.watcher.add(content);
+    if (gone) {
+      server.watcher.unwatch(content);
+      server.watcher.add(content);
+      gone = false;
+    }
     changed();
   };
   server.watcher.on('all', (_event, path) => {

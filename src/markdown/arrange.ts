@@ -108,7 +108,7 @@ class Arrangement {
       return undefined;
     }
     const tag = readHarmlessTag(node, this.#problems);
-    const children = this.#phrasing((node.children as RootContent[]).flatMap(phrasingOf));
+    const children = this.#phrasing(phrasingOf({ type: 'root', children: node.children as RootContent[] }));
     if (!tag) return undefined;
     const element: TagNode = { type: 'tag', ...tag, children, position: node.position };
     return { type: 'paragraph', children: [element], position: node.position };
@@ -337,7 +337,11 @@ function marksAfterPunctuation(nodes: PhrasingContent[]): PhrasingContent[] {
     if (!isNoteMark(nodes[i]!)) continue;
     const first = i;
     while (isNoteMark(nodes[i + 1]) || (isBlank(nodes[i + 1]) && isNoteMark(nodes[i + 2]))) i++;
-    for (let k = i - 1; k > first; k--) if (isBlank(nodes[k])) (nodes.splice(k, 1), i--);
+    for (let k = i - 1; k > first; k--) {
+      if (!isBlank(nodes[k])) continue;
+      nodes.splice(k, 1);
+      i--;
+    }
 
     const before = nodes[first - 1];
     if (before?.type !== 'text') continue;

@@ -184,11 +184,23 @@ export function parseProblem(error: unknown, body: string): BodyProblem {
   const problem = (at: number, message: string, help: string): BodyProblem => ({
     rule: 'prose-is-readable', severity: 'error', offset: at, message, help,
   });
-  if (ruleId === 'end-tag-mismatch' || ruleId === 'unexpected-closing-slash') {
-    const name = /closing tag(?: for)? `<\/?([^`>]*)>`/.exec(reason)?.[1] ?? /^<\/?([\w.-]*)/.exec(body.slice(offset))?.[1] ?? '';
-    return ruleId === 'unexpected-closing-slash'
-      ? problem(offset, `</${/^<?\/?\s*([\w.-]*)/.exec(body.slice(offset))?.[1] ?? name}> closes a tag that was never opened.`, 'Take it out, or open the tag before it.')
-      : problem(offset, `<${name}> is opened and not closed, or closed in another block.`, `Write <${name} /> for a tag that holds nothing, or </${name}> in the same paragraph.`);
+  if (ruleId === 'unexpected-closing-slash') {
+    const at = Math.max(body.lastIndexOf('<', offset), 0);
+    const name = /^<\/\s*([\w.:-]*)/.exec(body.slice(at))?.[1] ?? '';
+    return problem(at, `</${name}> closes a tag that was never opened.`, 'Take it out, or open the tag before it.');
+  }
+  if (ruleId === 'end-tag-mismatch') {
+    // The parser names the tag that was opened, with its line and column: “… for `<em>` (3:1-3:5)”.
+    const [, opened, line, column] = /`<([^`>]*)>` \((\d+):(\d+)/.exec(reason) ?? [];
+    const name = opened ?? /`<\/([^`>]*)>`/.exec(reason)?.[1] ?? '';
+    const at = line === undefined ? offset : offsetOf(body, Number(line), Number(column));
+    return problem(
+      at,
+      opened === undefined
+        ? `</${name}> is closed here, and not opened in the same paragraph or block.`
+        : `<${name}> is opened here, and not closed in the same paragraph or block.`,
+      `Write </${name}> where it ends, or <${name} /> for a tag that holds nothing.`,
+    );
   }
   const less = body.lastIndexOf('<', offset);
   return problem(
@@ -196,6 +208,15 @@ export function parseProblem(error: unknown, body: string): BodyProblem {
     'A < here starts a tag, and what follows is not one.',
     'Write &lt; for the sign itself. In an .mdx file web addresses are written [words](https://…), comments {/* … */}.',
   );
+}
+
+function offsetOf(body: string, line: number, column: number): number {
+  let start = 0;
+  for (const match of body.matchAll(/\r\n|\n|\r/g)) {
+    if (--line === 0) break;
+    start = match.index + match[0].length;
+  }
+  return Math.min(start + column - 1, body.length);
 }
 
 function firstImport(body: string): number | undefined {

@@ -35,26 +35,23 @@ export function parseBody(body: string, mdx: boolean): { tree: Root; mdx: boolea
   try {
     const read = shallow(parseMarkdown(body, false), body, false);
     return problem ? { ...read, problem } : read;
-  } catch {
-    return tooDeep(body);
+  } catch (error) {
+    return unreadable(body, error instanceof RangeError ? tooDeep : 'This text cannot be laid out, by a fault of the site’s own.');
   }
 }
 
+const tooDeep = `Quotations, lists or emphasis are nested more than ${deepest} deep here, so the text cannot be laid out.`;
+
 function shallow(tree: Root, body: string, mdx: boolean): { tree: Root; mdx: boolean; problem?: BodyProblem } {
-  return isDeeper(tree, deepest) ? tooDeep(body) : { tree, mdx };
+  return isDeeper(tree, deepest) ? unreadable(body, tooDeep) : { tree, mdx };
 }
 
-function tooDeep(body: string): { tree: Root; mdx: boolean; problem: BodyProblem } {
+function unreadable(body: string, message: string): { tree: Root; mdx: boolean; problem: BodyProblem } {
+  const help = message === tooDeep ? 'Look for a long run of >, -, * or [ and take it out.' : 'Try it with half of the text to find the line it is about.';
   return {
     tree: { type: 'root', children: [{ type: 'paragraph', children: [{ type: 'text', value: body }] }] },
     mdx: false,
-    problem: {
-      rule: 'prose-is-readable',
-      severity: 'error',
-      offset: 0,
-      message: `Quotations, lists or emphasis are nested more than ${deepest} deep here, so the text cannot be laid out.`,
-      help: 'Look for a long run of >, -, * or [ and take it out.',
-    },
+    problem: { rule: 'prose-is-readable', severity: 'error', offset: 0, message, help },
   };
 }
 

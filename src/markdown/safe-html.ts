@@ -55,7 +55,6 @@ export function placeholders(kind: 'note' | 'component'): string {
 /** Whether an address may be followed: http(s), mailto, or inside the site. */
 export function isSafeLink(url: string): boolean {
   // Browsers drop tabs and line ends inside an address, and take spaces and controls off its start.
-  // eslint-disable-next-line no-control-regex
   const address = url.replace(/[\u0000-\u0020\u007f-\u009f\u00a0]/g, '').replaceAll('\\', '/');
   const scheme = /^([^/?#]*?):/.exec(address);
   if (scheme) return /^(?:https?|mailto)$/i.test(scheme[1]!);

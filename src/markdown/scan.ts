@@ -9,9 +9,13 @@ export function checkBody(body: string, ctx: BodyContext): BodyProblem[] {
   return mayHaveProblems(body, ctx.mdx) ? readBody(body, ctx).problems : [];
 }
 
+/** A citation or evidence reference, a tag, a link or picture, or nesting beyond all measure. */
+const suspect = /<|\[#|\[[^\][]*@|\]\(|\]:|(?:[>*_~+-][ \t]*){50}|[ \t]{100}/;
+const suspectInMdx = /[{}]|(?:^|[\r\n])[ \t]*(?:import|export)\b/;
+
 /** Whether a body holds anything that could be wrong; most transcriptions do not, and need not be parsed. */
 export function mayHaveProblems(body: string, mdx: boolean): boolean {
-  return mdx ? /[[<{]|(?:^|\n)(?:import|export)\b/.test(body) : /<|\[#|\[[^\][]*@|\]\(|\]:/.test(body);
+  return suspect.test(body) || (mdx && suspectInMdx.test(body));
 }
 
 /** The records a body cites, in order of first use, whether or not they exist. */

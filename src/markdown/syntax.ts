@@ -46,6 +46,7 @@ declare module 'mdast' {
 declare module 'micromark-util-types' {
   interface TokenTypeMap {
     bracketReference: 'bracketReference';
+    bracketReferenceText: 'bracketReferenceText';
   }
   interface Token {
     /** The text between the brackets, and where in the body each character of it stands. */
@@ -66,6 +67,7 @@ function tokenizeReference(this: TokenizeContext, effects: Effects, ok: State, n
 
   return (code) => {
     effects.enter('bracketReference').bracketed = { text: '', offsets };
+    effects.enter('bracketReferenceText');
     effects.consume(code);
     return first;
   };
@@ -81,19 +83,27 @@ function tokenizeReference(this: TokenizeContext, effects: Effects, ok: State, n
     escaped = code === 92 /* \ */ && !escaped;
     offsets.push(now());
     text += code < -2 ? '\n' : code < 0 ? ' ' : String.fromCharCode(code);
-    if (code >= -2) {
-      effects.consume(code);
-    } else {
+    if (code < -2) {
+      effects.exit('bracketReferenceText');
       effects.enter('lineEnding');
       effects.consume(code);
       effects.exit('lineEnding');
+      return startOfLine;
     }
+    effects.consume(code);
     return inside;
+  }
+
+  function startOfLine(code: Code): State | undefined {
+    if (code === null || code < -2) return nok(code);
+    effects.enter('bracketReferenceText');
+    return inside(code);
   }
 
   function close(code: Code): State | undefined {
     if (readReference(text) === undefined) return nok(code);
     effects.consume(code);
+    effects.exit('bracketReferenceText');
     effects.exit('bracketReference').bracketed!.text = text;
     return after;
   }

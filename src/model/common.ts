@@ -23,13 +23,27 @@ function badId(value: string): string {
 /** A name the author gives to an informant or to an extra statement: a word such as `self` or `shipsClerk`. */
 export const word = z
   .string()
-  .regex(/^[a-z][A-Za-z0-9]*(?:-[A-Za-z0-9]+)*$/, { error: (i) => `“${String(i.input)}” should be one plain word, such as self or signature.` });
+  .regex(/^[a-z][A-Za-z0-9]*(?:-[A-Za-z0-9]+)*$/, {
+    error: (i) => `“${String(i.input)}” should be one plain word, such as self or signature.`,
+  });
 
 /** Text that says something. */
-export const text = z.string().trim().min(1, { error: 'This is empty; write something or leave the key out.' });
+export const text = z
+  .string()
+  .trim()
+  .min(1, { error: 'This is empty; write something or leave the key out.' });
 
 /** Text, or a bare number that YAML has already read as one (a ticket, a page, a deed number). */
 export const textOrNumber = z.union([text, z.number().transform(String)]);
+
+/** A number with or without decimals; one written with zeros at its end, such as 52.140, arrives as text. */
+export const decimal = z.union([
+  z.number(),
+  z
+    .string()
+    .regex(/^-?\d{1,9}(?:\.\d{1,15})?$/)
+    .transform(Number),
+]);
 
 /** An EDTF date (ISO 8601-2). A bare year may stand as a YAML number. Kept as the author wrote it. */
 export const edtfDate = z
@@ -41,15 +55,16 @@ export const edtfDate = z
   .meta({ description: 'An EDTF date: 1871-04-11, 1871-04, 1840~, 1838/1842 or ..' });
 
 /** A reference `record#mention`. */
-export const mentionRef = z
-  .string()
-  .regex(/^[a-z0-9]+(?:-[a-z0-9]+)*#[a-z0-9]+(?:-[a-z0-9]+)*$/, {
-    error: (i) => `“${String(i.input)}” should name a record and a mention in it, such as declaration-1871#m1.`,
-  });
+export const mentionRef = z.string().regex(/^[a-z0-9]+(?:-[a-z0-9]+)*#[a-z0-9]+(?:-[a-z0-9]+)*$/, {
+  error: (i) => `“${String(i.input)}” should name a record and a mention in it, such as declaration-1871#m1.`,
+});
 
 /** A list that the author may write as one bare value. Always a list afterwards. */
 export function listOf<T extends z.ZodType>(item: T) {
-  return z.union([z.array(item), item.transform((value) => [value])]) as unknown as z.ZodType<z.output<T>[], z.input<T> | z.input<T>[]>;
+  return z.union([z.array(item), item.transform((value) => [value])]) as unknown as z.ZodType<
+    z.output<T>[],
+    z.input<T> | z.input<T>[]
+  >;
 }
 
 /** Parts of a `record#mention` reference. */

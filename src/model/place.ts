@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { edtfDate, id, listOf, text } from './common.ts';
+import { decimal, edtfDate, id, listOf, text } from './common.ts';
 
 const within = z.union(
   [
@@ -17,8 +17,8 @@ export const placeEntry = z.strictObject({
   within: listOf(within).default([]),
   variants: listOf(text).default([]),
   overlaps: listOf(id).default([]),
-  lat: z.number().min(-90).max(90).optional(),
-  lon: z.number().min(-180).max(180).optional(),
+  lat: decimal.pipe(z.number().min(-90).max(90)).optional(),
+  lon: decimal.pipe(z.number().min(-180).max(180)).optional(),
   from: edtfDate.optional(),
   to: edtfDate.optional(),
   source: text.optional(),

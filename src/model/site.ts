@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { text } from './common.ts';
+import { decimal, text } from './common.ts';
 
 /** `site.yaml`. */
 export const siteFile = z.strictObject({
@@ -10,6 +10,6 @@ export const siteFile = z.strictObject({
   invented: z.boolean().default(false),
   livingYears: z.number().int().min(80).max(130).default(110),
   audience: z.enum(['public', 'family']).default('public'),
-  ageTolerance: z.number().min(0).max(20).default(2),
+  ageTolerance: decimal.pipe(z.number().min(0).max(20)).default(2),
 });
 export type Site = z.output<typeof siteFile>;

@@ -29,7 +29,10 @@ const reported = cases.map((item) => {
     const texts = corpus.findings.map((finding) =>
       [
         `${finding.file}:${finding.line}:${finding.column} ${finding.severity} ${finding.rule}`,
-        ...excerpt(corpus.source(finding.file), finding, 0).split('\n').filter(Boolean).map((line) => `    ${line}`),
+        ...excerpt(corpus.source(finding.file), finding, 0)
+          .split('\n')
+          .filter(Boolean)
+          .map((line) => `    ${line}`),
         `  ${finding.message}`,
         `  ${finding.help}`,
       ].join('\n'),
@@ -40,7 +43,9 @@ const reported = cases.map((item) => {
 
 describe('each slip is found at its place', () => {
   test.each(reported)('$item.name', ({ item, expected, findings }) => {
-    expect(findings.map((finding) => `${finding.file}:${finding.line}:${finding.column}`)).toEqual(expected.toSorted(inFileOrder));
+    expect(findings.map((finding) => `${finding.file}:${finding.line}:${finding.column}`)).toEqual(
+      expected.toSorted(inFileOrder),
+    );
     expect(findings.map((finding) => finding.rule).toSorted()).toEqual(item.rules.toSorted());
   });
 });
@@ -56,12 +61,18 @@ test('no sentence is empty, comes from a library or names what only programs kno
     for (const { message, help } of findings) {
       expect(message).toMatch(/[.?!]$/);
       expect(help.length).toBeGreaterThan(10);
-      expect(`${message} ${help}`).not.toMatch(/undefined|\[object|invalid input|expected string|regex|must match|schema|NaN/i);
+      expect(`${message} ${help}`).not.toMatch(
+        /undefined|\[object|invalid input|expected string|regex|must match|schema|NaN/i,
+      );
     }
 });
 
 function inFileOrder(a: string, b: string): number {
   const [fileA, lineA, columnA] = a.split(':');
   const [fileB, lineB, columnB] = b.split(':');
-  return (fileA! < fileB! ? -1 : fileA! > fileB! ? 1 : 0) || Number(lineA) - Number(lineB) || Number(columnA) - Number(columnB);
+  return (
+    (fileA! < fileB! ? -1 : fileA! > fileB! ? 1 : 0) ||
+    Number(lineA) - Number(lineB) ||
+    Number(columnA) - Number(columnB)
+  );
 }

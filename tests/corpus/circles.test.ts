@@ -26,9 +26,15 @@ describe('circles', () => {
           return seen.has(to);
         };
         const found = circles(nodes, next);
-        for (const circle of found) circle.forEach((node, index) => expect(next(node)).toContain(circle[(index + 1) % circle.length]!));
+        for (const circle of found)
+          circle.forEach((node, index) => expect(next(node)).toContain(circle[(index + 1) % circle.length]!));
         const knots = nodes.filter((node) => reaches(node, node));
-        for (const node of knots) expect(found.some((circle) => circle[0] === node || (reaches(circle[0]!, node) && reaches(node, circle[0]!)))).toBe(true);
+        for (const node of knots)
+          expect(
+            found.some(
+              (circle) => circle[0] === node || (reaches(circle[0]!, node) && reaches(node, circle[0]!)),
+            ),
+          ).toBe(true);
         for (const circle of found) expect(knots).toContain(circle[0]!);
       }),
       { numRuns: 500, seed: 1 },

@@ -45,7 +45,10 @@ export const goodContent: Readonly<Record<string, string>> = {
 };
 
 /** Writes a content folder and calls `use` with its path. The folder is gone afterwards. */
-export function withContent<T>(files: Readonly<Record<string, string | Uint8Array>>, use: (dir: string) => T): T {
+export function withContent<T>(
+  files: Readonly<Record<string, string | Uint8Array>>,
+  use: (dir: string) => T,
+): T {
   const dir = mkdtempSync(join(tmpdir(), 'whence-content-'));
   try {
     for (const [file, text] of Object.entries(files)) {
@@ -59,7 +62,10 @@ export function withContent<T>(files: Readonly<Record<string, string | Uint8Arra
 }
 
 /** Texts in which ‹ stands before each expected position, without the marks, and the positions. */
-export function readMarks(files: Readonly<Record<string, string>>): { files: Record<string, string>; positions: string[] } {
+export function readMarks(files: Readonly<Record<string, string>>): {
+  files: Record<string, string>;
+  positions: string[];
+} {
   const clean: Record<string, string> = {};
   const positions: string[] = [];
   for (const [file, text] of Object.entries(files).toSorted(([a], [b]) => (a < b ? -1 : 1))) {

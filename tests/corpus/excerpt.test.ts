@@ -5,7 +5,9 @@ const text = ['---', 'title: Deed', 'form: copy', '---', ''].join('\n');
 
 describe('an excerpt', () => {
   test('shows the line between its neighbours, with a caret under the place', () => {
-    expect(excerpt(text, { line: 3, column: 7 })).toBe(['2 | title: Deed', '3 | form: copy', '  |       ^', '4 | ---'].join('\n'));
+    expect(excerpt(text, { line: 3, column: 7 })).toBe(
+      ['2 | title: Deed', '3 | form: copy', '  |       ^', '4 | ---'].join('\n'),
+    );
   });
 
   test('begins and ends with the file', () => {
@@ -15,7 +17,9 @@ describe('an excerpt', () => {
 
   test('keeps the numbers in one column', () => {
     const lines = Array.from({ length: 12 }, (_, index) => `k${index + 1}: v`).join('\n');
-    expect(excerpt(lines, { line: 9, column: 1 })).toBe([' 8 | k8: v', ' 9 | k9: v', '   | ^', '10 | k10: v'].join('\n'));
+    expect(excerpt(lines, { line: 9, column: 1 })).toBe(
+      [' 8 | k8: v', ' 9 | k9: v', '   | ^', '10 | k10: v'].join('\n'),
+    );
   });
 
   test('cuts a long line to what surrounds the column', () => {

@@ -7,10 +7,15 @@ import { loadCorpus } from '../../src/corpus/load.ts';
 import { SourceText } from '../../src/corpus/source-text.ts';
 import { goodContent, withContent } from './content.ts';
 
-function findingsOf(files: Readonly<Record<string, string | Uint8Array>>, prepare?: (dir: string) => void): string[] {
+function findingsOf(
+  files: Readonly<Record<string, string | Uint8Array>>,
+  prepare?: (dir: string) => void,
+): string[] {
   return withContent({ ...goodContent, ...files }, (dir) => {
     prepare?.(dir);
-    return loadCorpus(dir).findings.map((finding) => `${finding.file}:${finding.line}:${finding.column} ${finding.rule}`);
+    return loadCorpus(dir).findings.map(
+      (finding) => `${finding.file}:${finding.line}:${finding.column} ${finding.rule}`,
+    );
   });
 }
 
@@ -18,7 +23,10 @@ describe('encodings', () => {
   test('a BOM and CRLF are accepted and move no position', () => {
     const text = `\ufeff${goodContent['records/deed.md']!.replace('original', 'copy').replaceAll('\n', '\r\n')}`;
     expect(findingsOf({ 'records/deed.md': text })).toEqual(['records/deed.md:3:7 value-is-an-option']);
-    const corpus = withContent({ ...goodContent, 'records/deed.md': text.replace('copy', 'original') }, (dir) => loadCorpus(dir));
+    const corpus = withContent(
+      { ...goodContent, 'records/deed.md': text.replace('copy', 'original') },
+      (dir) => loadCorpus(dir),
+    );
     expect(corpus.findings).toEqual([]);
     expect(corpus.records.get('deed')?.body).toBe('The deed.\n');
     expect(corpus.source('records/deed.md').startsWith('---\ntitle')).toBe(true);
@@ -41,13 +49,37 @@ describe('encodings', () => {
         return false;
       }
     };
-    const byte = fc.oneof(fc.constantFrom(0x41, 0x7f, 0x80, 0xbf, 0xc0, 0xc1, 0xc2, 0xdf, 0xe0, 0xa0, 0x9f, 0xed, 0xef, 0xf0, 0x90, 0x8f, 0xf4, 0xf5, 0xff), fc.nat(255));
+    const byte = fc.oneof(
+      fc.constantFrom(
+        0x41,
+        0x7f,
+        0x80,
+        0xbf,
+        0xc0,
+        0xc1,
+        0xc2,
+        0xdf,
+        0xe0,
+        0xa0,
+        0x9f,
+        0xed,
+        0xef,
+        0xf0,
+        0x90,
+        0x8f,
+        0xf4,
+        0xf5,
+        0xff,
+      ),
+      fc.nat(255),
+    );
     fc.assert(
       fc.property(fc.array(byte, { maxLength: 12 }), (list) => {
         const bytes = Uint8Array.from(list);
         const bad = firstBadByte(bytes);
         expect(decodes(bytes.subarray(0, bad))).toBe(true);
-        if (bad < bytes.length) expect(() => new TextDecoder('utf-8', { fatal: true }).decode(bytes.subarray(bad))).toThrow();
+        if (bad < bytes.length)
+          expect(() => new TextDecoder('utf-8', { fatal: true }).decode(bytes.subarray(bad))).toThrow();
         else expect(() => new TextDecoder('utf-8', { fatal: true }).decode(bytes)).not.toThrow();
       }),
       { numRuns: 2000, seed: 1 },
@@ -58,7 +90,9 @@ describe('encodings', () => {
 describe('files that are not read', () => {
   test('one that is too long for text', () => {
     const long = Buffer.alloc(largestText + 1, 'a');
-    expect(findingsOf({ 'records/scan.md': long })).toEqual(['records/scan.md:1:1 file-is-of-reasonable-size']);
+    expect(findingsOf({ 'records/scan.md': long })).toEqual([
+      'records/scan.md:1:1 file-is-of-reasonable-size',
+    ]);
   });
 
   test('a link that leads out of the content folder, and one that leads nowhere', () => {
@@ -68,22 +102,39 @@ describe('files that are not read', () => {
         symlinkSync(outside, join(dir, 'series'));
         symlinkSync(join(dir, 'nothing.md'), join(dir, 'records', 'nothing.md'));
       });
-      expect(found).toEqual(['records/nothing.md:1:1 file-can-be-read', 'records/secret.md:1:1 file-lies-inside-the-content', 'series:1:1 file-lies-inside-the-content']);
+      expect(found).toEqual([
+        'records/nothing.md:1:1 file-can-be-read',
+        'records/secret.md:1:1 file-lies-inside-the-content',
+        'series:1:1 file-lies-inside-the-content',
+      ]);
     });
   });
 
   test('a link inside the content folder is followed', () => {
-    expect(findingsOf({}, (dir) => symlinkSync(join(dir, 'places'), join(dir, 'series-of-places')))).toEqual(['series-of-places:1:1 file-is-expected']);
-    expect(findingsOf({}, (dir) => symlinkSync(join(dir, 'records', 'deed.md'), join(dir, 'records', 'deed-again.md')))).toEqual([]);
+    expect(findingsOf({}, (dir) => symlinkSync(join(dir, 'places'), join(dir, 'series-of-places')))).toEqual([
+      'series-of-places:1:1 file-is-expected',
+    ]);
+    expect(
+      findingsOf({}, (dir) =>
+        symlinkSync(join(dir, 'records', 'deed.md'), join(dir, 'records', 'deed-again.md')),
+      ),
+    ).toEqual([]);
   });
 
   test('a scan behind a link that leads out of media', () => {
     const record = '---\ntitle: Scan\nform: original\nmedia: [{ file: scan.jpg, alt: A scan }]\n---\n';
-    const found = findingsOf({ 'records/scan.md': record, 'media/real.jpg': 'x' }, (dir) => symlinkSync('/etc/hostname', join(dir, 'media', 'scan.jpg')));
+    const found = findingsOf({ 'records/scan.md': record, 'media/real.jpg': 'x' }, (dir) =>
+      symlinkSync('/etc/hostname', join(dir, 'media', 'scan.jpg')),
+    );
     expect(found).toEqual(['records/scan.md:4:17 media-stays-in-its-folder']);
     withContent({ 'scan.jpg': 'x' }, (outside) => {
-      const whole = findingsOf({ 'records/scan.md': record }, (dir) => symlinkSync(outside, join(dir, 'media')));
-      expect(whole).toEqual(['media:1:1 file-lies-inside-the-content', 'records/scan.md:4:17 media-stays-in-its-folder']);
+      const whole = findingsOf({ 'records/scan.md': record }, (dir) =>
+        symlinkSync(outside, join(dir, 'media')),
+      );
+      expect(whole).toEqual([
+        'media:1:1 file-lies-inside-the-content',
+        'records/scan.md:4:17 media-stays-in-its-folder',
+      ]);
     });
   });
 

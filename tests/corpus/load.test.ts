@@ -21,28 +21,77 @@ describe('a good folder', () => {
   });
 
   test('gives facts in their full form', () => {
-    expect(corpus.site).toEqual({ title: 'The Phelans', language: 'en', invented: true, livingYears: 110, audience: 'public', ageTolerance: 2 });
-    expect(corpus.records.get('deed')).toMatchObject({ id: 'deed', made: '1870-05-01', body: 'The deed.\n', derivedFrom: [] });
-    expect(corpus.people.get('maurice-phelan')?.spouses).toEqual([{ person: 'johanna-kirwan', from: [], married: undefined, place: undefined }]);
+    expect(corpus.site).toEqual({
+      title: 'The Phelans',
+      language: 'en',
+      invented: true,
+      livingYears: 110,
+      audience: 'public',
+      ageTolerance: 2,
+    });
+    expect(corpus.records.get('deed')).toMatchObject({
+      id: 'deed',
+      made: '1870-05-01',
+      body: 'The deed.\n',
+      derivedFrom: [],
+    });
+    expect(corpus.people.get('maurice-phelan')?.spouses).toEqual([
+      { person: 'johanna-kirwan', from: [], married: undefined, place: undefined },
+    ]);
     expect(corpus.places.get('knockmahon')).toMatchObject({ within: [{ place: 'kill' }], builtIn: false });
   });
 
   test('knows the place of every value', () => {
     const at = { file: 'records/deed.md', line: 11, column: 17 };
     expect(corpus.locate('record:deed', ['mentions', 0, 'birthplace'])).toEqual(at);
-    expect(corpus.locate('record:deed', ['mentions', 0, 'birthplace'], { key: true })).toEqual({ ...at, column: 5 });
-    expect(corpus.locate('person:johanna-kirwan', ['name'])).toEqual({ file: 'people/people.yaml', line: 6, column: 9 });
+    expect(corpus.locate('record:deed', ['mentions', 0, 'birthplace'], { key: true })).toEqual({
+      ...at,
+      column: 5,
+    });
+    expect(corpus.locate('person:johanna-kirwan', ['name'])).toEqual({
+      file: 'people/people.yaml',
+      line: 6,
+      column: 9,
+    });
     expect(corpus.fileOf('place:kill')).toBe('places/places.yaml');
   });
 
   test('falls back to what encloses a value that is not written', () => {
-    expect(corpus.locate('record:deed', ['mentions', 1, 'age'])).toEqual({ file: 'records/deed.md', line: 13, column: 5 });
-    expect(corpus.locate('place:knockmahon', ['within', 0, 'place'])).toEqual({ file: 'places/places.yaml', line: 5, column: 11 });
+    expect(corpus.locate('record:deed', ['mentions', 1, 'age'])).toEqual({
+      file: 'records/deed.md',
+      line: 13,
+      column: 5,
+    });
+    expect(corpus.locate('place:knockmahon', ['within', 0, 'place'])).toEqual({
+      file: 'places/places.yaml',
+      line: 5,
+      column: 11,
+    });
     expect(corpus.locate('record:deed', ['media'])).toEqual({ file: 'records/deed.md', line: 2, column: 1 });
   });
 
   test('knows the place of every character of a body', () => {
     expect(corpus.locateInBody('record:deed', 4)).toEqual({ file: 'records/deed.md', line: 16, column: 5 });
+  });
+
+  test('keeps numbers as they are written', () => {
+    const cite = 'cite: { type: document, call-number: 007548705, page: 2.10, number: 412, volume: 1e3 }';
+    const record = `---\ntitle: Deed\nform: original\nmade: 1870\n${cite}\n---\n`;
+    const places = '- { id: x, name: X, kind: town, within: kill, lat: 52.140, lon: -7.34 }\n';
+    const {
+      findings,
+      records,
+      places: known,
+    } = corpusOf({ 'records/film.md': record, 'places/x.yaml': places });
+    expect(findings).toEqual([]);
+    expect(records.get('film')?.cite).toMatchObject({
+      'call-number': '007548705',
+      page: '2.10',
+      number: '412',
+      volume: '1e3',
+    });
+    expect(records.get('film')?.made).toBe('1870');
+    expect(known.get('x')).toMatchObject({ lat: 52.14, lon: -7.34 });
   });
 
   test('is read alike twice', () => {
@@ -54,7 +103,8 @@ describe('a good folder', () => {
 
 describe('built-in places', () => {
   const corpus = corpusOf({
-    'places/more.yaml': '- { id: co-waterford, name: County Waterford, variants: [Watterford, Waterford], overlaps: kill }\n',
+    'places/more.yaml':
+      '- { id: co-waterford, name: County Waterford, variants: [Watterford, Waterford], overlaps: kill }\n',
   });
   const place = corpus.places.get('co-waterford')!;
 
@@ -74,15 +124,27 @@ describe('what is broken', () => {
     const corpus = corpusOf({
       'records/bad.md': '---\ntitle: Bad\nform: no-such-form\n---\n',
       'records/unread.md': '---\ntitle: "Bad\n---\n',
-      'people/more.yaml': '- { id: a, name: A, parents: [nobody] }\n- { id: b, name: B, mentions: [bad#m1, unread#m1] }\n',
-      'places/more.yaml': '- { id: x, name: X, kind: town, within: y }\n- { id: y, name: Y, kind: town, within: x }\n',
+      'people/more.yaml':
+        '- { id: a, name: A, parents: [nobody] }\n- { id: b, name: B, mentions: [bad#m1, unread#m1] }\n',
+      'places/more.yaml':
+        '- { id: x, name: X, kind: town, within: y }\n- { id: y, name: Y, kind: town, within: x }\n',
     });
-    expect([...corpus.broken].toSorted()).toEqual(['person:a', 'person:b', 'place:x', 'place:y', 'record:bad', 'record:unread']);
+    expect([...corpus.broken].toSorted()).toEqual([
+      'person:a',
+      'person:b',
+      'place:x',
+      'place:y',
+      'record:bad',
+      'record:unread',
+    ]);
     expect(corpus.records.has('bad')).toBe(false);
   });
 
   test('a list file that cannot be read does not make every reference into it an error', () => {
-    const corpus = corpusOf({ 'people/people.yaml': '- id: maurice-phelan\n  name: "Maurice\n', 'cases/c.md': '---\nquestion: Where?\nsubject: maurice-phelan\n---\n' });
+    const corpus = corpusOf({
+      'people/people.yaml': '- id: maurice-phelan\n  name: "Maurice\n',
+      'cases/c.md': '---\nquestion: Where?\nsubject: maurice-phelan\n---\n',
+    });
     expect(corpus.findings.map((finding) => finding.file)).toEqual(['people/people.yaml']);
     expect(corpus.broken.has('case:c')).toBe(true);
   });
@@ -103,7 +165,10 @@ describe('what is broken', () => {
   });
 
   test('nothing written in content reaches the prototypes of JavaScript', () => {
-    corpusOf({ 'records/deed.md': '---\ntitle: Deed\nform: original\n__proto__: { polluted: true }\nconstructor: { prototype: { polluted: true } }\n---\n' });
+    corpusOf({
+      'records/deed.md':
+        '---\ntitle: Deed\nform: original\n__proto__: { polluted: true }\nconstructor: { prototype: { polluted: true } }\n---\n',
+    });
     expect('polluted' in {}).toBe(false);
   });
 

@@ -77,6 +77,16 @@ export const fileRules = {
       right: '- place: kilmacow\n  because: >-\n    He was older, and a tailor',
     },
   },
+  'comment-is-meant': {
+    title: 'No part of a value is lost in a comment.',
+    severity: 'warning',
+    why: 'In YAML a number sign after a space begins a comment, so that the number of a deed or a house is easily lost.',
+    mend: 'Put the whole value in double quotes. A comment that is meant has a space after its sign.',
+    example: {
+      wrong: 'title: Declaration of intention #412',
+      right: 'title: "Declaration of intention #412"',
+    },
+  },
   'yaml-is-of-bounded-size': {
     title: 'Aliases in YAML do not multiply a file without bound.',
     severity: 'error',

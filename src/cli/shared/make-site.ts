@@ -26,6 +26,10 @@ export interface SiteOrder {
   work: string;
 }
 
+// When the process that guards the site is gone, there is nobody left to make one for.
+process.on('disconnect', () => process.exit(2));
+process.channel?.unref();
+
 await exitWith(async () => {
   const { content, today, base, work } = JSON.parse(process.argv[2]!) as SiteOrder;
   const progress = progressOn(process.stderr);

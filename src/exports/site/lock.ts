@@ -74,9 +74,13 @@ function parse(text: string): Holder | undefined {
   }
 }
 
-/** Whether a lock’s process lives. Of another machine nothing can be known, so it counts as living. */
+/** Of another machine nothing can be known, so its process counts as running. */
 function isAlive({ pid, host }: Holder): boolean {
-  if (host !== hostname()) return true;
+  return host !== hostname() || isRunning(pid);
+}
+
+/** Whether another process of this machine has this number. */
+export function isRunning(pid: number): boolean {
   if (pid === process.pid) return false;
   try {
     process.kill(pid, 0);
