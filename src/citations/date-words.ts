@@ -19,6 +19,8 @@ const seasons: Readonly<Record<number, string>> = {
 export function dateInWords(date: string): string {
   const text = date.trim();
   const set = /^([[{])(.*)[\]}]$/.exec(text);
+  const between = /^\[([^,.]+)\.\.([^,.]+)\]$/.exec(text);
+  if (between) return `between ${one(between[1]!.trim())} and ${one(between[2]!.trim())}`;
   if (set) return listed(set[2]!.split(',').map((member) => range(member.trim())), set[1] === '[' ? 'or' : 'and');
   if (text === '..' || text === '../..') return 'date unknown';
   const slash = text.indexOf('/');

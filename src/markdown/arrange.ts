@@ -4,12 +4,13 @@
  * after it (common practice in print), code is taken out. `check` and the pages go through here alike, so they
  * find the same.
  */
-import type { Link, Paragraph, PhrasingContent, Root, RootContent, Text } from 'mdast';
+import type { Link, Paragraph, PhrasingContent, Root, RootContent } from 'mdast';
 import { expressionProblem, importProblem, isComment, isImportOrExport, readComponent, readHarmlessTag, type Tag } from './mdx.ts';
 import { didYouMean } from './nearest.ts';
 import { inlineHtml, pairTags } from './raw-html.ts';
-import { isSafeLink, mediaFile } from './safe-html.ts';
-import { endOf, startOf, textOf, type AnyNode, type ComponentNode, type TagNode } from './tree.ts';
+import { imageProblems, linkProblems } from './links.ts';
+import { marksAfterPunctuation, unclosedCitations } from './marks.ts';
+import { endOf, startOf, type AnyNode, type ComponentNode, type TagNode } from './tree.ts';
 import type { BodyContext, BodyProblem } from './types.ts';
 
 /** Changes the tree in place and returns what is wrong with it, in the order of the body. */
@@ -85,7 +86,7 @@ class Arrangement {
         node.children = this.#inside(node.children as RootContent[]) as never;
         return node as RootContent;
       case 'definition':
-        this.#checkLink(node.url, startOf(node));
+        this.#problems.push(...linkProblems(node.url, startOf(node), this.#ctx));
         return node;
       case 'mdxFlowExpression':
       case 'mdxTextExpression':
@@ -152,12 +153,12 @@ class Arrangement {
       case 'footnoteReference':
         return this.#mark(node);
       case 'text':
-        this.#checkUnclosed(node);
+        if (node.value.includes('[@')) this.#problems.push(...unclosedCitations(this.#body.slice(startOf(node), endOf(node)), startOf(node)));
         return [node];
       case 'link':
         return this.#link(node);
       case 'image':
-        this.#checkImage(node.url, startOf(node));
+        this.#problems.push(...imageProblems(node.url, startOf(node), this.#ctx));
         return [node];
       case 'mdxTextExpression':
         this.#block(node);
@@ -208,7 +209,7 @@ class Arrangement {
   }
 
   #link(node: Link): PhrasingContent[] {
-    this.#checkLink(node.url, startOf(node));
+    this.#problems.push(...linkProblems(node.url, startOf(node), this.#ctx));
     return this.#withMarksAfter(node);
   }
 
@@ -220,74 +221,9 @@ class Arrangement {
     return outer ? (outer.push(...marks), [node]) : [node, ...marks];
   }
 
-  #checkLink(url: string, offset: number): void {
-    if (!isSafeLink(url)) {
-      this.#problems.push({
-        rule: 'html-is-safe', severity: 'error', offset,
-        message: `The link to “${url.slice(0, 40)}” leads neither to a web page, nor to an e-mail address, nor into this site.`,
-        help: 'Links begin with https://, http:// or mailto:, or name a page of the site.',
-      });
-      return;
-    }
-    const page = contentLink(url);
-    if (page?.kind === 'records' && !this.#ctx.hasRecord(page.id))
-      this.#problems.push({
-        rule: 'reference-resolves', severity: 'error', offset,
-        message: `The link leads to the record “${page.id}”, and there is no such record.`,
-        help: didYouMean(page.id, this.#ctx.recordIds(), 'Name a file in records/.'),
-      });
-    if (page?.kind === 'people' && !this.#ctx.hasPerson(page.id))
-      this.#problems.push({
-        rule: 'reference-resolves', severity: 'error', offset,
-        message: `The link leads to the person “${page.id}”, and there is no such person.`,
-        help: 'Write the id of somebody in people/.',
-      });
-  }
-
-  #checkImage(url: string, offset: number): void {
-    const media = mediaFile(url);
-    if (media === 'remote')
-      this.#problems.push({
-        rule: 'html-is-safe', severity: 'error', offset,
-        message: `The image “${url.slice(0, 40)}” would be asked of another host.`,
-        help: 'Put the file into media/ and write ![what it shows](media/name.jpg).',
-      });
-    else if (media === 'outside')
-      this.#problems.push({
-        rule: 'media-stays-in-its-folder', severity: 'error', offset,
-        message: `The image “${url.slice(0, 40)}” does not lie in media/.`,
-        help: 'Put the file into media/ and write ![what it shows](media/name.jpg).',
-      });
-    else if (this.#ctx.hasMedia?.(media.file) === false)
-      this.#problems.push({
-        rule: 'media-exists', severity: 'error', offset,
-        message: `There is no image “${media.file}” in media/.`,
-        help: 'Put the file there, or correct its name; capital letters count.',
-      });
-  }
-
-  /** A citation whose bracket never closes would otherwise be printed as it stands, unnoticed. */
-  #checkUnclosed(node: Text): void {
-    if (!node.value.includes('[@')) return;
-    const start = startOf(node);
-    const source = this.#body.slice(start, endOf(node));
-    for (const match of source.matchAll(/(?<!\\)\[@[\p{L}\p{N}][^\][]*(?=\[|$)/gu))
-      this.#problems.push({
-        rule: 'citation-resolves', severity: 'warning', offset: start + match.index,
-        message: 'This looks like a citation, and its bracket is not closed.',
-        help: 'Close it with ], or begin with \\[ if it is only text.',
-      });
-  }
-
   #problem(rule: string, node: AnyNode, message: string, help: string): void {
     this.#problems.push({ rule, severity: 'error', offset: startOf(node), message, help });
   }
-}
-
-/** A page of the site that a link names by its file in the content folder, as editors complete it. */
-export function contentLink(url: string): { kind: string; id: string; rest: string } | undefined {
-  const match = /^(?:\.\.?\/|\/)*(records|people|cases)\/([a-z0-9-]+)\.mdx?(#.*)?$/.exec(url);
-  return match ? { kind: match[1]!, id: match[2]!, rest: match[3] ?? '' } : undefined;
 }
 
 /** The inline content of blocks, a line break between them: for notes and for tags that hold whole paragraphs. */
@@ -326,39 +262,4 @@ function asBlocks(node: Tag): RootContent[] {
 
 function hasContent(node: Paragraph): boolean {
   return node.children.some((child) => child.type !== 'text' || child.value.trim() !== '');
-}
-
-/**
- * “in Kill [@a].” is printed with its mark after the full stop and without the space. Where several marks follow
- * one another, the punctuation goes before the first.
- */
-function marksAfterPunctuation(nodes: PhrasingContent[]): PhrasingContent[] {
-  for (let i = 0; i < nodes.length; i++) {
-    if (!isNoteMark(nodes[i]!)) continue;
-    const first = i;
-    while (isNoteMark(nodes[i + 1]) || (isBlank(nodes[i + 1]) && isNoteMark(nodes[i + 2]))) i++;
-    for (let k = i - 1; k > first; k--) {
-      if (!isBlank(nodes[k])) continue;
-      nodes.splice(k, 1);
-      i--;
-    }
-
-    const before = nodes[first - 1];
-    if (before?.type !== 'text') continue;
-    const after = nodes[i + 1];
-    before.value = before.value.replace(/[ \t\n]+$/, '');
-    const punctuation = after?.type === 'text' ? /^[.,;:!?]+[”’"')]*/.exec(after.value)?.[0] : undefined;
-    if (punctuation === undefined) continue;
-    before.value += punctuation;
-    (after as Text).value = (after as Text).value.slice(punctuation.length);
-  }
-  return nodes;
-}
-
-function isNoteMark(node: PhrasingContent | undefined): boolean {
-  return node?.type === 'citation' || node?.type === 'footnoteReference';
-}
-
-function isBlank(node: PhrasingContent | undefined): boolean {
-  return node?.type === 'text' && textOf(node).trim() === '';
 }

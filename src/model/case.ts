@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { id, listOf, mentionRef, text, word } from './common.ts';
+import { id, listOf, optionalList, mentionRef, text, word } from './common.ts';
 
 const searchRef = z.string().regex(/^search:[a-z0-9]+(?:-[a-z0-9]+)*$/);
 const source = z.union([mentionRef, searchRef], {
@@ -17,7 +17,7 @@ export const evidence = z.strictObject({
   place: id.optional().meta({ description: 'How the author reads the place; left out for evidence that names none.' }),
   against: id.optional().meta({ description: 'Of negative evidence: the place it speaks against.' }),
   kind: z.enum(['direct', 'indirect', 'negative']),
-  tiedBy: z.array(z.union([id, z.array(id).min(1)])).optional().meta({ description: 'What joins it to the subject: any one of these; a nested list needs all.' }),
+  tiedBy: optionalList(z.union([id, z.array(id).min(1)])).meta({ description: 'What joins it to the subject: any one of these; a nested list needs all.' }),
   note: text.optional(),
 });
 export type Evidence = z.output<typeof evidence>;

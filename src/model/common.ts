@@ -67,6 +67,13 @@ export function listOf<T extends z.ZodType>(item: T) {
   >;
 }
 
+/** A list that may be left out; an empty one is as good as none. */
+export function optionalList<T extends z.ZodType>(item: T) {
+  return listOf(item)
+    .transform((list) => (list.length === 0 ? undefined : list))
+    .optional();
+}
+
 /** Parts of a `record#mention` reference. */
 export function splitMentionRef(ref: string): { record: string; mention: string } {
   const at = ref.indexOf('#');

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { citation } from './citation.ts';
-import { edtfDate, id, listOf, mentionRef, text, textOrNumber, word } from './common.ts';
+import { edtfDate, id, listOf, mentionRef, optionalList, text, textOrNumber, word } from './common.ts';
 
 /** Who supplied information to a record, and how they knew it. Exactly one of person, described and oneOf. */
 export const informant = z
@@ -9,7 +9,7 @@ export const informant = z
     described: text.optional().meta({ description: 'Who spoke, in words, when it is nobody in the people files.' }),
     oneOf: z.array(id).min(2, { error: 'oneOf names two or more people; one alone is written person.' }).optional(),
     knowledge: z.enum(['primary', 'secondary', 'undetermined']).optional(),
-    toldBy: listOf(id).optional().meta({ description: 'Those from whom the informant had it.' }),
+    toldBy: optionalList(id).meta({ description: 'Those from whom the informant had it.' }),
   })
   .superRefine((value, ctx) => {
     const forms = [value.person, value.described, value.oneOf].filter((form) => form !== undefined);

@@ -7,6 +7,7 @@
  * independent items that no single record joins cuts it short.
  */
 import type { Item } from './items.ts';
+import { largestJoinedSet } from './max-independent.ts';
 import { alternative, holding } from './ties.ts';
 
 export interface Firmness {
@@ -46,12 +47,15 @@ export function firmness(
   const byId = new Map(items.map((item) => [item.id, item]));
   const influences = new Map(supporting.map((item) => [item.id, influence(item, byId)]));
 
+  const most = Math.max(...records.map((record) => supporting.filter((item) => influences.get(item.id)!.has(record)).length));
+  const atLeast = (standing: readonly Item[]) => Math.max(lowerBound(standing, influences, independent), survivorBound(standing, most, independent));
+
   const search = (gone: string[], barred: ReadonlySet<string>, depth: number, seen: Set<string>): string[] | undefined => {
     const alive = without(gone);
     const pairs = standingPairs(alive);
     if (pairs.length === 0) return gone;
     if (depth <= 0) return undefined;
-    if (lowerBound(supporting.filter((item) => alive.has(item.id)), influences, independent) > depth) return undefined;
+    if (atLeast(supporting.filter((item) => alive.has(item.id))) > depth) return undefined;
     const key = `${[...gone].sort().join(' ')}|${[...barred].sort().join(' ')}`;
     if (seen.has(key)) return undefined;
     seen.add(key);
@@ -64,7 +68,7 @@ export function firmness(
     }
     return undefined;
   };
-  for (let depth = Math.max(2, lowerBound(supporting, influences, independent)); ; depth++) {
+  for (let depth = Math.max(2, atLeast(supporting)); ; depth++) {
     const found = search([], new Set(), depth, new Set());
     if (found) return { margin: found.length, weakest: found.sort(), critical: [] };
   }
@@ -139,6 +143,15 @@ function heldUpBy(item: Item, alive: ReadonlySet<string>, byId: ReadonlyMap<stri
     queue.push(...(way ?? []).map((id) => byId.get(id)!));
   }
   return records;
+}
+
+/**
+ * At least this many records must go: in the end no two of the items that still stand are independent, so all but a
+ * largest such set are lost, and one record takes away `most` of them at the best.
+ */
+function survivorBound(standing: readonly Item[], most: number, independent: (a: Item, b: Item) => boolean): number {
+  const survivors = largestJoinedSet(standing.length, (a, b) => !independent(standing[a]!, standing[b]!)).length;
+  return Math.ceil((standing.length - survivors) / most);
 }
 
 /** At least this many records must go: independent items that share no record can only be lost one by one. */

@@ -3,25 +3,43 @@
  * circle hold nothing up. That a namesake over there is this person must be shown (*common practice*).
  */
 import type { Item } from './items.ts';
+import { once } from './once.ts';
 import type { TieState } from './types.ts';
 
-/** The ids of the items that hold, when the items in `lost` are taken away. */
+/**
+ * The ids of the items that hold when the items in `lost` are taken away, in an order in which each comes after those
+ * that hold it up. The least such set: what only holds itself up does not hold.
+ */
 export function holding(items: readonly Item[], lost: ReadonlySet<string> = new Set()): Set<string> {
+  const { needs, waitingFor } = tieGraph(items);
+  const left = needs.map((ways) => ways.map((way) => way.size));
   const holds = new Set<string>();
-  const waiting = new Set(items.filter((item) => !lost.has(item.id)));
-  for (let changed = true; changed; ) {
-    changed = false;
-    for (const item of waiting) {
-      const { tiedBy } = item.evidence;
-      const stands = tiedBy === undefined || tiedBy.some((way) => alternative(way).every((id) => holds.has(id)));
-      if (!stands) continue;
-      holds.add(item.id);
-      waiting.delete(item);
-      changed = true;
-    }
-  }
+  const queue: number[] = [];
+  const stand = (position: number) => {
+    const { id } = items[position]!;
+    if (holds.has(id) || lost.has(id)) return;
+    holds.add(id);
+    queue.push(position);
+  };
+  needs.forEach((ways, position) => {
+    if (ways.some((way) => way.size === 0)) stand(position);
+  });
+  for (let next = 0; next < queue.length; next++)
+    for (const [position, way] of waitingFor.get(items[queue[next]!]!.id) ?? []) if (--left[position]![way]! === 0) stand(position);
   return holds;
 }
+
+/** For each item the sets of items that hold it up, one empty set where it needs none; and who waits for whom. */
+const tieGraph = once((items: readonly Item[]) => {
+  const needs = items.map(({ evidence }) => evidence.tiedBy?.map((way) => new Set(alternative(way))) ?? [new Set<string>()]);
+  const waitingFor = new Map<string, [position: number, way: number][]>();
+  needs.forEach((ways, position) =>
+    ways.forEach((way, number) => {
+      for (const id of way) (waitingFor.get(id) ?? waitingFor.set(id, []).get(id)!).push([position, number]);
+    }),
+  );
+  return { needs, waitingFor };
+});
 
 /** The items one alternative of `tiedBy` needs. */
 export function alternative(way: string | string[]): string[] {

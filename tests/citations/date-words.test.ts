@@ -3,8 +3,8 @@ import { dateInWords } from '../../src/citations/date-words.ts';
 import { edtfProblem } from '../../src/model/edtf.ts';
 
 /*
- * Source of the forms and of what they mean: the Extended Date/Time Format specification of the Library of Congress
- * (levels 0, 1 and 2, 2019), whose examples these are, and ISO 8601-2:2019. The English words are ours.
+ * Source of the forms and of what they mean: Library of Congress, Extended Date/Time Format (EDTF) Specification,
+ * 4 February 2019, levels 0 to 2, whose examples nearly all of these are, and ISO 8601-2:2019. The English words are ours.
  */
 describe('EDTF dates in words', () => {
   test.each([
@@ -37,6 +37,11 @@ describe('EDTF dates in words', () => {
     // Level 2
     ['2001-34', 'second quarter of 2001'],
     ['[1667,1668,1670..1672]', '1667, 1668 or 1670 to 1672'],
+    ['[1846..1848]', 'between 1846 and 1848'],
+    ['Y-17E7', '170000001 BC'],
+    ['1950S2', '1950, to 2 significant digits'],
+    ['1XXX-12', 'December 1000 to 1999'],
+    ['0000', '1 BC'],
     ['[..1760-12-03]', '3 December 1760 or earlier'],
     ['[1760-12..]', 'December 1760 or later'],
     ['[1667,1760-12]', '1667 or December 1760'],

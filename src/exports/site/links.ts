@@ -43,10 +43,8 @@ export function leavesTheSite(href: string): boolean {
 
 /** The addresses of a `srcset`, rewritten. */
 export function relinkSrcset(srcset: string, relink: Relink): string {
-  return srcset.replace(/([\s,]*)([^\s,]\S*)([^,]*)/g, (_all, before: string, url: string, descriptor: string) => {
-    const commas = /,*$/.exec(url)![0];
-    return before + relink(url.slice(0, url.length - commas.length)) + commas + descriptor;
-  });
+  // An address that ends in a comma has no descriptor, and the next candidate follows.
+  return srcset.replace(/([\s,]*)([^\s,]\S*?)(,+(?=\s|$)|(?=\s)[^,]*|$)/g, (_all, before: string, url: string, after: string) => before + relink(url) + after);
 }
 
 /** The addresses of a `srcset`. */
