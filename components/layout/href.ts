@@ -7,6 +7,7 @@ export const peopleIndex = '/people.html';
 export const recordsIndex = '/records.html';
 export const placesIndex = '/places.html';
 export const rulesIndex = '/rules.html';
+export const examplesIndex = '/examples.html';
 export const sources = '/sources.html';
 export const searches = '/searches.html';
 export const method = '/method.html';
@@ -20,6 +21,9 @@ export const record = (id: string): string => `/records/${id}.html`;
 export const person = (id: string): string => `/people/${id}.html`;
 export const place = (id: string): string => `/places/${id}.html`;
 export const rule = (id: string): string => `/rules/${id}.html`;
+export const example = (id: string): string => `/examples/${id}.html`;
+/** One sentence of the rules of proof, in the list of worked examples. */
+export const exampleSentence = (key: string): string => `${examplesIndex}#${key}`;
 
 /** One search in the log. */
 export const search = (id: string): string => `${searches}#search-${id}`;

@@ -47,7 +47,8 @@ export interface Miss {
 }
 
 /** `ties` is said of an item that names no place and serves to tie another to the subject. */
-export type OutsideReason = 'negative' | 'no-place' | 'ties' | 'untied' | 'broken-tie' | 'uncited' | 'elsewhere';
+export type OutsideReason =
+  'negative' | 'no-place' | 'ties' | 'untied' | 'broken-tie' | 'uncited' | 'elsewhere';
 
 export interface Outside {
   item: string;
@@ -90,7 +91,11 @@ export function bodiesOf(result: CaseResult, evidence: readonly Evidence[]): Fix
       if (!heads.includes(id) && heads.every((head) => relation(head, id) === 'independent')) heads.push(id);
   }
   const order = [...heads].sort((a, b) => Number(conflicts.has(a)) - Number(conflicts.has(b)));
-  const bodies = order.map((item, index): Body => ({ ...reaches.get(item)!, letter: letter(index), joined: [] }));
+  const bodies = order.map((item, index): Body => ({
+    ...reaches.get(item)!,
+    letter: letter(index),
+    joined: [],
+  }));
 
   const ties = new Set(evidence.flatMap((item) => (item.tiedBy ?? []).flat()));
   const levels = levelsOf(result, bodies);
@@ -104,9 +109,18 @@ export function bodiesOf(result: CaseResult, evidence: readonly Evidence[]): Fix
     if (conflict) {
       const miss = missOf(item, conflict, given.get(item.id));
       if (own) own.miss = miss;
-      else misses.push(host ? { ...miss, joinedTo: { letter: host.body.letter, relation: host.relation } } : miss);
-    } else if (host) host.body.joined.push({ ...reach!, relation: host.relation, insteadAt: insteadAt(levels, item.id, host.body.item) });
-    else if (!own) outside.push({ item: item.id, reasons: reasonsOf(item, given.get(item.id), ties.has(item.id)) });
+      else
+        misses.push(
+          host ? { ...miss, joinedTo: { letter: host.body.letter, relation: host.relation } } : miss,
+        );
+    } else if (host)
+      host.body.joined.push({
+        ...reach!,
+        relation: host.relation,
+        insteadAt: insteadAt(levels, item.id, host.body.item),
+      });
+    else if (!own)
+      outside.push({ item: item.id, reasons: reasonsOf(item, given.get(item.id), ties.has(item.id)) });
   }
   for (const body of bodies)
     body.joined.sort((a, b) => Number(a.relation === 'undetermined') - Number(b.relation === 'undetermined'));
@@ -126,7 +140,15 @@ export function letter(index: number): string {
 }
 
 function relationIn(pairs: readonly Pair[]): (a: string, b: string) => Relation {
-  const found = new Map(pairs.flatMap((p) => [[`${p.a} ${p.b}`, relationOf(p)], [`${p.b} ${p.a}`, relationOf(p)]] as const));
+  const found = new Map(
+    pairs.flatMap(
+      (p) =>
+        [
+          [`${p.a} ${p.b}`, relationOf(p)],
+          [`${p.b} ${p.a}`, relationOf(p)],
+        ] as const,
+    ),
+  );
   return (a, b) => found.get(`${a} ${b}`) ?? 'independent';
 }
 
@@ -152,7 +174,9 @@ function hostOf(item: string, bodies: Body[], relation: (a: string, b: string) =
 }
 
 function insteadAt(levels: readonly Level[], item: string, head: string): number[] {
-  return levels.flatMap(({ counted }, index) => (counted.includes(item) && !counted.includes(head) ? [index] : []));
+  return levels.flatMap(({ counted }, index) =>
+    counted.includes(item) && !counted.includes(head) ? [index] : [],
+  );
 }
 
 function missOf(item: ItemResult, conflict: ConflictResult, given: Evidence | undefined): Miss {
@@ -161,7 +185,9 @@ function missOf(item: ItemResult, conflict: ConflictResult, given: Evidence | un
     item: item.id,
     place: negative ? null : (given?.place ?? null),
     answered: conflict.answered,
-    also: reasonsOf(item, given).filter((reason) => reason !== 'negative' && reason !== 'elsewhere' && reason !== 'no-place'),
+    also: reasonsOf(item, given).filter(
+      (reason) => reason !== 'negative' && reason !== 'elsewhere' && reason !== 'no-place',
+    ),
   };
 }
 
@@ -184,7 +210,14 @@ function levelsOf(result: CaseResult, bodies: readonly Body[]): Level[] {
     const reaching = bodies.filter((body) => body.levels.includes(index));
     const { place, kind, independent } = level;
     const lettered = reaching.length === independent;
-    return { place, kind, independent, letters: reaching.map((body) => body.letter), counted: lettered ? reaching.map((body) => body.item) : level.witnesses, lettered };
+    return {
+      place,
+      kind,
+      independent,
+      letters: reaching.map((body) => body.letter),
+      counted: lettered ? reaching.map((body) => body.item) : level.witnesses,
+      lettered,
+    };
   });
 }
 

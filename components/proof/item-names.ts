@@ -22,9 +22,20 @@ export function itemNames(dossier: Dossier, view: CaseView): ItemNames {
     const item = evidence.find((one) => one.id === id);
     const at = item?.from.map((ref) => mentionAt(dossier.facts, ref)).find((found) => found !== undefined);
     const more = item && item.from.length > 1 ? ` and ${item.from.length - 1} more` : '';
-    if (item && !at) return { key: id, title: item.from.some((ref) => ref.startsWith('search:')) ? 'A search' : 'A record not shown here' };
-    return { key: id, title: (at?.record.title ?? '') + more, reading: at && readingOf(at.mention, item?.states) };
+    if (item && !at)
+      return {
+        key: id,
+        title: item.from.some((ref) => ref.startsWith('search:')) ? 'A search' : 'A record not shown here',
+      };
+    return {
+      key: id,
+      title: (at?.record.title ?? '') + more,
+      reading: at && readingOf(at.mention, item?.states),
+    };
   };
-  const keyed = (id: string): ItemName => ({ key: numbered ? String(evidence.findIndex((item) => item.id === id) + 1) : id, title: '' });
+  const keyed = (id: string): ItemName => ({
+    key: numbered ? String(evidence.findIndex((item) => item.id === id) + 1) : id,
+    title: '',
+  });
   return { titled, keyed, numbered };
 }

@@ -54,7 +54,10 @@ export function wrapped(text: string, size: number, room: number, most: number):
 
 /** The box a line of lettering fills: left, top, right, bottom. */
 export function boxOf(line: Lettering): { left: number; top: number; right: number; bottom: number } {
-  const width = widthOf(line.lead && line.text ? `${line.lead}  ${line.text}` : (line.lead ?? line.text), line.size);
+  const width = widthOf(
+    line.lead && line.text ? `${line.lead}  ${line.text}` : (line.lead ?? line.text),
+    line.size,
+  );
   const left = line.anchor === 'start' ? line.x : line.anchor === 'end' ? line.x - width : line.x - width / 2;
   return { left, top: line.y - line.size * 0.78, right: left + width, bottom: line.y + line.size * 0.22 };
 }

@@ -54,19 +54,36 @@ export function proofPage(dossier: Dossier, view: CaseView, result: CaseResult):
     const given = c.evidence[item.index];
     return given ? [evidenceCard(dossier.facts, given, item, fix, names, book.cite)] : [];
   });
-  const of = (relation: string) => groupPairs(result.pairs.filter((pair) => relationOf(pair) === relation)).map((group) => pairPhrase(group, names));
+  const of = (relation: string) =>
+    groupPairs(result.pairs.filter((pair) => relationOf(pair) === relation)).map((group) =>
+      pairPhrase(group, names),
+    );
   return {
-    result, fix, names, evidence,
+    result,
+    fix,
+    names,
+    evidence,
     dependent: of('dependent'),
     undetermined: of('undetermined'),
     argued: arguedPairs(c, result, names),
     conflicts: [...placedConflicts(dossier, c, result, names), ...otherConflicts(c, names)],
-    rejected: c.rejected.map(({ place, because }) => ({ place: [names.place(place)], because: names.linked(because) })),
+    rejected: c.rejected.map(({ place, because }) => ({
+      place: [names.place(place)],
+      because: names.linked(because),
+    })),
     candidates: candidates(c, names, book),
     searches: searchRows(view.searches, dossier, names, book.cite),
     overturn: marginPhrase(result, names),
-    points: result.points.map(({ point, holds, because }) => ({ title: pointTitle(point), holds, because: names.linked(because) })),
-    problems: result.problems.map(({ severity, message, help }) => ({ severity, words: names.linked(message), help })),
+    points: result.points.map(({ point, holds, because }) => ({
+      title: pointTitle(point),
+      holds,
+      because: names.linked(because),
+    })),
+    problems: result.problems.map(({ severity, message, help }) => ({
+      severity,
+      words: names.linked(message),
+      help,
+    })),
     notes: book.notes,
   };
 }
@@ -75,7 +92,9 @@ function arguedPairs(c: CaseFile, result: CaseResult, names: Namer): ProofPage['
   return c.independence.flatMap(({ because }, index) => {
     const pairs = result.pairs.filter((pair) => pair.argument === index);
     if (pairs.length === 0) return [];
-    return [{ pairs: groupPairs(pairs).map((group) => doubtPhrase(group, names)), because: names.linked(because) }];
+    return [
+      { pairs: groupPairs(pairs).map((group) => doubtPhrase(group, names)), because: names.linked(because) },
+    ];
   });
 }
 
@@ -88,10 +107,31 @@ function placedConflicts(dossier: Dossier, c: CaseFile, result: CaseResult, name
     const said = mention && saidPhrase(mention, given?.states);
     const what: Phrase =
       given?.kind === 'negative'
-        ? [names.item(id), ' speaks against ', given.against === undefined ? 'the place' : names.place(given.against), '.']
-        : [names.item(id), ...(said ? [' says ', ...said, ', which'] : []), ' is read as ', given?.place === undefined ? 'another place' : names.place(given.place), '.'];
-    const resolution = by?.kind === 'conflicts' ? c.conflicts[by.index]?.resolution : by ? c.rejected[by.index]?.because : undefined;
-    return { answered, what, answer: resolution === undefined ? null : names.linked(resolution), rejected: by?.kind === 'rejected' };
+        ? [
+            names.item(id),
+            ' speaks against ',
+            given.against === undefined ? 'the place' : names.place(given.against),
+            '.',
+          ]
+        : [
+            names.item(id),
+            ...(said ? [' says ', ...said, ', which'] : []),
+            ' is read as ',
+            given?.place === undefined ? 'another place' : names.place(given.place),
+            '.',
+          ];
+    const resolution =
+      by?.kind === 'conflicts'
+        ? c.conflicts[by.index]?.resolution
+        : by
+          ? c.rejected[by.index]?.because
+          : undefined;
+    return {
+      answered,
+      what,
+      answer: resolution === undefined ? null : names.linked(resolution),
+      rejected: by?.kind === 'rejected',
+    };
   });
 }
 
@@ -101,7 +141,10 @@ function otherConflicts(c: CaseFile, names: Namer): ConflictView[] {
     .filter((conflict) => conflict.evidence === undefined)
     .map(({ about, between, resolution }) => ({
       answered: true,
-      what: [...(about ? [`On ${plainWords(about)}`] : ['On a point without a place']), ...(between ? [', ', ...joined(between.map((id) => [names.item(id)])), ' differ.'] : ['.'])],
+      what: [
+        ...(about ? [`On ${plainWords(about)}`] : ['On a point without a place']),
+        ...(between ? [', ', ...joined(between.map((id) => [names.item(id)])), ' differ.'] : ['.']),
+      ],
       answer: names.linked(resolution),
       rejected: false,
     }));

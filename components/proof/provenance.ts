@@ -72,7 +72,8 @@ export function provenanceOf(facts: Pick<Facts, 'records'>, items: readonly Item
 function rootSource(root: Root): Source {
   const key = `root:${root.key}`;
   if (root.kind === 'person') return { key, kind: 'person', person: root.of };
-  if (root.kind === 'described') return { key, kind: 'described', record: root.of, text: root.label ?? 'an informant described' };
+  if (root.kind === 'described')
+    return { key, kind: 'described', record: root.of, text: root.label ?? 'an informant described' };
   return { key, kind: 'unknown', record: root.of };
 }
 
@@ -80,7 +81,9 @@ function rootSource(root: Root): Source {
 function bearers(facts: Pick<Facts, 'records'>, item: ItemResult, root: Root): string[] {
   const lineage = lineageOf(facts, item.records);
   if (root.kind !== 'person') return lineage.has(root.of) ? [root.of] : item.records;
-  const named = [...lineage].filter((id) => Object.values(facts.records.get(id)?.informants ?? {}).some((informant) => names(informant, root.of)));
+  const named = [...lineage].filter((id) =>
+    Object.values(facts.records.get(id)?.informants ?? {}).some((informant) => names(informant, root.of)),
+  );
   return named.length > 0 ? named : item.records;
 }
 
@@ -126,7 +129,13 @@ export function branchesOf(graph: ProvenanceGraph): Branch[] {
     source: graph.sources.get(key)!,
     certain,
     meets: graph.meetings.has(key),
-    behind: path.includes(key) ? [] : graph.flows.filter((flow) => flow.from === key).map((flow) => grow(flow.to, flow.certain, [...path, key])),
+    behind: path.includes(key)
+      ? []
+      : graph.flows
+          .filter((flow) => flow.from === key)
+          .map((flow) => grow(flow.to, flow.certain, [...path, key])),
   });
-  return [...graph.sources.values()].filter((source) => source.kind === 'item').map((source) => grow(source.key, true, []));
+  return [...graph.sources.values()]
+    .filter((source) => source.kind === 'item')
+    .map((source) => grow(source.key, true, []));
 }

@@ -27,7 +27,12 @@ export function coverageInWords(coverage: string): string {
 }
 
 /** A row for each search, those with nothing found first, otherwise in the order of the log. */
-export function searchRows(searches: readonly Search[], dossier: Dossier, names: Namer, cite: (record: string) => Part): SearchRow[] {
+export function searchRows(
+  searches: readonly Search[],
+  dossier: Dossier,
+  names: Namer,
+  cite: (record: string) => Part,
+): SearchRow[] {
   const nothing = (search: Search) => search.result === 'not-found';
   return [...searches.filter(nothing), ...searches.filter((search) => !nothing(search))].map((search) => ({
     id: search.id,

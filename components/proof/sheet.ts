@@ -23,12 +23,24 @@ export interface Composition {
 
 /** For paper and wide screens. */
 export const wide: Composition = {
-  width: 900, stationX: 356, markX: 676, outer: 274, inner: 26, titled: true, lanes: 4,
+  width: 900,
+  stationX: 356,
+  markX: 676,
+  outer: 274,
+  inner: 26,
+  titled: true,
+  lanes: 4,
   size: { main: 14.5, small: 13, mark: 20 },
 };
 /** For a phone. */
 export const tall: Composition = {
-  width: 360, stationX: 60, markX: 238, outer: 146, inner: 17, titled: false, lanes: 2,
+  width: 360,
+  stationX: 60,
+  markX: 238,
+  outer: 146,
+  inner: 17,
+  titled: false,
+  lanes: 2,
   size: { main: 13, small: 12, mark: 15 },
 };
 

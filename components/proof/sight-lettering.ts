@@ -13,7 +13,13 @@ export interface Stair {
 }
 
 /** The stair of level names. `fanAngle` is the steepest line of sight, in degrees; the names stay clear of it. */
-export function stairOf(fix: Fix, names: SheetNames, sheet: Composition, radii: readonly number[], fanAngle: number): Stair {
+export function stairOf(
+  fix: Fix,
+  names: SheetNames,
+  sheet: Composition,
+  radii: readonly number[],
+  fanAngle: number,
+): Stair {
   const { size, width } = sheet;
   const spacing = radii.length > 1 ? radii[1]! - radii[0]! : 0;
   const double = size.small * 2 + 12;
@@ -28,16 +34,41 @@ export function stairOf(fix: Fix, names: SheetNames, sheet: Composition, radii: 
     const x = -Math.cos(radians(angle)) * radii[i]! + 9;
     const room = width - sheet.markX - x - 4;
     const end = -Math.sin(radians(angle)) * radii[i]!;
-    last = Math.min(end + (lines === 2 ? size.small * 0.95 : size.small * 0.3), i === 1 ? last : last - pitch);
+    last = Math.min(
+      end + (lines === 2 ? size.small * 0.95 : size.small * 0.3),
+      i === 1 ? last : last - pitch,
+    );
     const name = names.place(level.place);
     if (lines === 2) {
-      lettering.push({ text: fitted(name, size.main, room), x, y: last - size.small - 4, anchor: 'start', size: size.main, role: 'level' });
-      lettering.push({ text: tallied(level, size.small, room, level.kind), x, y: last, anchor: 'start', size: size.small, role: 'note' });
+      lettering.push({
+        text: fitted(name, size.main, room),
+        x,
+        y: last - size.small - 4,
+        anchor: 'start',
+        size: size.main,
+        role: 'level',
+      });
+      lettering.push({
+        text: tallied(level, size.small, room, level.kind),
+        x,
+        y: last,
+        anchor: 'start',
+        size: size.small,
+        role: 'note',
+      });
     } else {
       const items = counted(level);
       const whole = widthOf(`${name}  ${items}`, size.small) <= room;
       const text = whole ? items : String(level.independent);
-      lettering.push({ lead: whole ? name : fitted(name, size.small, room - widthOf(`  ${text}`, size.small)), text, x, y: last, anchor: 'start', size: size.small, role: 'note' });
+      lettering.push({
+        lead: whole ? name : fitted(name, size.small, room - widthOf(`  ${text}`, size.small)),
+        text,
+        x,
+        y: last,
+        anchor: 'start',
+        size: size.small,
+        role: 'note',
+      });
     }
   });
   return { angle, rise: size.main * 1.2 + (lines === 2 ? size.small : 0) - last, lettering };
@@ -59,25 +90,63 @@ export function markLettering(fix: Fix, names: SheetNames, sheet: Composition, m
     y += set * 1.1;
   }
   if (level.kind) {
-    lines.push({ text: fitted(level.kind, size.small, room), x, y, anchor: 'start', size: size.small, role: 'note' });
+    lines.push({
+      text: fitted(level.kind, size.small, room),
+      x,
+      y,
+      anchor: 'start',
+      size: size.small,
+      role: 'note',
+    });
     y += size.small * 1.35;
   }
-  lines.push({ text: tallied(level, size.small, room), x, y, anchor: 'start', size: size.small, role: 'count' });
+  lines.push({
+    text: tallied(level, size.small, room),
+    x,
+    y,
+    anchor: 'start',
+    size: size.small,
+    role: 'count',
+  });
   return lines;
 }
 
 /** Key, title and reading of an item, set to the left of its station. */
 export function stationLettering(
-  item: string, names: SheetNames, sheet: Composition, station: Point, indent: number, lines: 1 | 2, strong: boolean,
+  item: string,
+  names: SheetNames,
+  sheet: Composition,
+  station: Point,
+  indent: number,
+  lines: 1 | 2,
+  strong: boolean,
 ): Lettering[] {
   const { size, titled } = sheet;
   const { key, title, reading } = names.item(item);
   const x = station.x - indent;
   const role = strong ? 'station' : 'aside';
-  if (!titled) return [{ lead: fitted(key, size.main, x - 2), text: '', x, y: station.y + size.main * 0.34, anchor: 'end', size: size.main, role }];
+  if (!titled)
+    return [
+      {
+        lead: fitted(key, size.main, x - 2),
+        text: '',
+        x,
+        y: station.y + size.main * 0.34,
+        anchor: 'end',
+        size: size.main,
+        role,
+      },
+    ];
   const lead = fitted(key, size.main, x * 0.4);
   const room = x - 4 - (sizeOf(lead) + 2) * size.main * 0.62;
-  const first = { lead, text: fitted(title, size.main, room), x, anchor: 'end' as const, size: size.main, role };
+  const first = {
+    lead,
+    text: fitted(title, size.main, room),
+    x,
+    anchor: 'end' as const,
+    size: size.main,
+    role,
+  };
   if (lines === 1 || !reading) return [{ ...first, y: station.y + size.main * 0.34 }];
   const second = fitted(`“${reading}”`, size.small, x - 4);
   return [
@@ -87,11 +156,27 @@ export function stationLettering(
 }
 
 /** The keys of items that are not counted for one and the same reason; how many, where there is no room for keys. */
-export function groupLettering(items: readonly string[], names: SheetNames, sheet: Composition, station: Point, indent: number): Lettering {
+export function groupLettering(
+  items: readonly string[],
+  names: SheetNames,
+  sheet: Composition,
+  station: Point,
+  indent: number,
+): Lettering {
   const { size, titled } = sheet;
   const x = station.x - (titled ? indent : 13);
-  const lead = titled ? fitted(items.map((item) => names.item(item).key).join('  '), size.main, x - 4) : `${items.length} items`;
-  return { lead, text: '', x, y: station.y + size.main * 0.34, anchor: 'end', size: titled ? size.main : size.small, role: 'aside' };
+  const lead = titled
+    ? fitted(items.map((item) => names.item(item).key).join('  '), size.main, x - 4)
+    : `${items.length} items`;
+  return {
+    lead,
+    text: '',
+    x,
+    y: station.y + size.main * 0.34,
+    anchor: 'end',
+    size: titled ? size.main : size.small,
+    role: 'aside',
+  };
 }
 
 /** The letter of a body, on its line of sight. */
@@ -100,8 +185,13 @@ export function bodyLetter(body: Body, sheet: Composition, from: Point, towards:
   const t = (sheet.titled ? 32 : 21) / length;
   const { size } = sheet;
   return {
-    lead: body.letter, text: '', anchor: 'middle', size: size.small, role: 'letter',
-    x: from.x + (towards.x - from.x) * t, y: from.y + (towards.y - from.y) * t + size.small * 0.34,
+    lead: body.letter,
+    text: '',
+    anchor: 'middle',
+    size: size.small,
+    role: 'letter',
+    x: from.x + (towards.x - from.x) * t,
+    y: from.y + (towards.y - from.y) * t + size.small * 0.34,
   };
 }
 
@@ -112,9 +202,20 @@ export function missLettering(miss: Miss, names: SheetNames, sheet: Composition,
   const room = width - x - 4;
   const place = miss.place === null ? 'speaks against' : names.place(miss.place);
   return [
-    { text: fitted(place, size.main, room), x, y: end.y + size.main * 0.1, anchor: 'start', size: size.main, role: 'level' },
     {
-      text: miss.answered ? 'answered' : 'unanswered', x, y: end.y + size.main * 0.1 + size.small * 1.25, anchor: 'start', size: size.small,
+      text: fitted(place, size.main, room),
+      x,
+      y: end.y + size.main * 0.1,
+      anchor: 'start',
+      size: size.main,
+      role: 'level',
+    },
+    {
+      text: miss.answered ? 'answered' : 'unanswered',
+      x,
+      y: end.y + size.main * 0.1 + size.small * 1.25,
+      anchor: 'start',
+      size: size.small,
       role: miss.answered ? 'note' : 'unanswered',
     },
   ];
@@ -136,9 +237,20 @@ export function reasonWords(reasons: readonly OutsideReason[]): string {
 }
 
 /** The reason beside a station that is not counted. */
-export function reasonLettering(reasons: readonly OutsideReason[], sheet: Composition, from: Point): Lettering {
+export function reasonLettering(
+  reasons: readonly OutsideReason[],
+  sheet: Composition,
+  from: Point,
+): Lettering {
   const { size, width } = sheet;
-  return { text: fitted(reasonWords(reasons), size.small, width - from.x - 4), x: from.x, y: from.y + size.small * 0.34, anchor: 'start', size: size.small, role: 'reason' };
+  return {
+    text: fitted(reasonWords(reasons), size.small, width - from.x - 4),
+    x: from.x,
+    y: from.y + size.small * 0.34,
+    anchor: 'start',
+    size: size.small,
+    role: 'reason',
+  };
 }
 
 /** “county · 3 independent: A B C”, with fewer words where there is less room. */
@@ -149,8 +261,20 @@ function tallied(level: Level, size: number, room: number, kind = ''): string {
 }
 
 function counted(level: Level): string {
-  const items = level.lettered ? level.letters : level.counted;
+  const items = level.lettered ? inRuns(level.letters) : level.counted;
   return items.length > 0 ? `${level.independent}: ${items.join(' ')}` : String(level.independent);
+}
+
+/** Letters in order with runs of three or more drawn together: A–E G H. */
+function inRuns(letters: readonly string[]): string[] {
+  const runs: string[][] = [];
+  for (const one of letters) {
+    const last = runs.at(-1)?.at(-1);
+    if (last !== undefined && one.length === 1 && one.charCodeAt(0) === last.charCodeAt(0) + 1)
+      runs.at(-1)!.push(one);
+    else runs.push([one]);
+  }
+  return runs.flatMap((run) => (run.length > 2 ? [`${run[0]}–${run.at(-1)}`] : run));
 }
 
 function radians(degrees: number): number {

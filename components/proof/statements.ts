@@ -17,7 +17,8 @@ export function saidPhrase(mention: Mention, states: string | undefined): Phrase
   if (states === 'age') return [ageInWords(value as string | number)];
   if (dates.has(states)) return [dateInWords(String(value))];
   if (states === 'present') return [value === true ? 'present' : 'named, but not there'];
-  if (states === 'relations') return [mention.relations.map((relation) => plainWords(relation.as)).join(', ')];
+  if (states === 'relations')
+    return [mention.relations.map((relation) => plainWords(relation.as)).join(', ')];
   if (Array.isArray(value)) return joined(value.map((one) => [{ quote: String(one) }]));
   if (typeof value === 'object') return partsPhrase(value as Record<string, unknown>);
   return [{ quote: String(value) }];
@@ -30,7 +31,9 @@ export function stateWords(states: string | undefined): string {
 
 /** The reading of a statement as a bare line for a drawing, if it quotes one. */
 export function readingOf(mention: Mention, states: string | undefined): string | undefined {
-  const quotes = (saidPhrase(mention, states) ?? []).flatMap((part) => (typeof part === 'object' && 'quote' in part ? [part.quote] : []));
+  const quotes = (saidPhrase(mention, states) ?? []).flatMap((part) =>
+    typeof part === 'object' && 'quote' in part ? [part.quote] : [],
+  );
   return quotes.length > 0 ? quotes.join(', ') : undefined;
 }
 
@@ -42,7 +45,9 @@ function eventPhrase(event: MentionEvent): Phrase {
 function partsPhrase(parts: Record<string, unknown>): Phrase {
   return joined(
     Object.entries(parts).map(([key, value]): Phrase =>
-      ['sailed', 'arrived'].includes(key) ? [`${key} ${dateInWords(String(value))}`] : [`${plainWords(key)} `, { quote: String(value) }],
+      ['sailed', 'arrived'].includes(key)
+        ? [`${key} ${dateInWords(String(value))}`]
+        : [`${plainWords(key)} `, { quote: String(value) }],
     ),
     ', ',
   );

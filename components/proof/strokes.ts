@@ -14,7 +14,10 @@ export function arcPath(centre: Point, radius: number, above: number, below: num
 /** The point on the line from a centre towards another point, at a distance from the centre. */
 export function along(centre: Point, towards: Point, distance: number): Point {
   const length = Math.hypot(towards.x - centre.x, towards.y - centre.y) || 1;
-  return { x: centre.x + ((towards.x - centre.x) * distance) / length, y: centre.y + ((towards.y - centre.y) * distance) / length };
+  return {
+    x: centre.x + ((towards.x - centre.x) * distance) / length,
+    y: centre.y + ((towards.y - centre.y) * distance) / length,
+  };
 }
 
 /** Where a line first meets a circle, or, if it passes by, where it comes nearest to its centre. */
@@ -56,5 +59,9 @@ export function bracketLanes(argued: Fix['argued'], at: ReadonlyMap<string, numb
 
 /** The sheet with every number cut to a tenth, so that the drawing is short to write and the same everywhere. */
 export function rounded(sheet: Sheet): Sheet {
-  return JSON.parse(JSON.stringify(sheet, (_, value: unknown) => (typeof value === 'number' ? Math.round(value * 10) / 10 : value))) as Sheet;
+  return JSON.parse(
+    JSON.stringify(sheet, (_, value: unknown) =>
+      typeof value === 'number' ? Math.round(value * 10) / 10 : value,
+    ),
+  ) as Sheet;
 }

@@ -1,9 +1,31 @@
 /** The sentences of a proof page: standings, roots, pairs, ties and points in plain English. Nothing is judged here, only said. */
-import type { CaseResult, ItemResult, Pair, PairReason, PointId, Root, TieReason } from '../../src/reasoning/types.ts';
+import type {
+  CaseResult,
+  ItemResult,
+  Pair,
+  PairReason,
+  PointId,
+  Root,
+  TieReason,
+} from '../../src/reasoning/types.ts';
 import type { Namer } from './names.ts';
 import { joined, type Phrase } from './phrase.ts';
 
-const numbers = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
+const numbers = [
+  'no',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+];
 
 /** “no”, “one” … “twelve”, then figures. */
 export function numberWord(n: number): string {
@@ -21,7 +43,10 @@ export function standingSentence(result: CaseResult, names: Namer): string {
   const place = names.placeName(result.place);
   const unanswered = result.conflicts.filter((conflict) => !conflict.answered).length;
   const reached = `${sentenceCase(independentItems(result.independent))} ${result.independent === 1 ? 'reaches' : 'reach'} ${place}`;
-  const open = unanswered === 0 ? '' : ` ${sentenceCase(numberWord(unanswered))} conflicting item${unanswered === 1 ? ' is' : 's are'} not answered.`;
+  const open =
+    unanswered === 0
+      ? ''
+      : ` ${sentenceCase(numberWord(unanswered))} conflicting item${unanswered === 1 ? ' is' : 's are'} not answered.`;
   if (result.claim === 'hypothesis')
     return `${place} is a working idea, not a conclusion. ${reached}${result.independent < 2 ? '; a conclusion needs two' : ''}.${open}`;
   if (result.standing === 'meets')
@@ -37,7 +62,11 @@ export function rootPhrase(root: Root, names: Namer): Phrase {
     case 'person':
       return [perhaps, names.person(root.of), root.of === names.subject ? '’s own word' : '’s word'];
     case 'described':
-      return [perhaps, `the word of the ${withoutArticle(root.label ?? 'informant')} in `, names.record(root.of)];
+      return [
+        perhaps,
+        `the word of the ${withoutArticle(root.label ?? 'informant')} in `,
+        names.record(root.of),
+      ];
     case 'unseen':
       return [perhaps, `an exemplar not examined (${root.of})`];
     case 'unknown':
@@ -57,13 +86,21 @@ export function reasonPhrase(reason: PairReason, names: Namer, both: 'both' | 'a
     case 'shared-root':
       return [`${both} rest on `, ...rootPhrase({ ...reason.root, known: true }, names)];
     case 'unknown-root':
-      return ['nobody knows who informed ', names.record(reason.root.of), ', on which ', names.item(reason.item), ' rests'];
+      return [
+        'nobody knows who informed ',
+        names.record(reason.root.of),
+        ', on which ',
+        names.item(reason.item),
+        ' rests',
+      ];
     case 'possible-root':
       return [`${both} may rest on `, ...rootPhrase({ ...reason.root, known: true }, names)];
     case 'perhaps-derives':
       return [names.record(reason.from), ' may derive from ', names.record(reason.to)];
     case 'same-volume':
-      return [`their records, or records behind them, belong to one volume (${reason.volume}), perhaps by one hand`];
+      return [
+        `their records, or records behind them, belong to one volume (${reason.volume}), perhaps by one hand`,
+      ];
   }
 }
 
@@ -96,7 +133,12 @@ export function groupPairs(pairs: readonly Pair[]): PairGroup[] {
 export function pairPhrase(group: PairGroup, names: Namer): Phrase {
   const { who, why, direct } = pairParts(group, names);
   if (group.relation === 'dependent' && direct) return [...who, ' ', ...why, '.'];
-  return [...who, group.relation === 'dependent' ? ' are not independent: ' : ' cannot be called independent: ', ...why, '.'];
+  return [
+    ...who,
+    group.relation === 'dependent' ? ' are not independent: ' : ' cannot be called independent: ',
+    ...why,
+    '.',
+  ];
 }
 
 /** Pairs lifted by an argument, with the doubt that it answers: “e4 and e8, though one may derive from the other”. */
@@ -108,9 +150,20 @@ export function doubtPhrase(group: PairGroup, names: Namer): Phrase {
 function pairParts(group: PairGroup, names: Namer) {
   const both = group.hub === undefined && group.items.length > 2 ? 'all' : 'both';
   const listed = joined(group.items.map((item) => [names.item(item)]));
-  const who: Phrase = group.hub === undefined ? listed : [names.item(group.hub), ' with ', group.items.length > 1 ? 'each of ' : '', ...listed];
-  const why = joined(group.reasons.map((reason) => reasonPhrase(reason, names, both)), '; and ', '; ');
-  return { who, why, direct: group.hub === undefined && typeof why[0] === 'string' && why[0].startsWith(`${both} `) };
+  const who: Phrase =
+    group.hub === undefined
+      ? listed
+      : [names.item(group.hub), ' with ', group.items.length > 1 ? 'each of ' : '', ...listed];
+  const why = joined(
+    group.reasons.map((reason) => reasonPhrase(reason, names, both)),
+    '; and ',
+    '; ',
+  );
+  return {
+    who,
+    why,
+    direct: group.hub === undefined && typeof why[0] === 'string' && why[0].startsWith(`${both} `),
+  };
 }
 
 /** Why an item has to be tied to the subject. */
@@ -119,11 +172,20 @@ export function tieReasonPhrase(reason: TieReason, names: Namer): Phrase {
     case 'other-person':
       return ['it speaks of ', names.person(reason.person), ', not of ', names.person(names.subject)];
     case 'nobody-yet':
-      return ['the person in ', names.record(recordOf(reason.ref)), ' is not yet shown to be anybody in particular'];
+      return [
+        'the person in ',
+        names.record(recordOf(reason.ref)),
+        ' is not yet shown to be anybody in particular',
+      ];
     case 'no-place':
       return ['where ', names.record(reason.record), ' was made is not given'];
     case 'same-country':
-      return [names.record(reason.record), ' was made in ', names.place(reason.country), ', where another family of the name could be meant'];
+      return [
+        names.record(reason.record),
+        ' was made in ',
+        names.place(reason.country),
+        ', where another family of the name could be meant',
+      ];
   }
 }
 
@@ -137,30 +199,51 @@ export function tiedByPhrase(tiedBy: readonly (string | string[])[], names: Name
 }
 
 /** The state of an item’s tie, in a sentence. */
-export function tiePhrase(item: ItemResult, tiedBy: readonly (string | string[])[] | undefined, names: Namer): Phrase {
-  const why = joined(item.tieReasons.map((reason) => tieReasonPhrase(reason, names)), '; and ', '; ');
+export function tiePhrase(
+  item: ItemResult,
+  tiedBy: readonly (string | string[])[] | undefined,
+  names: Namer,
+): Phrase {
+  const why = joined(
+    item.tieReasons.map((reason) => tieReasonPhrase(reason, names)),
+    '; and ',
+    '; ',
+  );
   const needs: Phrase = item.needsTie && why.length > 0 ? ['It needs a tie, because ', ...why, '. '] : [];
   const by = tiedBy && tiedBy.length > 0 ? tiedByPhrase(tiedBy, names) : [];
-  if (item.tie === 'holds' && by.length > 0) return [...needs, 'Tied to ', names.person(names.subject), ' by ', ...by, '.'];
-  if (item.tie === 'broken') return [...needs, 'It is said to be tied by ', ...by, ', but no such tie holds, so it does not count.'];
-  if (item.tie === 'missing') return [...needs, 'Nothing ties it to ', names.person(names.subject), ', so it does not count.'];
+  if (item.tie === 'holds' && by.length > 0)
+    return [...needs, 'Tied to ', names.person(names.subject), ' by ', ...by, '.'];
+  if (item.tie === 'broken')
+    return [...needs, 'It is said to be tied by ', ...by, ', but no such tie holds, so it does not count.'];
+  if (item.tie === 'missing')
+    return [...needs, 'Nothing ties it to ', names.person(names.subject), ', so it does not count.'];
   return ['It speaks of ', names.person(names.subject), ' as it stands and needs no tie.'];
 }
 
 /** How many records would have to fall, and which. */
 export function marginPhrase(result: CaseResult, names: Namer): Phrase {
   const place = result.place === null ? 'the place' : names.placeName(result.place);
-  if (result.margin === 0) return [`Fewer than two independent items reach ${place} now, so there is nothing to overturn yet.`];
+  if (result.margin === 0)
+    return [`Fewer than two independent items reach ${place} now, so there is nothing to overturn yet.`];
   if (result.margin === 1) {
     const critical = result.criticalRecords.map((id) => [names.record(id)]);
     return critical.length === 1
-      ? [`One record would do it. If `, ...critical[0]!, ` were discredited, fewer than two independent items would reach ${place}.`]
-      : ['One record would do it: if any of ', ...joined(critical, ' or '), ` were discredited, fewer than two independent items would reach ${place}.`];
+      ? [
+          `One record would do it. If `,
+          ...critical[0]!,
+          ` were discredited, fewer than two independent items would reach ${place}.`,
+        ]
+      : [
+          'One record would do it: if any of ',
+          ...joined(critical, ' or '),
+          ` were discredited, fewer than two independent items would reach ${place}.`,
+        ];
   }
   const weakest = joined(result.weakest.map((id) => [names.record(id)]));
   return [
     `No single record carries it. At least ${numberWord(result.margin)} records would have to be discredited before fewer than two independent items reach ${place}`,
-    ...(weakest.length > 0 ? [': for example ', ...weakest] : []), '.',
+    ...(weakest.length > 0 ? [': for example ', ...weakest] : []),
+    '.',
   ];
 }
 

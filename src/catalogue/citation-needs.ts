@@ -14,7 +14,10 @@ export interface NeededElement {
   words: string;
 }
 
-const what: NeededElement = { anyOf: ['title', 'genre', 'container-title'], words: 'a title or a word for what it is' };
+const what: NeededElement = {
+  anyOf: ['title', 'genre', 'container-title'],
+  words: 'a title or a word for what it is',
+};
 const title: NeededElement = { anyOf: ['title'], words: 'its title' };
 const author: NeededElement = {
   anyOf: ['author', 'editor', 'compiler', 'authority', 'publisher', 'director', 'composer', 'organizer'],
@@ -33,19 +36,45 @@ const holderPlace: NeededElement = {
   words: 'the place of the archive or office',
 };
 const where: NeededElement = {
-  anyOf: ['page', 'number', 'volume', 'section', 'call-number', 'archive_location', 'archive_collection', 'locator', 'issue', 'chapter-number'],
+  anyOf: [
+    'page',
+    'number',
+    'volume',
+    'section',
+    'call-number',
+    'archive_location',
+    'archive_collection',
+    'locator',
+    'issue',
+    'chapter-number',
+  ],
   words: 'where in the volume or collection it stands (volume, page, number or call number)',
 };
-const container: NeededElement = { anyOf: ['container-title', 'collection-title'], words: 'the work it appeared in' };
-const publication: NeededElement = { anyOf: ['publisher', 'publisher-place', 'archive', 'URL'], words: 'its publisher or place of publication' };
+const container: NeededElement = {
+  anyOf: ['container-title', 'collection-title'],
+  words: 'the work it appeared in',
+};
+const publication: NeededElement = {
+  anyOf: ['publisher', 'publisher-place', 'archive', 'URL'],
+  words: 'its publisher or place of publication',
+};
 const newspaper: NeededElement = { anyOf: ['container-title'], words: 'the name of the newspaper' };
-const newspaperPlace: NeededElement = { anyOf: ['publisher-place', 'archive-place', 'event-place'], words: 'the town of the newspaper' };
+const newspaperPlace: NeededElement = {
+  anyOf: ['publisher-place', 'archive-place', 'event-place'],
+  words: 'the town of the newspaper',
+};
 const page: NeededElement = { anyOf: ['page', 'section', 'URL'], words: 'the page' };
 const writer: NeededElement = { anyOf: ['author'], words: 'who wrote it' };
 const reader: NeededElement = { anyOf: ['recipient'], words: 'to whom it was written' };
 const speaker: NeededElement = { anyOf: ['author'], words: 'who spoke' };
-const asker: NeededElement = { anyOf: ['interviewer', 'contributor', 'compiler'], words: 'who asked and wrote it down' };
-const court: NeededElement = { anyOf: ['authority', 'archive', 'jurisdiction'], words: 'the court or authority' };
+const asker: NeededElement = {
+  anyOf: ['interviewer', 'contributor', 'compiler'],
+  words: 'who asked and wrote it down',
+};
+const court: NeededElement = {
+  anyOf: ['authority', 'archive', 'jurisdiction'],
+  words: 'the court or authority',
+};
 const address: NeededElement = { anyOf: ['URL', 'archive'], words: 'its web address' };
 const seenOn: NeededElement = { anyOf: ['accessed', 'archive'], words: 'the day it was looked at' };
 
@@ -106,7 +135,10 @@ export const citationNeeds: Readonly<Record<Citation['type'], readonly NeededEle
 };
 
 /** A stone stands where it stands: no office holds it, and its place in the ground is what finds it again. */
-const stone: readonly NeededElement[] = [what, { anyOf: ['event-place', 'archive-place'], words: 'the cemetery and its place' }];
+const stone: readonly NeededElement[] = [
+  what,
+  { anyOf: ['event-place', 'archive-place'], words: 'the cemetery and its place' },
+];
 const stoneWords = /\b(?:grave ?stone|head ?stone|tomb ?stone|monument|memorial|inscription)/i;
 
 /**
@@ -115,7 +147,9 @@ const stoneWords = /\b(?:grave ?stone|head ?stone|tomb ?stone|monument|memorial|
  */
 export function missingElements(cite: Citation | undefined): string[] {
   if (cite === undefined) return ['a citation'];
-  const needs = stoneWords.test(`${cite.medium ?? ''} ${cite.genre ?? ''}`) ? stone : citationNeeds[cite.type];
+  const needs = stoneWords.test(`${cite.medium ?? ''} ${cite.genre ?? ''}`)
+    ? stone
+    : citationNeeds[cite.type];
   return needs
     .filter(({ anyOf }) => !anyOf.some((variable) => isGiven(cite[variable])))
     .map(({ words }) => words);

@@ -3,16 +3,44 @@
  * 1842”. A set shows every member. English month names, day before month.
  */
 
-const months = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
+const months = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
 
 /** Seasons and parts of years, ISO 8601-2 section 4.8; quarters are what civil registration counts by. */
 const seasons: Readonly<Record<number, string>> = {
-  21: 'spring', 22: 'summer', 23: 'autumn', 24: 'winter',
-  25: 'spring', 26: 'summer', 27: 'autumn', 28: 'winter',
-  29: 'southern spring', 30: 'southern summer', 31: 'southern autumn', 32: 'southern winter',
-  33: 'first quarter of', 34: 'second quarter of', 35: 'third quarter of', 36: 'fourth quarter of',
-  37: 'first third of', 38: 'second third of', 39: 'last third of',
-  40: 'first half of', 41: 'second half of',
+  21: 'spring',
+  22: 'summer',
+  23: 'autumn',
+  24: 'winter',
+  25: 'spring',
+  26: 'summer',
+  27: 'autumn',
+  28: 'winter',
+  29: 'southern spring',
+  30: 'southern summer',
+  31: 'southern autumn',
+  32: 'southern winter',
+  33: 'first quarter of',
+  34: 'second quarter of',
+  35: 'third quarter of',
+  36: 'fourth quarter of',
+  37: 'first third of',
+  38: 'second third of',
+  39: 'last third of',
+  40: 'first half of',
+  41: 'second half of',
 };
 
 /** A date in words. Text that is not EDTF comes back as it is. */
@@ -21,7 +49,11 @@ export function dateInWords(date: string): string {
   const set = /^([[{])(.*)[\]}]$/.exec(text);
   const between = /^\[([^,.]+)\.\.([^,.]+)\]$/.exec(text);
   if (between) return `between ${one(between[1]!.trim())} and ${one(between[2]!.trim())}`;
-  if (set) return listed(set[2]!.split(',').map((member) => range(member.trim())), set[1] === '[' ? 'or' : 'and');
+  if (set)
+    return listed(
+      set[2]!.split(',').map((member) => range(member.trim())),
+      set[1] === '[' ? 'or' : 'and',
+    );
   if (text === '..' || text === '../..') return 'date unknown';
   const slash = text.indexOf('/');
   return slash < 0 ? one(text) : interval(text.slice(0, slash), text.slice(slash + 1));
@@ -44,7 +76,9 @@ function range(member: string): string {
 }
 
 function listed(members: string[], joined: 'or' | 'and'): string {
-  return members.length < 2 ? members.join('') : `${members.slice(0, -1).join(', ')} ${joined} ${members.at(-1)}`;
+  return members.length < 2
+    ? members.join('')
+    : `${members.slice(0, -1).join(', ')} ${joined} ${members.at(-1)}`;
 }
 
 type Part = 'year' | 'month' | 'day';
@@ -56,21 +90,34 @@ type Mark = keyof typeof sure;
 function one(text: string): string {
   const day = text.replace(/T.*$/, '');
   const longYear = /^Y(-?\d+(?:E\d+)?)(?:S(\d+))?$/.exec(day) ?? /^(-?\d{4})S(\d+)$/.exec(day);
-  if (longYear) return `${year(String(Number(longYear[1])))}${longYear[2] ? `, to ${longYear[2]} significant digits` : ''}`;
+  if (longYear)
+    return `${year(String(Number(longYear[1])))}${longYear[2] ? `, to ${longYear[2]} significant digits` : ''}`;
 
-  const match = /^([?~%]?)(-?[\dX]{2,4})([?~%]?)(?:-([?~%]?)([\dX]{2})([?~%]?)(?:-([?~%]?)([\dX]{2})([?~%]?))?)?$/.exec(day);
+  const match =
+    /^([?~%]?)(-?[\dX]{2,4})([?~%]?)(?:-([?~%]?)([\dX]{2})([?~%]?)(?:-([?~%]?)([\dX]{2})([?~%]?))?)?$/.exec(
+      day,
+    );
   if (!match) return text;
   const [, yBefore, y, yAfter, mBefore, m, mAfter, dBefore, d, dAfter] = match;
   const given = partNames.slice(0, d ? 3 : m ? 2 : 1);
   // A mark after a part holds for it and all before it; a mark before a part for that part alone.
   const after = [yAfter, mAfter, dAfter];
   const before = [yBefore, mBefore, dBefore];
-  const marks = given.map((_, i) => (before[i] || after.slice(i, given.length).find((mark) => mark) || '') as Mark);
+  const marks = given.map(
+    (_, i) => (before[i] || after.slice(i, given.length).find((mark) => mark) || '') as Mark,
+  );
   const words = calendar(y!, m, d);
-  if (marks.every((mark) => mark === marks[0])) return marks[0] === '' ? words : `${sure[marks[0]!]} ${words}`;
+  if (marks.every((mark) => mark === marks[0]))
+    return marks[0] === '' ? words : `${sure[marks[0]!]} ${words}`;
   const doubtful = (Object.keys(doubts) as Mark[])
     .filter((mark) => mark !== '' && marks.includes(mark))
-    .map((mark) => `${listed(given.filter((_, i) => marks[i] === mark), 'and')} ${doubts[mark]}`);
+    .map(
+      (mark) =>
+        `${listed(
+          given.filter((_, i) => marks[i] === mark),
+          'and',
+        )} ${doubts[mark]}`,
+    );
   return `${words} (${doubtful.join(', ')})`;
 }
 
@@ -92,7 +139,8 @@ function calendar(y: string, m: string | undefined, d: string | undefined): stri
     return `${month}${ofYear}, day ${d === 'XX' ? 'unknown' : digits(d, 1, 31)}`;
   }
   const inMonth = m === 'XX' ? 'month unknown' : `month ${digits(m, 1, 12)}`;
-  if (d === 'XX') return `${inYear}, ${inMonth === 'month unknown' ? 'month and day unknown' : `${inMonth}, day unknown`}`;
+  if (d === 'XX')
+    return `${inYear}, ${inMonth === 'month unknown' ? 'month and day unknown' : `${inMonth}, day unknown`}`;
   return `${inYear}, ${inMonth}, day ${d.includes('X') ? digits(d, 1, 31) : Number(d)}`;
 }
 

@@ -13,6 +13,9 @@ const first = 0xe010;
 /** Put before a value that must not equal a word of the programming language; vanishes on the way out. */
 export const guard = '\uE014';
 
+/** A hyphen that is part of a number, not a range. */
+export const hyphen = '\uE015';
+
 /** Text for a place in HTML. */
 export function escapeHtml(text: string): string {
   return text.replace(/[&<>"]/g, (sign) => entities[signs.indexOf(sign as '&')]!);
@@ -34,7 +37,9 @@ export function plainHtml(text: string): string {
 
 /** What the processor made, as HTML. */
 export function unsealed(html: string): string {
-  return html.replace(/[\uE010-\uE014]/g, (sign) => entities[sign.charCodeAt(0) - first] ?? '');
+  return html
+    .replaceAll(hyphen, '-')
+    .replace(/[\uE010-\uE014]/g, (sign) => entities[sign.charCodeAt(0) - first] ?? '');
 }
 
 function hidden(sign: string): string {

@@ -30,11 +30,17 @@ export interface FormattedCitations {
 }
 
 /** Formats all records in one batch; a record without `cite` is named by its title. */
-export function formatCitations(records: Iterable<SourceRecord>, options: { language: string }): FormattedCitations {
+export function formatCitations(
+  records: Iterable<SourceRecord>,
+  options: { language: string },
+): FormattedCitations {
   const all = [...records];
   const titles = new Map(all.map((record) => [record.id, record.title]));
   const formatted = format(all.map(citationOf));
-  const shorts = tellApart(all, formatted.map((one, i) => unsealed(one.short) || plainHtml(all[i]!.title)));
+  const shorts = tellApart(
+    all,
+    formatted.map((one, i) => unsealed(one.short) || plainHtml(all[i]!.title)),
+  );
 
   const notes = new Map<string, ReferenceNote>();
   const sources: { record: string; html: string; key: string }[] = [];
@@ -42,9 +48,15 @@ export function formatCitations(records: Iterable<SourceRecord>, options: { lang
     const one = formatted[i]!;
     const added = addedWords(record, titles, options.language);
     const item = finished(one.item, record) || plainHtml(record.title);
-    const held = [finished(one.held, record), ...added].filter((part) => part !== '').map((part) => `; ${part}`).join('');
+    const held = [finished(one.held, record), ...added]
+      .filter((part) => part !== '')
+      .map((part) => `; ${part}`)
+      .join('');
     notes.set(record.id, { full: item + held, short: shorts[i]!, item, held });
-    const sentences = finished(one.entry, record).split(divider).map((part) => part.trim()).filter((part) => part !== '');
+    const sentences = finished(one.entry, record)
+      .split(divider)
+      .map((part) => part.trim())
+      .filter((part) => part !== '');
     if (sentences.length === 0) sentences.push(item);
     const html = [...sentences, ...added].map(sentence).join(' ');
     sources.push({ record: record.id, html, key: sortKey(sentences.join(' ')) });
@@ -89,7 +101,9 @@ function addedWords(record: SourceRecord, titles: ReadonlyMap<string, string>, l
   return [
     record.seen === undefined ? '' : words.seen[record.seen],
     certain.length === 0 ? '' : `${authored ? words.drawingOn : words.copying} ${list(certain)}`,
-    possible.length === 0 ? '' : `${authored ? words.perhapsDrawingOn : words.perhapsCopying} ${list(possible)}`,
+    possible.length === 0
+      ? ''
+      : `${authored ? words.perhapsDrawingOn : words.perhapsCopying} ${list(possible)}`,
   ].filter((part) => part !== '');
 }
 

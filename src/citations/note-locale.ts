@@ -42,7 +42,8 @@ const verbs: Readonly<Record<string, string>> = {
 const terms = [
   ...Object.entries(simple).map(([name, words]) => `<term name="${name}">${words}</term>`),
   ...Object.entries(short).map(
-    ([name, [one, several]]) => `<term name="${name}" form="short"><single>${one}</single><multiple>${several}</multiple></term>`,
+    ([name, [one, several]]) =>
+      `<term name="${name}" form="short"><single>${one}</single><multiple>${several}</multiple></term>`,
   ),
   ...Object.entries(verbs).map(([name, words]) => `<term name="${name}" form="verb">${words}</term>`),
 ];

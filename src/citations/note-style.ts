@@ -12,7 +12,8 @@
 /** Parts the item from its holding in a full note, and the sentences of an entry. */
 export const divider = '\uE003';
 
-const archival = 'article bill collection dataset document event figure graphic hearing legal_case legislation manuscript map personal_communication interview post regulation standard treaty';
+const archival =
+  'article bill collection dataset document event figure graphic hearing legal_case legislation manuscript map personal_communication interview post regulation standard treaty';
 
 export const noteStyle = `<?xml version="1.0" encoding="utf-8"?>
 <style xmlns="http://purl.org/net/xbiblio/csl" class="note" version="1.0" demote-non-dropping-particle="never" page-range-format="expanded">

@@ -5,7 +5,7 @@
 import CSL from 'citeproc';
 import { cslDateVariables, cslNameVariables, type Citation, type CslName } from '../model/citation.ts';
 import { dateInWords } from './date-words.ts';
-import { guard, sealed } from './escape.ts';
+import { guard, hyphen, sealed } from './escape.ts';
 import { divider, noteStyle } from './note-style.ts';
 import { noteLocale } from './note-locale.ts';
 
@@ -32,7 +32,12 @@ export function format(citations: readonly Citation[]): Formatted[] {
 
 function batch(citations: readonly Citation[]): Formatted[] {
   const items = new Map(citations.map(toCslJson).map((item) => [item.id, item]));
-  const engine = new CSL.Engine({ retrieveLocale: () => noteLocale, retrieveItem: (id) => items.get(id)! }, noteStyle, 'en-US', true);
+  const engine = new CSL.Engine(
+    { retrieveLocale: () => noteLocale, retrieveItem: (id) => items.get(id)! },
+    noteStyle,
+    'en-US',
+    true,
+  );
   engine.setOutputFormat('html');
   // An author’s note is a note, even when its first line looks like “archive: …”.
   engine.opt.development_extensions['field_hack'] = false;
@@ -52,9 +57,19 @@ function batch(citations: readonly Citation[]): Formatted[] {
 /** Title, date and archive without a style. */
 function plainly(cite: Citation): Formatted {
   const title = sealed(cite.title ?? cite.genre ?? '');
-  const item = [title, cite.issued === undefined ? '' : dateInWords(cite.issued)].filter((part) => part !== '').join(', ');
-  const held = [cite.archive, cite['archive-place']].filter((part) => part !== undefined).map(sealed).join(', ');
-  return { item: tidy(item), held: tidy(held), short: tidy(title), entry: tidy([item, held].filter((part) => part !== '').join(divider)) };
+  const item = [title, cite.issued === undefined ? '' : dateInWords(cite.issued)]
+    .filter((part) => part !== '')
+    .join(', ');
+  const held = [cite.archive, cite['archive-place']]
+    .filter((part) => part !== undefined)
+    .map(sealed)
+    .join(', ');
+  return {
+    item: tidy(item),
+    held: tidy(held),
+    short: tidy(title),
+    entry: tidy([item, held].filter((part) => part !== '').join(divider)),
+  };
 }
 
 function entriesById(engine: CSL.Engine): Map<string, string> {
@@ -73,7 +88,10 @@ function entriesById(engine: CSL.Engine): Map<string, string> {
  */
 function tidy(html: string): string {
   if (html.includes('[CSL STYLE ERROR')) return '';
-  return html.replaceAll('<span style="font-style:normal;">', '<span class="upright">').replace(/\s+/g, ' ').trim();
+  return html
+    .replaceAll('<span style="font-style:normal;">', '<span class="upright">')
+    .replace(/\s+/g, ' ')
+    .trim();
 }
 
 const dates: ReadonlySet<string> = new Set(cslDateVariables);
@@ -87,9 +105,15 @@ function toCslJson(cite: Citation, index: number): Record<string, unknown> & { i
       const list = (value as CslName[]).map(toCslName).filter((name) => name !== undefined);
       if (list.length > 0) item[key] = list;
     } else if (dates.has(key)) item[key] = { literal: sealed(dateInWords(value as string)) };
-    else item[key] = sealed(value as string);
+    else item[key] = key === 'page' ? sealedPage(value as string) : sealed(value as string);
   }
   return item;
+}
+
+/** “11-C” is a sheet, not the pages from 11 to C. */
+function sealedPage(page: string): string {
+  const sheet = /^(\d+)-([A-Za-z]\w*)$/.exec(page.trim());
+  return sheet ? `p. ${sheet[1]}${hyphen}${sheet[2]}` : sealed(page);
 }
 
 function toCslName(name: CslName): Record<string, string> | undefined {

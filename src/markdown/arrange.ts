@@ -5,12 +5,28 @@
  * find the same.
  */
 import type { Link, Paragraph, PhrasingContent, Root, RootContent } from 'mdast';
-import { expressionProblem, importProblem, isComment, isImportOrExport, readComponent, readHarmlessTag, type Tag } from './mdx.ts';
+import {
+  expressionProblem,
+  importProblem,
+  isComment,
+  isImportOrExport,
+  readComponent,
+  readHarmlessTag,
+  type Tag,
+} from './mdx.ts';
 import { didYouMean } from './nearest.ts';
 import { inlineHtml, pairTags } from './raw-html.ts';
 import { imageProblems, linkProblems } from './links.ts';
 import { marksAfterPunctuation, unclosedCitations } from './marks.ts';
-import { endOf, startOf, type AnyNode, type ComponentNode, type TagNode } from './tree.ts';
+import {
+  endOf,
+  isPhrasing,
+  phrasingOf,
+  startOf,
+  type AnyNode,
+  type ComponentNode,
+  type TagNode,
+} from './tree.ts';
 import type { BodyContext, BodyProblem } from './types.ts';
 
 /** Changes the tree in place and returns what is wrong with it, in the order of the body. */
@@ -120,13 +136,27 @@ class Arrangement {
     const children = this.blocks(asBlocks(node), false);
     if (!read) return;
     if (this.#inFootnote) {
-      this.#problem('component-is-known', node, `${read.name} stands in a footnote, where components cannot be shown.`, 'Move it into the text.');
+      this.#problem(
+        'component-is-known',
+        node,
+        `${read.name} stands in a footnote, where components cannot be shown.`,
+        'Move it into the text.',
+      );
       return;
     }
     if (!read.shape.holdsText && children.length > 0)
-      this.#problem('component-is-known', node, `${read.name} holds text that would not be shown.`, `Write <${read.name} … /> and put the text after it.`);
+      this.#problem(
+        'component-is-known',
+        node,
+        `${read.name} holds text that would not be shown.`,
+        `Write <${read.name} … /> and put the text after it.`,
+      );
     const component: ComponentNode = {
-      type: 'component', name: read.name, props: read.props, children: read.shape.holdsText ? children : [], position: node.position,
+      type: 'component',
+      name: read.name,
+      props: read.props,
+      children: read.shape.holdsText ? children : [],
+      position: node.position,
     };
     this.#lifted.push(component);
   }
@@ -143,9 +173,15 @@ class Arrangement {
         for (const { id, at } of node.items)
           if (!this.#ctx.hasRecord(id))
             this.#problems.push({
-              rule: 'citation-resolves', severity: 'error', offset: at,
+              rule: 'citation-resolves',
+              severity: 'error',
+              offset: at,
               message: `The citation names the record “${id}”, and there is no such record.`,
-              help: didYouMean(id, this.#ctx.recordIds(), 'Write the name of a file in records/, without its ending; brackets that are no citation begin with \\[.'),
+              help: didYouMean(
+                id,
+                this.#ctx.recordIds(),
+                'Write the name of a file in records/, without its ending; brackets that are no citation begin with \\[.',
+              ),
             });
         return this.#mark(node);
       case 'evidenceReference':
@@ -153,7 +189,10 @@ class Arrangement {
       case 'footnoteReference':
         return this.#mark(node);
       case 'text':
-        if (node.value.includes('[@')) this.#problems.push(...unclosedCitations(this.#body.slice(startOf(node), endOf(node)), startOf(node)));
+        if (node.value.includes('[@'))
+          this.#problems.push(
+            ...unclosedCitations(this.#body.slice(startOf(node), endOf(node)), startOf(node)),
+          );
         return [node];
       case 'link':
         return this.#link(node);
@@ -184,9 +223,15 @@ class Arrangement {
     for (const { id, at } of node.items)
       if (!this.#ctx.evidenceIds.includes(id))
         this.#problems.push({
-          rule: 'evidence-reference-resolves', severity: 'error', offset: at,
+          rule: 'evidence-reference-resolves',
+          severity: 'error',
+          offset: at,
           message: `The text refers to the evidence “${id}”, and the case has no such item.`,
-          help: didYouMean(id, this.#ctx.evidenceIds, 'Write the id of an item under evidence, or add the item.'),
+          help: didYouMean(
+            id,
+            this.#ctx.evidenceIds,
+            'Write the id of an item under evidence, or add the item.',
+          ),
         });
     return this.#mark(node);
   }
@@ -195,7 +240,8 @@ class Arrangement {
   #evidenceElsewhere(node: Extract<PhrasingContent, { type: 'evidenceReference' }>): PhrasingContent[] {
     if (node.items.every(({ id }) => /^e\d+$/.test(id)))
       this.#problem(
-        'evidence-reference-resolves', node,
+        'evidence-reference-resolves',
+        node,
         `The text refers to the evidence “${node.items[0]!.id}”, and only cases have evidence.`,
         'Refer to the record instead, [@record-id], or begin with \\[ if the record itself says this.',
       );
@@ -224,29 +270,6 @@ class Arrangement {
   #problem(rule: string, node: AnyNode, message: string, help: string): void {
     this.#problems.push({ rule, severity: 'error', offset: startOf(node), message, help });
   }
-}
-
-/** The inline content of blocks, a line break between them: for notes and for tags that hold whole paragraphs. */
-export function phrasingOf(node: AnyNode): PhrasingContent[] {
-  if (node.type === 'paragraph' || node.type === 'heading' || node.type === 'tableCell') return node.children;
-  if (node.type === 'code') return [{ type: 'inlineCode', value: node.value }];
-  if (!('children' in node) || isPhrasing(node)) return isPhrasing(node) ? [node as PhrasingContent] : [];
-  const out: PhrasingContent[] = [];
-  for (const child of node.children as AnyNode[]) {
-    const inline = phrasingOf(child);
-    if (inline.length > 0 && out.length > 0) out.push({ type: 'break' });
-    out.push(...inline);
-  }
-  return out;
-}
-
-const blockTypes = new Set([
-  'blockquote', 'code', 'component', 'definition', 'footnoteDefinition', 'heading', 'html', 'list', 'listItem', 'mdxFlowExpression',
-  'mdxJsxFlowElement', 'paragraph', 'root', 'table', 'tableCell', 'tableRow', 'thematicBreak', 'yaml',
-]);
-
-function isPhrasing(node: AnyNode): boolean {
-  return !blockTypes.has(node.type);
 }
 
 function isComponentName(name: string | null): boolean {

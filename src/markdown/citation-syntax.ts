@@ -22,7 +22,8 @@ export interface CitedItem {
 }
 
 /** What a pair of brackets says. */
-export type Reference = { kind: 'citation'; items: CitedItem[] } | { kind: 'evidence'; items: { id: string; at: number }[] };
+export type Reference =
+  { kind: 'citation'; items: CitedItem[] } | { kind: 'evidence'; items: { id: string; at: number }[] };
 
 const evidenceList = /^#[A-Za-z0-9][\w-]*(?:\s*[;,]\s*#?[A-Za-z0-9][\w-]*)*\s*$/;
 const citedId = /(^|[\s;])@([\p{L}\p{N}][^\s,;@]*)(?=$|[\s,;])/gu;
@@ -31,10 +32,15 @@ const citedId = /(^|[\s;])@([\p{L}\p{N}][^\s,;@]*)(?=$|[\s,;])/gu;
 export function readReference(inside: string): Reference | undefined {
   if (inside.startsWith('#')) {
     if (!evidenceList.test(inside)) return undefined;
-    return { kind: 'evidence', items: [...inside.matchAll(/[A-Za-z0-9][\w-]*/g)].map((m) => ({ id: m[0], at: m.index + 1 })) };
+    return {
+      kind: 'evidence',
+      items: [...inside.matchAll(/[A-Za-z0-9][\w-]*/g)].map((m) => ({ id: m[0], at: m.index + 1 })),
+    };
   }
   if (!inside.includes('@')) return undefined;
-  const found = [...inside.matchAll(citedId)].filter((m) => m.index === 0 && m[1] === '' ? true : looksLikeId(m[2]!));
+  const found = [...inside.matchAll(citedId)].filter((m) =>
+    m.index === 0 && m[1] === '' ? true : looksLikeId(m[2]!),
+  );
   if (found.length === 0) return undefined;
 
   const items: CitedItem[] = [];

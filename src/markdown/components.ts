@@ -18,20 +18,34 @@ export interface ComponentShape {
 export const components: ReadonlyMap<string, ComponentShape> = new Map<string, ComponentShape>([
   [
     'Scan',
-    { shows: 'the scan of a record', attributes: { record: { kind: 'record', required: true } }, holdsText: false },
+    {
+      shows: 'the scan of a record',
+      attributes: { record: { kind: 'record', required: true } },
+      holdsText: false,
+    },
   ],
   [
     'Household',
     {
       shows: 'the people of one household, as a record lists them',
-      attributes: { record: { kind: 'record', required: true }, household: { kind: 'text', required: false } },
+      attributes: {
+        record: { kind: 'record', required: true },
+        household: { kind: 'text', required: false },
+      },
       holdsText: false,
     },
   ],
-  ['SightLines', { shows: 'the drawing of the lines of evidence of this case', attributes: {}, holdsText: false }],
+  [
+    'SightLines',
+    { shows: 'the drawing of the lines of evidence of this case', attributes: {}, holdsText: false },
+  ],
   [
     'Timeline',
-    { shows: 'the dated mentions of a person', attributes: { person: { kind: 'person', required: true } }, holdsText: false },
+    {
+      shows: 'the dated mentions of a person',
+      attributes: { person: { kind: 'person', required: true } },
+      holdsText: false,
+    },
   ],
   ['Aside', { shows: 'a remark set apart from the text', attributes: {}, holdsText: true }],
 ]);

@@ -41,9 +41,19 @@ export function imageProblems(url: string, offset: number, ctx: BodyContext): Bo
   const write = 'Put the file into media/ and write ![what it shows](media/name.jpg).';
   const media = mediaFile(url);
   if (media === 'remote')
-    return problem('html-is-safe', offset, `The image “${url.slice(0, 40)}” would be asked of another host.`, write);
+    return problem(
+      'html-is-safe',
+      offset,
+      `The image “${url.slice(0, 40)}” would be asked of another host.`,
+      write,
+    );
   if (media === 'outside')
-    return problem('media-stays-in-its-folder', offset, `The image “${url.slice(0, 40)}” does not lie in media/.`, write);
+    return problem(
+      'media-stays-in-its-folder',
+      offset,
+      `The image “${url.slice(0, 40)}” does not lie in media/.`,
+      write,
+    );
   if (ctx.hasMedia?.(media.file) === false)
     return problem(
       'media-exists',

@@ -70,7 +70,10 @@ export function readComponent(
     return undefined;
   }
   if (ctx.kind !== 'case') {
-    problem(`${name} stands in the text of a ${ctx.kind}; components stand only in cases.`, 'Leave it out here.');
+    problem(
+      `${name} stands in the text of a ${ctx.kind}; components stand only in cases.`,
+      'Leave it out here.',
+    );
     return undefined;
   }
   const props: Record<string, string | number | boolean> = {};
@@ -81,7 +84,11 @@ export function readComponent(
     if (!known) {
       const names = Object.keys(shape.attributes);
       const otherwise = names.length > 0 ? `It has ${names.join(' and ')}.` : 'It has no attributes.';
-      problem(`${name} has no attribute ${literal.name}.`, didYouMean(literal.name, names, otherwise), literal.offset);
+      problem(
+        `${name} has no attribute ${literal.name}.`,
+        didYouMean(literal.name, names, otherwise),
+        literal.offset,
+      );
       continue;
     }
     if (literal.value === true || literal.value === '') {
@@ -92,7 +99,11 @@ export function readComponent(
     if (known.kind === 'record' && !ctx.hasRecord(literal.value))
       problem(
         `${name} shows the record “${literal.value}”, and there is no such record.`,
-        didYouMean(literal.value, ctx.recordIds(), 'Write the name of a file in records/, without its ending.'),
+        didYouMean(
+          literal.value,
+          ctx.recordIds(),
+          'Write the name of a file in records/, without its ending.',
+        ),
         literal.offset,
         'reference-resolves',
       );
@@ -105,13 +116,20 @@ export function readComponent(
       );
   }
   for (const [key, { required }] of Object.entries(shape.attributes))
-    if (required && !(key in props) && !node.attributes.some((a) => a.type === 'mdxJsxAttribute' && a.name === key))
+    if (
+      required &&
+      !(key in props) &&
+      !node.attributes.some((a) => a.type === 'mdxJsxAttribute' && a.name === key)
+    )
       problem(`${name} does not say which ${key}.`, `Write <${name} ${key}="…" />.`);
   return { name, shape, props };
 }
 
 /** A lower-case tag, if it is one of the harmless ones; otherwise the problem is added to the list. */
-export function readHarmlessTag(node: Tag, problems: BodyProblem[]): { name: string; attributes: Record<string, string> } | undefined {
+export function readHarmlessTag(
+  node: Tag,
+  problems: BodyProblem[],
+): { name: string; attributes: Record<string, string> } | undefined {
   const name = node.name!;
   const allowed = harmlessTags.get(name);
   if (!allowed) {
@@ -129,7 +147,8 @@ export function readHarmlessTag(node: Tag, problems: BodyProblem[]): { name: str
   for (const attribute of node.attributes) {
     const literal = readAttribute(attribute, problems);
     if (!literal) continue;
-    if (allowed.includes(literal.name) && typeof literal.value === 'string') attributes[literal.name] = literal.value;
+    if (allowed.includes(literal.name) && typeof literal.value === 'string')
+      attributes[literal.name] = literal.value;
     else
       problems.push({
         rule: 'html-is-safe',
@@ -142,7 +161,10 @@ export function readHarmlessTag(node: Tag, problems: BodyProblem[]): { name: str
   return { name, attributes };
 }
 
-function readAttribute(attribute: TagAttribute, problems: BodyProblem[]): { name: string; value: string | true; offset: number } | undefined {
+function readAttribute(
+  attribute: TagAttribute,
+  problems: BodyProblem[],
+): { name: string; value: string | true; offset: number } | undefined {
   const offset = (attribute as { position?: Position }).position?.start.offset ?? 0;
   if (attribute.type === 'mdxJsxExpressionAttribute') {
     problems.push(expressionProblem(offset, 'Braces in a tag'));
@@ -182,12 +204,20 @@ export function parseProblem(error: unknown, body: string): BodyProblem {
     };
   }
   const problem = (at: number, message: string, help: string): BodyProblem => ({
-    rule: 'prose-is-readable', severity: 'error', offset: at, message, help,
+    rule: 'prose-is-readable',
+    severity: 'error',
+    offset: at,
+    message,
+    help,
   });
   if (ruleId === 'unexpected-closing-slash') {
     const at = Math.max(body.lastIndexOf('<', offset), 0);
     const name = /^<\/\s*([\w.:-]*)/.exec(body.slice(at))?.[1] ?? '';
-    return problem(at, `</${name}> closes a tag that was never opened.`, 'Take it out, or open the tag before it.');
+    return problem(
+      at,
+      `</${name}> closes a tag that was never opened.`,
+      'Take it out, or open the tag before it.',
+    );
   }
   if (ruleId === 'end-tag-mismatch') {
     // The parser names the tag that was opened, with its line and column: “… for `<em>` (3:1-3:5)”.
@@ -220,6 +250,7 @@ function offsetOf(body: string, line: number, column: number): number {
 }
 
 function firstImport(body: string): number | undefined {
-  for (const match of body.matchAll(/(?<=^|\n[ \t]*\n)(?:import|export)\b[^\n]*/g)) if (isImportOrExport(match[0])) return match.index;
+  for (const match of body.matchAll(/(?<=^|\n[ \t]*\n)(?:import|export)\b[^\n]*/g))
+    if (isImportOrExport(match[0])) return match.index;
   return undefined;
 }

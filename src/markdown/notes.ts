@@ -12,8 +12,14 @@ export function raw(html: string): ElementContent {
   return { type: 'raw', value: html };
 }
 
-export function element(tagName: string, properties: Element['properties'], ...children: (ElementContent | string)[]): Element {
-  const nodes = children.map((child): ElementContent => (typeof child === 'string' ? { type: 'text', value: child } : child));
+export function element(
+  tagName: string,
+  properties: Element['properties'],
+  ...children: (ElementContent | string)[]
+): Element {
+  const nodes = children.map((child): ElementContent =>
+    typeof child === 'string' ? { type: 'text', value: child } : child,
+  );
   return { type: 'element', tagName, properties, children: nodes };
 }
 
@@ -45,14 +51,16 @@ export class Notes {
     const out: ElementContent[] = [];
     node.items.forEach((item, index) => {
       if (index > 0) out.push({ type: 'text', value: item.after === ';' ? '; ' : ' ' });
-      if (item.before !== '') out.push({ type: 'text', value: `${index === 0 && atStart ? capital(item.before) : item.before} ` });
+      if (item.before !== '')
+        out.push({ type: 'text', value: `${index === 0 && atStart ? capital(item.before) : item.before} ` });
       out.push(...this.#record(item.id, item.locator === '' ? '' : `, ${item.locator}`));
     });
     return out;
   }
 
   #record(id: string, locator: string): ElementContent[] {
-    if (!this.#ctx.hasRecord(id)) return [element('span', { className: ['unresolved'] }, id), { type: 'text', value: locator }];
+    if (!this.#ctx.hasRecord(id))
+      return [element('span', { className: ['unresolved'] }, id), { type: 'text', value: locator }];
     const note = this.#ctx.note(id);
     const href = `/records/${id}.html`;
     if (this.#cited.has(id)) {
@@ -75,18 +83,30 @@ export class Notes {
   mark(number: number, first: boolean, margin: boolean): ElementContent[] {
     const link = element(
       'a',
-      { ...(first ? { id: `ref-${number}` } : {}), href: `#note-${number}`, role: 'doc-noteref', ariaLabel: `note ${number}` },
+      {
+        ...(first ? { id: `ref-${number}` } : {}),
+        href: `#note-${number}`,
+        role: 'doc-noteref',
+        ariaLabel: `note ${number}`,
+      },
       String(number),
     );
     const mark = element('sup', { className: ['note-mark'] }, link);
     if (!margin || !first) return [mark];
     const content = forMargin(this.#notes[number - 1]!.content);
     const label = element('span', { className: ['sidenote-number'] }, String(number));
-    return [mark, element('span', { className: ['sidenote'], hidden: true, ariaHidden: 'true' }, label, ' ', ...content)];
+    return [
+      mark,
+      element('span', { className: ['sidenote'], hidden: true, ariaHidden: 'true' }, label, ' ', ...content),
+    ];
   }
 
   all(): Note[] {
-    return this.#notes.map(({ content, records }, index) => ({ number: index + 1, html: html(content), records }));
+    return this.#notes.map(({ content, records }, index) => ({
+      number: index + 1,
+      html: html(content),
+      records,
+    }));
   }
 }
 
@@ -106,15 +126,22 @@ function forMargin(nodes: ElementContent[]): ElementContent[] {
 
 /** A note ends in a full stop, unless it already ends a sentence. */
 function closed(content: ElementContent[]): ElementContent[] {
-  return /[.!?…][”’"')]*$/.test(plainText(html(content)).trimEnd()) ? content : [...content, { type: 'text', value: '.' }];
+  return /[.!?…][”’"')]*$/.test(plainText(html(content)).trimEnd())
+    ? content
+    : [...content, { type: 'text', value: '.' }];
 }
 
 /** The words of a piece of HTML. */
 export function plainText(html: string): string {
   return html
     .replace(/<[^>]*>/g, '')
-    .replace(/&#(?:x([0-9a-f]+)|(\d+));/gi, (_, hex: string, dec: string) => String.fromCodePoint(hex ? parseInt(hex, 16) : Number(dec)))
-    .replace(/&(lt|gt|quot|amp);/g, (_, name: string) => ({ lt: '<', gt: '>', quot: '"', amp: '&' })[name] ?? '');
+    .replace(/&#(?:x([0-9a-f]+)|(\d+));/gi, (_, hex: string, dec: string) =>
+      String.fromCodePoint(hex ? parseInt(hex, 16) : Number(dec)),
+    )
+    .replace(
+      /&(lt|gt|quot|amp);/g,
+      (_, name: string) => ({ lt: '<', gt: '>', quot: '"', amp: '&' })[name] ?? '',
+    );
 }
 
 function capital(text: string): string {

@@ -65,9 +65,21 @@ export function pairTags(nodes: PhrasingContent[], problems: BodyProblem[]): Phr
       refused.add(name);
       add(text(node));
     } else if (emptyTags.has(read.name)) {
-      add({ type: 'tag', name: read.name, attributes: read.attributes, children: [], position: node.position });
+      add({
+        type: 'tag',
+        name: read.name,
+        attributes: read.attributes,
+        children: [],
+        position: node.position,
+      });
     } else if (!read.closing) {
-      const element: TagNode = { type: 'tag', name: read.name, attributes: read.attributes, children: [], position: node.position };
+      const element: TagNode = {
+        type: 'tag',
+        name: read.name,
+        attributes: read.attributes,
+        children: [],
+        position: node.position,
+      };
       open.push({ node, element });
     } else if (open.some((one) => one.element.name === read.name)) {
       while (open.at(-1)!.element.name !== read.name) unclosed();
@@ -81,7 +93,9 @@ export function pairTags(nodes: PhrasingContent[], problems: BodyProblem[]): Phr
   return out;
 }
 
-function readTag(value: string): { name: string; closing: boolean; attributes: Record<string, string> } | undefined {
+function readTag(
+  value: string,
+): { name: string; closing: boolean; attributes: Record<string, string> } | undefined {
   const match = tag.exec(value);
   const name = match?.[2]!.toLowerCase() ?? '';
   const allowed = harmlessTags.get(name);
@@ -111,7 +125,10 @@ function refusal(node: Html, name: string): BodyProblem {
       message: `${short(node.value)} could run something or ask another host, so prose may not hold it.`,
       help: 'Write Markdown instead; images go into media/ and are written ![what it shows](media/name.jpg).',
     };
-  return asText(node, `${short(node.value)} is not one of the few tags prose may hold, so it is shown as text.`);
+  return asText(
+    node,
+    `${short(node.value)} is not one of the few tags prose may hold, so it is shown as text.`,
+  );
 }
 
 function asText(node: Html, message: string): BodyProblem {
@@ -127,4 +144,3 @@ function short(value: string): string {
   const line = value.replace(/\s+/g, ' ');
   return line.length > 40 ? `${line.slice(0, 39)}…` : line;
 }
-

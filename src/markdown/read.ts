@@ -36,18 +36,28 @@ export function parseBody(body: string, mdx: boolean): { tree: Root; mdx: boolea
     const read = shallow(parseMarkdown(body, false), body, false);
     return problem ? { ...read, problem } : read;
   } catch (error) {
-    return unreadable(body, error instanceof RangeError ? tooDeep : 'This text cannot be laid out, by a fault of the site’s own.');
+    return unreadable(
+      body,
+      error instanceof RangeError ? tooDeep : 'This text cannot be laid out, by a fault of the site’s own.',
+    );
   }
 }
 
 const tooDeep = `Quotations, lists or emphasis are nested more than ${deepest} deep here, so the text cannot be laid out.`;
 
-function shallow(tree: Root, body: string, mdx: boolean): { tree: Root; mdx: boolean; problem?: BodyProblem } {
+function shallow(
+  tree: Root,
+  body: string,
+  mdx: boolean,
+): { tree: Root; mdx: boolean; problem?: BodyProblem } {
   return isDeeper(tree, deepest) ? unreadable(body, tooDeep) : { tree, mdx };
 }
 
 function unreadable(body: string, message: string): { tree: Root; mdx: boolean; problem: BodyProblem } {
-  const help = message === tooDeep ? 'Look for a long run of >, -, * or [ and take it out.' : 'Try it with half of the text to find the line it is about.';
+  const help =
+    message === tooDeep
+      ? 'Look for a long run of >, -, * or [ and take it out.'
+      : 'Try it with half of the text to find the line it is about.';
   return {
     tree: { type: 'root', children: [{ type: 'paragraph', children: [{ type: 'text', value: body }] }] },
     mdx: false,

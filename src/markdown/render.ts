@@ -19,16 +19,27 @@
  */
 import type { Element, ElementContent, Root as HastRoot } from 'hast';
 import { sanitize } from 'hast-util-sanitize';
-import type { Code, FootnoteDefinition, FootnoteReference, Heading, Image, ImageReference, Link, LinkReference, Paragraph, Root, Table } from 'mdast';
+import type {
+  Code,
+  FootnoteDefinition,
+  FootnoteReference,
+  Heading,
+  Image,
+  ImageReference,
+  Link,
+  LinkReference,
+  Paragraph,
+  Root,
+  Table,
+} from 'mdast';
 import { defaultHandlers, toHast, type Handlers, type State } from 'mdast-util-to-hast';
-import { phrasingOf } from './arrange.ts';
-import { contentLink } from './links.ts';
+import { align, image, linkTo, noteLink } from './elements.ts';
 import { element, html, Notes } from './notes.ts';
-import { isExternal, isSafeLink, mediaFile, placeholders, schema } from './safe-html.ts';
+import { placeholders, schema } from './safe-html.ts';
 import { readBody } from './read.ts';
 import { Slugs } from './slugs.ts';
 import type { CitationNode, EvidenceNode } from './syntax.ts';
-import { textOf, type AnyNode, type ComponentNode, type TagNode } from './tree.ts';
+import { phrasingOf, textOf, type AnyNode, type ComponentNode, type TagNode } from './tree.ts';
 import type { BodyContext, BodyProblem, Rendered, RenderedPart } from './types.ts';
 
 /** A body as HTML and components, with everything wrong in it. Takes any text and never throws. */
@@ -73,7 +84,10 @@ class Rendering {
       run = [];
     };
     for (const node of nodes) {
-      const component = node.type === 'element' && node.tagName === placeholders('component') ? this.#components[Number(node.properties['n'])] : undefined;
+      const component =
+        node.type === 'element' && node.tagName === placeholders('component')
+          ? this.#components[Number(node.properties['n'])]
+          : undefined;
       if (!component) {
         run.push(node);
         continue;
@@ -111,20 +125,31 @@ class Rendering {
       tag: (state: State, node: TagNode) => element(node.name, node.attributes, ...state.all(node as never)),
       component: (state: State, node: ComponentNode) => {
         this.#components.push(node);
-        return element(placeholders('component'), { n: this.#components.length - 1 }, ...state.all(node as never));
+        return element(
+          placeholders('component'),
+          { n: this.#components.length - 1 },
+          ...state.all(node as never),
+        );
       },
       link: (state: State, node: Link) => linkTo(node.url, node.title, state.all(node)),
       linkReference: (state: State, node: LinkReference) => {
         const definition = state.definitionById.get(String(node.identifier).toUpperCase());
-        return definition ? linkTo(definition.url, definition.title, state.all(node)) : defaultHandlers.linkReference(state, node);
+        return definition
+          ? linkTo(definition.url, definition.title, state.all(node))
+          : defaultHandlers.linkReference(state, node);
       },
       image: (_state: State, node: Image) => image(node.url, node.alt, node.title),
       imageReference: (state: State, node: ImageReference) => {
         const definition = state.definitionById.get(String(node.identifier).toUpperCase());
-        return definition ? image(definition.url, node.alt, definition.title) : defaultHandlers.imageReference(state, node);
+        return definition
+          ? image(definition.url, node.alt, definition.title)
+          : defaultHandlers.imageReference(state, node);
       },
       code: (state: State, node: Code) => {
-        const made = defaultHandlers.code(state, { ...node, lang: node.lang?.replace(/[^\w-]/g, '') ?? null });
+        const made = defaultHandlers.code(state, {
+          ...node,
+          lang: node.lang?.replace(/[^\w-]/g, '') ?? null,
+        });
         made.properties = { ...made.properties, tabIndex: 0 };
         return made;
       },
@@ -150,7 +175,8 @@ class Rendering {
     const definition = this.#definitions.get(id);
     if (!definition) return { type: 'text', value: '' };
     const inNote = this.#insideNote !== undefined;
-    if (known !== undefined) return this.#insert(() => inNote ? [noteLink(known)] : this.#notes.mark(known, false, false));
+    if (known !== undefined)
+      return this.#insert(() => (inNote ? [noteLink(known)] : this.#notes.mark(known, false, false)));
 
     const number = this.#notes.open();
     this.#footnotes.set(id, number);
@@ -161,14 +187,20 @@ class Rendering {
     this.#insideNote = outer;
     const safe = sanitize({ type: 'root', children: made as ElementContent[] }, schema) as HastRoot;
     this.#notes.fill(number, this.#filled(safe.children as ElementContent[]), records);
-    return this.#insert((margin) => (inNote ? [noteLink(number, true)] : this.#notes.mark(number, true, margin)));
+    return this.#insert((margin) =>
+      inNote ? [noteLink(number, true)] : this.#notes.mark(number, true, margin),
+    );
   }
 
   #evidence(node: EvidenceNode): ElementContent[] {
     return node.items.flatMap(({ id }, index): ElementContent[] => {
       const known = this.#ctx.evidenceIds.includes(id);
       const one = known
-        ? element('a', { className: ['evidence-ref'], href: this.#ctx.evidenceHref(id), ariaLabel: `evidence ${id}` }, id)
+        ? element(
+            'a',
+            { className: ['evidence-ref'], href: this.#ctx.evidenceHref(id), ariaLabel: `evidence ${id}` },
+            id,
+          )
         : element('span', { className: ['unresolved'] }, id);
       return index === 0 ? [one] : [{ type: 'text', value: ', ' }, one];
     });
@@ -179,15 +211,23 @@ class Rendering {
     const text = textOf(node).replace(/\s+/g, ' ').trim();
     const slug = this.#slugs.next(text);
     this.#headings.push({ depth, text, slug });
-    return this.#withoutMargin(() => element(`h${depth}`, { id: slug }, ...(state.all(node) as ElementContent[])));
+    return this.#withoutMargin(() =>
+      element(`h${depth}`, { id: slug }, ...(state.all(node) as ElementContent[])),
+    );
   }
 
   #table(state: State, node: Table): Element {
     const made = this.#withoutMargin(() => defaultHandlers.table(state, node));
     align(made);
-    const headers = (node.children[0]?.children ?? []).map((cell) => textOf(cell).trim()).filter((text) => text !== '');
+    const headers = (node.children[0]?.children ?? [])
+      .map((cell) => textOf(cell).trim())
+      .filter((text) => text !== '');
     const label = [`Table ${++this.#tables}`, headers.join(', ')].filter((text) => text !== '').join(': ');
-    return element('div', { className: ['table-scroll'], tabIndex: 0, role: 'region', ariaLabel: label }, made);
+    return element(
+      'div',
+      { className: ['table-scroll'], tabIndex: 0, role: 'region', ariaLabel: label },
+      made,
+    );
   }
 
   #withoutMargin<T>(make: () => T): T {
@@ -199,44 +239,11 @@ class Rendering {
   }
 }
 
-function noteLink(number: number, first = false): Element {
-  return element('a', { href: `#note-${number}`, ...(first ? { id: `ref-${number}` } : {}) }, `note ${number}`);
-}
-
-function linkTo(url: string, title: string | null | undefined, children: ElementContent[]): Element | ElementContent[] {
-  if (!isSafeLink(url)) return children;
-  const page = contentLink(url);
-  const href = page ? `/${page.kind}/${page.id}.html${page.rest}` : url.trim();
-  return element(
-    'a',
-    { href, ...(title ? { title } : {}), ...(isExternal(url) ? { rel: ['noreferrer', 'noopener', 'external'] } : {}) },
-    ...children,
-  );
-}
-
-function image(url: string, alt: string | null | undefined, title: string | null | undefined): ElementContent {
-  const media = mediaFile(url);
-  if (typeof media === 'string') return { type: 'text', value: alt ?? '' };
-  const src = `/media/${media.file.split('/').map(encodeURIComponent).join('/')}`;
-  return element('img', { src, alt: alt ?? '', ...(title ? { title } : {}), loading: 'lazy' });
-}
-
-/** Alignment as a class: the site’s policy allows no inline styles. */
-function align(node: Element): void {
-  for (const child of node.children) {
-    if (child.type !== 'element') continue;
-    const side = child.properties['align'];
-    delete child.properties['align'];
-    if (child.tagName === 'th') child.properties['scope'] = 'col';
-    if (typeof side === 'string') child.properties['className'] = [`align-${side}`];
-    if (child.tagName !== 'td' && child.tagName !== 'th') align(child);
-  }
-}
-
 function collectFootnotes(node: AnyNode, found: Map<string, FootnoteDefinition>): void {
   if (!('children' in node)) return;
   for (const child of node.children as AnyNode[]) {
-    if (child.type === 'footnoteDefinition' && !found.has(child.identifier)) found.set(child.identifier, child);
+    if (child.type === 'footnoteDefinition' && !found.has(child.identifier))
+      found.set(child.identifier, child);
     if (child.type !== 'paragraph') collectFootnotes(child, found);
   }
 }
@@ -247,7 +254,8 @@ function countWords(tree: Root): number {
   const visit = (node: AnyNode) => {
     if (node.type === 'footnoteDefinition') return;
     if (node.type === 'code') words += wordsIn(node.value);
-    else if (node.type === 'paragraph' || node.type === 'heading' || node.type === 'tableCell') words += wordsIn(textOf(node));
+    else if (node.type === 'paragraph' || node.type === 'heading' || node.type === 'tableCell')
+      words += wordsIn(textOf(node));
     else if ('children' in node) (node.children as AnyNode[]).forEach(visit);
   };
   visit(tree);

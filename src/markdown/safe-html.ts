@@ -6,9 +6,27 @@ import type { Schema } from 'hast-util-sanitize';
 
 /** Elements an author may write as tags, with the attributes each may have; anything else is text. */
 export const harmlessTags: ReadonlyMap<string, readonly string[]> = new Map(
-  ['abbr', 'b', 'br', 'cite', 'del', 'em', 'i', 'ins', 'kbd', 'mark', 'q', 's', 'small', 'span', 'strong', 'sub', 'sup', 'u', 'wbr'].map(
-    (tag) => [tag, tag === 'abbr' ? ['lang', 'title'] : ['lang']],
-  ),
+  [
+    'abbr',
+    'b',
+    'br',
+    'cite',
+    'del',
+    'em',
+    'i',
+    'ins',
+    'kbd',
+    'mark',
+    'q',
+    's',
+    'small',
+    'span',
+    'strong',
+    'sub',
+    'sup',
+    'u',
+    'wbr',
+  ].map((tag) => [tag, tag === 'abbr' ? ['lang', 'title'] : ['lang']]),
 );
 
 /** Elements that have no content and no closing tag. */
@@ -18,7 +36,27 @@ export const emptyTags: ReadonlySet<string> = new Set(['br', 'wbr']);
 export const schema: Schema = {
   tagNames: [
     ...harmlessTags.keys(),
-    ...['a', 'blockquote', 'code', 'div', 'h2', 'h3', 'h4', 'h5', 'h6', 'hr', 'img', 'li', 'ol', 'p', 'pre', 'table', 'tbody', 'td', 'th'],
+    ...[
+      'a',
+      'blockquote',
+      'code',
+      'div',
+      'h2',
+      'h3',
+      'h4',
+      'h5',
+      'h6',
+      'hr',
+      'img',
+      'li',
+      'ol',
+      'p',
+      'pre',
+      'table',
+      'tbody',
+      'td',
+      'th',
+    ],
     ...['thead', 'tr', 'ul', placeholders('note'), placeholders('component')],
   ],
   attributes: {
@@ -27,13 +65,20 @@ export const schema: Schema = {
     abbr: ['title'],
     code: [['className', /^language-[\w-]+$/]],
     div: [['className', 'table-scroll'], 'tabIndex', ['role', 'region'], 'ariaLabel'],
-    h2: ['id'], h3: ['id'], h4: ['id'], h5: ['id'], h6: ['id'],
+    h2: ['id'],
+    h3: ['id'],
+    h4: ['id'],
+    h5: ['id'],
+    h6: ['id'],
     img: ['src', 'alt', 'title', ['loading', 'lazy']],
     ol: ['start'],
     pre: ['tabIndex'],
     span: [['className', 'unresolved']],
     td: [['className', 'align-left', 'align-right', 'align-center']],
-    th: [['className', 'align-left', 'align-right', 'align-center'], ['scope', 'col']],
+    th: [
+      ['className', 'align-left', 'align-right', 'align-center'],
+      ['scope', 'col'],
+    ],
     [placeholders('note')]: ['n', 'margin'],
     [placeholders('component')]: ['n'],
   },
@@ -81,5 +126,7 @@ export function mediaFile(url: string): { file: string } | 'remote' | 'outside' 
   } catch {
     file = match[1]!;
   }
-  return file.split(/[/\\]/).some((step) => step === '' || step === '.' || step === '..') ? 'outside' : { file };
+  return file.split(/[/\\]/).some((step) => step === '' || step === '.' || step === '..')
+    ? 'outside'
+    : { file };
 }

@@ -35,10 +35,16 @@ export function shownMedia(body: string, mdx = false): string[] {
   const { tree } = parseBody(body, mdx);
   const definitions = new Map<string, string>();
   visit(tree, (node) => {
-    if (node.type === 'definition' && !definitions.has(node.identifier)) definitions.set(node.identifier, node.url);
+    if (node.type === 'definition' && !definitions.has(node.identifier))
+      definitions.set(node.identifier, node.url);
   });
   visit(tree, (node) => {
-    const url = node.type === 'image' ? node.url : node.type === 'imageReference' ? definitions.get(node.identifier) : undefined;
+    const url =
+      node.type === 'image'
+        ? node.url
+        : node.type === 'imageReference'
+          ? definitions.get(node.identifier)
+          : undefined;
     const media = url === undefined ? 'outside' : mediaFile(url);
     if (typeof media === 'object') shown.add(media.file);
   });

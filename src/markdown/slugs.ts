@@ -3,7 +3,12 @@ export class Slugs {
   readonly #used = new Set<string>();
 
   next(text: string): string {
-    const words = text.normalize('NFKC').toLowerCase().replace(/[’'ʼ]/g, '').replace(/[^\p{L}\p{N}\p{M}]+/gu, '-').replace(/^-|-$/g, '');
+    const words = text
+      .normalize('NFKC')
+      .toLowerCase()
+      .replace(/[’'ʼ]/g, '')
+      .replace(/[^\p{L}\p{N}\p{M}]+/gu, '-')
+      .replace(/^-|-$/g, '');
     const base = words === '' || taken.test(words) ? `section-${words}`.replace(/-$/, '') : words;
     let slug = base;
     for (let n = 2; this.#used.has(slug); n++) slug = `${base}-${n}`;
@@ -13,4 +18,5 @@ export class Slugs {
 }
 
 /** Anchors that pages use themselves: marks, notes, evidence, and the parts of the page. */
-const taken = /^(?:(?:note|ref)-\d+(?:-\d+)?|[a-z]?\d+|contents?|evidence|main|map|media|mentions|nav|navigation|notes|points|reviews|search|sources|standing|top|transcription)$/;
+const taken =
+  /^(?:(?:note|ref)-\d+(?:-\d+)?|[a-z]?\d+|contents?|evidence|main|map|media|mentions|nav|navigation|notes|points|reviews|search|sources|standing|top|transcription)$/;

@@ -4,7 +4,12 @@
  * are: looking for them costs more than all the rest.
  */
 import type { Node as MdastNode, Root } from 'mdast';
-import { fromMarkdown, type CompileContext, type Extension as MdastExtension, type Token } from 'mdast-util-from-markdown';
+import {
+  fromMarkdown,
+  type CompileContext,
+  type Extension as MdastExtension,
+  type Token,
+} from 'mdast-util-from-markdown';
 import { gfmFootnoteFromMarkdown } from 'mdast-util-gfm-footnote';
 import { gfmStrikethroughFromMarkdown } from 'mdast-util-gfm-strikethrough';
 import { gfmTableFromMarkdown } from 'mdast-util-gfm-table';
@@ -121,7 +126,10 @@ const referencesFromMarkdown: MdastExtension = {
       const reference = readReference(text)!;
       const node =
         reference.kind === 'evidence'
-          ? { type: 'evidenceReference', items: reference.items.map(({ id, at }) => ({ id, at: offsets[at]! })) }
+          ? {
+              type: 'evidenceReference',
+              items: reference.items.map(({ id, at }) => ({ id, at: offsets[at]! })),
+            }
           : {
               type: 'citation',
               items: reference.items.map((item) => ({
@@ -144,7 +152,12 @@ const referencesFromMarkdown: MdastExtension = {
 
 const plain = {
   extensions: [gfmTable(), gfmStrikethrough({ singleTilde: false }), gfmFootnote(), references],
-  mdastExtensions: [gfmTableFromMarkdown(), gfmStrikethroughFromMarkdown(), gfmFootnoteFromMarkdown(), referencesFromMarkdown],
+  mdastExtensions: [
+    gfmTableFromMarkdown(),
+    gfmStrikethroughFromMarkdown(),
+    gfmFootnoteFromMarkdown(),
+    referencesFromMarkdown,
+  ],
 };
 
 /** Without a parser of the programming language: braces are matched and refused, nothing more. */

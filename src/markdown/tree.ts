@@ -58,3 +58,43 @@ export function startOf(node: Node): number {
 export function endOf(node: Node): number {
   return node.position?.end.offset ?? startOf(node);
 }
+
+/** The inline content of blocks, a line break between them: for notes and for tags that hold whole paragraphs. */
+export function phrasingOf(node: AnyNode): PhrasingContent[] {
+  if (node.type === 'paragraph' || node.type === 'heading' || node.type === 'tableCell') return node.children;
+  if (node.type === 'code') return [{ type: 'inlineCode', value: node.value }];
+  if (!('children' in node) || isPhrasing(node)) return isPhrasing(node) ? [node as PhrasingContent] : [];
+  const out: PhrasingContent[] = [];
+  for (const child of node.children as AnyNode[]) {
+    const inline = phrasingOf(child);
+    if (inline.length > 0 && out.length > 0) out.push({ type: 'break' });
+    out.push(...inline);
+  }
+  return out;
+}
+
+const blockTypes = new Set([
+  'blockquote',
+  'code',
+  'component',
+  'definition',
+  'footnoteDefinition',
+  'heading',
+  'html',
+  'list',
+  'listItem',
+  'mdxFlowExpression',
+  'mdxJsxFlowElement',
+  'paragraph',
+  'root',
+  'table',
+  'tableCell',
+  'tableRow',
+  'thematicBreak',
+  'yaml',
+]);
+
+/** Whether a node stands inside a line of text rather than as a block. */
+export function isPhrasing(node: AnyNode): boolean {
+  return !blockTypes.has(node.type);
+}

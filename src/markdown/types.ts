@@ -1,4 +1,3 @@
-
 /** A rendered Markdown body: HTML and components in order, with the notes its citations made. */
 export interface Rendered {
   parts: RenderedPart[];
@@ -10,7 +9,12 @@ export interface Rendered {
 
 export type RenderedPart =
   | { kind: 'html'; html: string }
-  | { kind: 'component'; name: string; props: Record<string, string | number | boolean>; children: RenderedPart[] };
+  | {
+      kind: 'component';
+      name: string;
+      props: Record<string, string | number | boolean>;
+      children: RenderedPart[];
+    };
 
 /** A numbered note. Its mark in the text has the id `ref-<n>`, the note itself `note-<n>`. */
 export interface Note {
@@ -48,4 +52,3 @@ export interface BodyContext {
    */
   note(record: string): { full: string; short: string; item?: string; held?: string };
 }
-

@@ -20,22 +20,52 @@ describe('the elements a citation lacks', () => {
       'the place of the archive or office',
     ]);
     expect(
-      missing({ type: 'document', title: 'Declaration', number: 412, issued: '1871-04-11', archive: 'County Clerk’s Office', 'archive-place': 'Houghton' }),
+      missing({
+        type: 'document',
+        title: 'Declaration',
+        number: 412,
+        issued: '1871-04-11',
+        archive: 'County Clerk’s Office',
+        'archive-place': 'Houghton',
+      }),
     ).toEqual([]);
   });
 
   test('of a newspaper: its town and the day and page, not the title of the notice', () => {
-    expect(missing({ type: 'article-newspaper', 'container-title': 'Copper Range Echo' })).toEqual(['the town of the newspaper', 'its date', 'the page']);
-    expect(missing({ type: 'article-newspaper', 'container-title': 'Echo', 'publisher-place': 'Hancock', issued: '1903-06-05', page: 4 })).toEqual([]);
+    expect(missing({ type: 'article-newspaper', 'container-title': 'Copper Range Echo' })).toEqual([
+      'the town of the newspaper',
+      'its date',
+      'the page',
+    ]);
+    expect(
+      missing({
+        type: 'article-newspaper',
+        'container-title': 'Echo',
+        'publisher-place': 'Hancock',
+        issued: '1903-06-05',
+        page: 4,
+      }),
+    ).toEqual([]);
   });
 
   test('of a letter: both ends of it', () => {
-    expect(missing({ type: 'personal_communication', title: 'Letter', issued: '1868', archive: 'private' })).toEqual(['who wrote it', 'to whom it was written']);
+    expect(
+      missing({ type: 'personal_communication', title: 'Letter', issued: '1868', archive: 'private' }),
+    ).toEqual(['who wrote it', 'to whom it was written']);
   });
 
   test('of a gravestone: the cemetery, and no office', () => {
-    expect(missing({ type: 'document', title: 'M. Phelan', medium: 'gravestone', 'event-place': 'Lakeside Cemetery, Hancock' })).toEqual([]);
-    expect(missing({ type: 'graphic', title: 'M. Phelan', medium: 'gravestone' })).toEqual(['the cemetery and its place']);
+    expect(
+      missing({
+        type: 'document',
+        title: 'M. Phelan',
+        medium: 'gravestone',
+        'event-place': 'Lakeside Cemetery, Hancock',
+      }),
+    ).toEqual([]);
+    expect(missing({ type: 'graphic', title: 'M. Phelan', medium: 'gravestone' })).toEqual([
+      'the cemetery and its place',
+    ]);
   });
 
   test('of a record with no citation: the citation', () => {
@@ -43,12 +73,19 @@ describe('the elements a citation lacks', () => {
   });
 
   test('a list of nobody names nobody', () => {
-    expect(missing({ type: 'speech', author: [{}], title: 'Address', issued: '1901' })).toEqual(['who wrote it']);
+    expect(missing({ type: 'speech', author: [{}], title: 'Address', issued: '1901' })).toEqual([
+      'who wrote it',
+    ]);
   });
 
   test('the worked examples of whole citations lack nothing', () => {
-    const whole = readExamples().filter(({ case: name }) => /parish register|newspaper|gravestone|certificate|court file|letter|interview|local history|chapter|web page|census/.test(name));
+    const whole = readExamples().filter(({ case: name }) =>
+      /parish register|newspaper|gravestone|certificate|court file|letter|interview|local history|chapter|web page|census/.test(
+        name,
+      ),
+    );
     expect(whole.length).toBeGreaterThan(8);
-    for (const { case: name, record } of whole) expect({ name, lacks: missingElements(record.cite) }).toEqual({ name, lacks: [] });
+    for (const { case: name, record } of whole)
+      expect({ name, lacks: missingElements(record.cite) }).toEqual({ name, lacks: [] });
   });
 });

@@ -13,6 +13,12 @@ export interface Example {
 
 /** The worked examples, their records named `record-1`, `record-2` … in order. */
 export function readExamples(): Example[] {
-  const rows = parse(readFileSync(new URL('./examples.yaml', import.meta.url), 'utf8')) as (Omit<Example, 'record'> & { record: object })[];
-  return rows.map((row, i) => ({ ...row, record: { ...recordFile.parse(row.record), id: `record-${i + 1}`, body: '' } }));
+  const rows = parse(readFileSync(new URL('./examples.yaml', import.meta.url), 'utf8')) as (Omit<
+    Example,
+    'record'
+  > & { record: object })[];
+  return rows.map((row, i) => ({
+    ...row,
+    record: { ...recordFile.parse(row.record), id: `record-${i + 1}`, body: '' },
+  }));
 }

@@ -9,9 +9,28 @@ function record(id: string, over: object): [string, SourceRecord] {
   return [id, { ...recordFile.parse({ title: id, form: 'original', ...over }), id, body: '' }];
 }
 function item(id: string, records: string[], roots: Root[] = [], cited = true): ItemResult {
-  return { id, index: 0, cited, counts: cited, needsTie: false, tie: 'not-needed', tieReasons: [], roots, records, exemplars: records, mentions: [], onQuestion: true };
+  return {
+    id,
+    index: 0,
+    cited,
+    counts: cited,
+    needsTie: false,
+    tie: 'not-needed',
+    tieReasons: [],
+    roots,
+    records,
+    exemplars: records,
+    mentions: [],
+    onQuestion: true,
+  };
 }
-const said = (of: string, known = true): Root => ({ key: `person:${of}`, kind: 'person', of, known, viaPerhaps: false });
+const said = (of: string, known = true): Root => ({
+  key: `person:${of}`,
+  kind: 'person',
+  of,
+  known,
+  viaPerhaps: false,
+});
 
 const records = new Map([
   record('register', { informants: { father: { person: 'patrick' } } }),
@@ -33,10 +52,15 @@ const flows = graph.flows.map(({ from, to, certain }) => `${from} ${certain ? '�
 describe('provenance', () => {
   test('runs from cited items over their records and exemplars to those who spoke', () => {
     expect(flows).toEqual([
-      'item:e1 → record:register', 'record:register → root:person:patrick',
-      'record:index → record:register', 'item:e2 → record:index',
-      'record:history ⇢ record:index', 'record:history → unseen:family papers', 'item:e3 → record:history',
-      'item:e4 → record:letter', 'record:letter → root:person:patrick',
+      'item:e1 → record:register',
+      'record:register → root:person:patrick',
+      'record:index → record:register',
+      'item:e2 → record:index',
+      'record:history ⇢ record:index',
+      'record:history → unseen:family papers',
+      'item:e3 → record:history',
+      'item:e4 → record:letter',
+      'record:letter → root:person:patrick',
     ]);
   });
 
@@ -55,7 +79,10 @@ describe('provenance', () => {
     const sheet = provenanceSheet(graph, (source) => source.key)!;
     for (const [i, a] of sheet.boxes.entries())
       for (const b of sheet.boxes.slice(i + 1))
-        expect(a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height, `${a.key} over ${b.key}`).toBe(false);
+        expect(
+          a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height,
+          `${a.key} over ${b.key}`,
+        ).toBe(false);
     expect(JSON.stringify(sheet)).not.toMatch(/NaN|null/);
     for (const box of sheet.boxes) expect(box.y + box.height).toBeLessThanOrEqual(sheet.height);
     const x = (key: string) => sheet.boxes.find((box) => box.key === key)!.x;
@@ -66,21 +93,36 @@ describe('provenance', () => {
 
   test('gives way to the list where it would be too tall to read', () => {
     const many = Array.from({ length: 30 }, (_, i) => record(`r${i}`, {}));
-    const tall = provenanceOf({ records: new Map(many) }, many.map(([id]) => item(`e-${id}`, [id])));
+    const tall = provenanceOf(
+      { records: new Map(many) },
+      many.map(([id]) => item(`e-${id}`, [id])),
+    );
     expect(provenanceSheet(tall, (source) => source.key)).toBeNull();
     expect(branchesOf(tall)).toHaveLength(30);
   });
 
   test('draws circles of possible copying without end', () => {
-    const sheet = provenanceSheet(provenanceOf({ records }, [item('e1', ['ring-a']), item('e2', ['ring-b'])]), (source) => source.key);
+    const sheet = provenanceSheet(
+      provenanceOf({ records }, [item('e1', ['ring-a']), item('e2', ['ring-b'])]),
+      (source) => source.key,
+    );
     expect(sheet === null || !/NaN/.test(JSON.stringify(sheet))).toBe(true);
   });
 });
 
 describe('numbered notes', () => {
   test('are full the first time and short after that', () => {
-    const book = notebook(new Map([['a', { note: 'Full a', shortNote: 'Short a' }], ['b', { note: 'Full b', shortNote: 'Short b' }]]));
+    const book = notebook(
+      new Map([
+        ['a', { note: 'Full a', shortNote: 'Short a' }],
+        ['b', { note: 'Full b', shortNote: 'Short b' }],
+      ]),
+    );
     expect(['a', 'b', 'a', 'withheld'].map(book.cite)).toEqual([{ note: 1 }, { note: 2 }, { note: 3 }, '']);
-    expect(book.notes.map(({ number, html }) => `${number} ${html}`)).toEqual(['1 Full a', '2 Full b', '3 Short a']);
+    expect(book.notes.map(({ number, html }) => `${number} ${html}`)).toEqual([
+      '1 Full a',
+      '2 Full b',
+      '3 Short a',
+    ]);
   });
 });

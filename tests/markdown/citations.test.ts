@@ -6,7 +6,9 @@ import { brief, context, marked } from './context.ts';
 
 const render = (body: string, changes = {}) => renderBody(body, context(changes)).rendered;
 const htmlOf = (body: string, changes = {}) =>
-  render(body, changes).parts.map((part) => (part.kind === 'html' ? part.html : `<${part.name}>`)).join('\n');
+  render(body, changes)
+    .parts.map((part) => (part.kind === 'html' ? part.html : `<${part.name}>`))
+    .join('\n');
 const notesOf = (body: string) => render(body).notes.map(({ html }) => html);
 /** The text with `(n)` for marks and without margin copies. */
 const marksIn = (body: string) =>
@@ -18,21 +20,57 @@ describe('what stands between brackets', () => {
   test.each([
     ['@declaration-1871', [['', 'declaration-1871', '']]],
     ['@declaration-1871, line 12', [['', 'declaration-1871', 'line 12']]],
-    ['see @a, p. 3; @b', [['see', 'a', 'p. 3'], ['', 'b', '']]],
-    ['@a; @b', [['', 'a', ''], ['', 'b', '']]],
-    ['@a, pp. 3; 5; see also @b-1, f. 2v', [['', 'a', 'pp. 3; 5'], ['see also', 'b-1', 'f. 2v']]],
-    ['@a and @b', [['', 'a', 'and'], ['', 'b', '']]],
+    [
+      'see @a, p. 3; @b',
+      [
+        ['see', 'a', 'p. 3'],
+        ['', 'b', ''],
+      ],
+    ],
+    [
+      '@a; @b',
+      [
+        ['', 'a', ''],
+        ['', 'b', ''],
+      ],
+    ],
+    [
+      '@a, pp. 3; 5; see also @b-1, f. 2v',
+      [
+        ['', 'a', 'pp. 3; 5'],
+        ['see also', 'b-1', 'f. 2v'],
+      ],
+    ],
+    [
+      '@a and @b',
+      [
+        ['', 'a', 'and'],
+        ['', 'b', ''],
+      ],
+    ],
     ['@a: p. 3', [['', 'a', 'p. 3']]],
     ['@Déclaration', [['', 'Déclaration', '']]],
   ])('[%s] cites', (inside, expected) => {
     const reference = readReference(inside);
-    expect(reference?.kind === 'citation' && reference.items.map(({ before, id, locator }) => [before, id, locator])).toEqual(expected);
+    expect(
+      reference?.kind === 'citation' &&
+        reference.items.map(({ before, id, locator }) => [before, id, locator]),
+    ).toEqual(expected);
   });
 
-  test.each(['a@b.org', 'write to a@b.org', '@a@b.org', '@', 'butter @ 2s', 'butter @2s', 'x', '', '#', '# 12', '#e1 of 3'])(
-    '[%s] is ordinary text',
-    (inside) => expect(readReference(inside)).toBeUndefined(),
-  );
+  test.each([
+    'a@b.org',
+    'write to a@b.org',
+    '@a@b.org',
+    '@',
+    'butter @ 2s',
+    'butter @2s',
+    'x',
+    '',
+    '#',
+    '# 12',
+    '#e1 of 3',
+  ])('[%s] is ordinary text', (inside) => expect(readReference(inside)).toBeUndefined());
 
   test('evidence references', () => {
     for (const inside of ['#e1; #e2', '#e1, #e2', '#e1, e2', '#e1 ;#e2 '])
@@ -50,7 +88,9 @@ describe('notes', () => {
   });
 
   test('begin with a capital letter, join several with semicolons and name their records', () => {
-    const { notes } = render('A [@declaration-1871] [@census-1880].\n\nB [see @declaration-1871; @census-1880, p. 3].');
+    const { notes } = render(
+      'A [@declaration-1871] [@census-1880].\n\nB [see @declaration-1871; @census-1880, p. 3].',
+    );
     expect(notes[2]).toEqual({
       number: 3,
       html: 'See <a href="/records/declaration-1871.html">Short declaration-1871</a>; <a href="/records/census-1880.html">Short census-1880</a>, p. 3.',
@@ -70,9 +110,9 @@ describe('notes', () => {
   });
 
   test('are marked behind the punctuation and without a space', () => {
-    expect(marksIn('In Kill [@census-1880], near Bonmahon[@declaration-1871]. So "yes" [@census-1880].')).toBe(
-      '<p>In Kill,(1) near Bonmahon.(2) So "yes".(3)</p>',
-    );
+    expect(
+      marksIn('In Kill [@census-1880], near Bonmahon[@declaration-1871]. So "yes" [@census-1880].'),
+    ).toBe('<p>In Kill,(1) near Bonmahon.(2) So "yes".(3)</p>');
     expect(marksIn('Both [@census-1880] [@declaration-1871]. End')).toBe('<p>Both.(1)(2) End</p>');
   });
 
@@ -91,9 +131,17 @@ describe('notes', () => {
   });
 
   test('share their numbers with footnotes of the author’s, whose citations are part of the note', () => {
-    const { notes } = render('A [@census-1880]. B.[^x] C [@declaration-1871]. D.[^x]\n\n[^x]: Compare [@census-1880, p. 2], and *so on*.\n\n    More.');
-    expect(notes.map(({ number, records }) => [number, records])).toEqual([[1, ['census-1880']], [2, ['census-1880']], [3, ['declaration-1871']]]);
-    expect(notes[1]?.html).toBe('Compare <a href="/records/census-1880.html">Short census-1880</a>, p. 2, and <em>so on</em>.<br>\nMore.');
+    const { notes } = render(
+      'A [@census-1880]. B.[^x] C [@declaration-1871]. D.[^x]\n\n[^x]: Compare [@census-1880, p. 2], and *so on*.\n\n    More.',
+    );
+    expect(notes.map(({ number, records }) => [number, records])).toEqual([
+      [1, ['census-1880']],
+      [2, ['census-1880']],
+      [3, ['declaration-1871']],
+    ]);
+    expect(notes[1]?.html).toBe(
+      'Compare <a href="/records/census-1880.html">Short census-1880</a>, p. 2, and <em>so on</em>.<br>\nMore.',
+    );
     const html = htmlOf('B.[^x] D.[^x]\n\n[^x]: Y.');
     expect(html.match(/id="ref-1"/g)).toHaveLength(1);
     expect(html.match(/href="#note-1"/g)).toHaveLength(2);
@@ -108,7 +156,10 @@ describe('notes', () => {
 
   test('cited inside a link stand behind it', () => {
     expect(marksIn('[the *page [@census-1880]*](https://a.example).')).toBe(
-      '<p><a href="https://a.example" rel="noreferrer noopener external">the <em>page </em></a>.(1)</p>'.replace('</a>.(1)', '</a>(1).'),
+      '<p><a href="https://a.example" rel="noreferrer noopener external">the <em>page </em></a>.(1)</p>'.replace(
+        '</a>.(1)',
+        '</a>(1).',
+      ),
     );
   });
 
@@ -173,16 +224,25 @@ describe('problems stand at their place', () => {
   test('with what was probably meant', () => {
     expect(checkBody('[@declaration-1817]', context())[0]?.help).toBe('Did you mean declaration-1871?');
     expect(checkBody('[#e11]', context())[0]?.help).toBe('Did you mean e1?');
-    expect(checkBody('[@something-else-altogether]', context())[0]?.help).toMatch(/^Write the name of a file/);
+    expect(checkBody('[@something-else-altogether]', context())[0]?.help).toMatch(
+      /^Write the name of a file/,
+    );
   });
 
   test('an evidence reference outside a case', () => {
-    expect(checkBody('[#e1]', context({ kind: 'person' })).map(brief)).toEqual(['evidence-reference-resolves']);
+    expect(checkBody('[#e1]', context({ kind: 'person' })).map(brief)).toEqual([
+      'evidence-reference-resolves',
+    ]);
   });
 });
 
 test('cited records come in order of first use, unknown ones too', () => {
-  expect(citedRecords('[@b; @a] and [see @c, p. 1; @a]\n\n<Aside>\n[@d]\n</Aside>', true)).toEqual(['b', 'a', 'c', 'd']);
+  expect(citedRecords('[@b; @a] and [see @c, p. 1; @a]\n\n<Aside>\n[@d]\n</Aside>', true)).toEqual([
+    'b',
+    'a',
+    'c',
+    'd',
+  ]);
 });
 
 test('pictures come from media, under whichever way it is written', () => {

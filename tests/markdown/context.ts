@@ -12,7 +12,12 @@ export function context(changes: Partial<BodyContext> = {}): BodyContext {
     evidenceIds: ['e1', 'e2', 'e10'],
     hasPerson: (id) => id === 'maurice-phelan',
     evidenceHref: (id) => `/cases/phelan/proof.html#${id}`,
-    note: (id) => ({ full: `Full ${id}; Office`, item: `Full ${id}`, held: '; Office', short: `Short ${id}` }),
+    note: (id) => ({
+      full: `Full ${id}; Office`,
+      item: `Full ${id}`,
+      held: '; Office',
+      short: `Short ${id}`,
+    }),
     ...changes,
   };
 }

@@ -11,7 +11,13 @@ const shape = (parts: RenderedPart[]): unknown[] =>
 
 describe('components', () => {
   test('stand between blocks, with literal attributes', () => {
-    expect(shape(partsOf('One.\n\n<Household record="census-1880" household="88" />\n\nTwo <SightLines/>.\n\n<Timeline person="maurice-phelan"/> <Scan record=\'census-1880\'/>'))).toEqual([
+    expect(
+      shape(
+        partsOf(
+          'One.\n\n<Household record="census-1880" household="88" />\n\nTwo <SightLines/>.\n\n<Timeline person="maurice-phelan"/> <Scan record=\'census-1880\'/>',
+        ),
+      ),
+    ).toEqual([
       '<p>One.</p>',
       ['Household', { record: 'census-1880', household: '88' }],
       '<p>Two .</p>',
@@ -32,12 +38,28 @@ describe('components', () => {
   });
 
   test('hold Markdown, other components and notes in one numbering', () => {
-    const { rendered, problems } = renderBody('A [@census-1880].\n\n<Aside>\n  ## B\n\n  C [@census-1880].\n\n  <SightLines />\n</Aside>\n\nD [@census-1880]. <Aside>inline *text*</Aside>', ctx);
+    const { rendered, problems } = renderBody(
+      'A [@census-1880].\n\n<Aside>\n  ## B\n\n  C [@census-1880].\n\n  <SightLines />\n</Aside>\n\nD [@census-1880]. <Aside>inline *text*</Aside>',
+      ctx,
+    );
     expect(problems).toEqual([]);
     expect(rendered.notes).toHaveLength(3);
-    expect(shape(rendered.parts)).toMatchObject([/./, ['Aside', {}, /./, ['SightLines', {}]], /./, ['Aside', {}, '<p>inline <em>text</em></p>']].map((x) => (x instanceof RegExp ? expect.stringMatching(x) : Array.isArray(x) ? x.map((y) => (y instanceof RegExp ? expect.stringMatching(y) : y)) : x)) as unknown[]);
+    expect(shape(rendered.parts)).toMatchObject(
+      [/./, ['Aside', {}, /./, ['SightLines', {}]], /./, ['Aside', {}, '<p>inline <em>text</em></p>']].map(
+        (x) =>
+          x instanceof RegExp
+            ? expect.stringMatching(x)
+            : Array.isArray(x)
+              ? x.map((y) => (y instanceof RegExp ? expect.stringMatching(y) : y))
+              : x,
+      ) as unknown[],
+    );
     const html = JSON.stringify(rendered.parts);
-    expect([html.indexOf('ref-1'), html.indexOf('ref-2'), html.indexOf('ref-3')].every((at, i, all) => at > 0 && at > (all[i - 1] ?? 0))).toBe(true);
+    expect(
+      [html.indexOf('ref-1'), html.indexOf('ref-2'), html.indexOf('ref-3')].every(
+        (at, i, all) => at > 0 && at > (all[i - 1] ?? 0),
+      ),
+    ).toBe(true);
   });
 });
 
@@ -87,10 +109,13 @@ describe('what a case may not hold is refused at its place', () => {
   ])('%s', (_, text, rules) => {
     const { body, offsets } = marked(text);
     const { problems, rendered } = renderBody(body, ctx);
-    expect(problems.map((problem) => `${brief(problem)} at ${problem.offset}`)).toEqual(rules.map((rule, i) => `${rule} at ${offsets[i]}`));
+    expect(problems.map((problem) => `${brief(problem)} at ${problem.offset}`)).toEqual(
+      rules.map((rule, i) => `${rule} at ${offsets[i]}`),
+    );
     expect(problems.every(({ message, help }) => /[.?]$/.test(message) && help.length > 0)).toBe(true);
     expect(checkBody(body, ctx)).toEqual(problems);
-    if (rules[0] === 'content-is-not-code' && !/never closes|does not parse/.test(_)) expect(JSON.stringify(rendered.parts)).not.toMatch(/process|import|export/);
+    if (rules[0] === 'content-is-not-code' && !/never closes|does not parse/.test(_))
+      expect(JSON.stringify(rendered.parts)).not.toMatch(/process|import|export/);
   });
 
   test('and several at once are all reported', () => {
@@ -103,7 +128,9 @@ describe('what a case may not hold is refused at its place', () => {
   });
 
   test('components outside a case', () => {
-    expect(checkBody('<SightLines />', context({ mdx: true, kind: 'person' })).map(brief)).toEqual(['component-is-known']);
+    expect(checkBody('<SightLines />', context({ mdx: true, kind: 'person' })).map(brief)).toEqual([
+      'component-is-known',
+    ]);
   });
 });
 
@@ -111,10 +138,22 @@ describe('what a case may hold passes', () => {
   test.each([
     ['braces behind a backslash', 'A \\{b\\}', '<p>A {b}</p>'],
     ['a comment between braces', 'A {/* later: import x */}\n\n{/*\n  B\n*/}', '<p>A </p>'],
-    ['harmless tags', 'H<sub>2</sub> <abbr title="parish">par.</abbr><br/>x', '<p>H<sub>2</sub> <abbr title="parish">par.</abbr><br>x</p>'],
+    [
+      'harmless tags',
+      'H<sub>2</sub> <abbr title="parish">par.</abbr><br/>x',
+      '<p>H<sub>2</sub> <abbr title="parish">par.</abbr><br>x</p>',
+    ],
     ['a harmless tag on lines of its own', '<em>\nA\n\nB\n</em>', '<p><em>A<br>\nB</em></p>'],
-    ['sentences that begin with import or export', 'import duties rose.\n\nexport of copper fell.', '<p>import duties rose.</p>\n<p>export of copper fell.</p>'],
-    ['code in a fence', '```\nimport x from "x"\n{y}\n```', '<pre tabindex="0"><code>import x from "x"\n{y}\n</code></pre>'],
+    [
+      'sentences that begin with import or export',
+      'import duties rose.\n\nexport of copper fell.',
+      '<p>import duties rose.</p>\n<p>export of copper fell.</p>',
+    ],
+    [
+      'code in a fence',
+      '```\nimport x from "x"\n{y}\n```',
+      '<pre tabindex="0"><code>import x from "x"\n{y}\n</code></pre>',
+    ],
     ['signs with spaces around', 'a < b, 3 > 2', '<p>a &#x3C; b, 3 > 2</p>'],
   ])('%s', (_, body, html) => {
     const { problems, rendered } = renderBody(body, ctx);

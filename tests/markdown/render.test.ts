@@ -4,11 +4,15 @@ import { context } from './context.ts';
 
 const render = (body: string, changes = {}) => renderBody(body, context(changes)).rendered;
 const htmlOf = (body: string, changes = {}) =>
-  render(body, changes).parts.map((part) => (part.kind === 'html' ? part.html : `<${part.name}>`)).join('\n');
+  render(body, changes)
+    .parts.map((part) => (part.kind === 'html' ? part.html : `<${part.name}>`))
+    .join('\n');
 
 describe('headings', () => {
   test('go down one level, with anchors that are each unique', () => {
-    const { headings } = render('# The *first* [@census-1880]\n\n## Kill\n\n## Kill\n\n###### Deep\n\n# Notes\n\n# Ægir’s Ærø — 1\n\n# !');
+    const { headings } = render(
+      '# The *first* [@census-1880]\n\n## Kill\n\n## Kill\n\n###### Deep\n\n# Notes\n\n# Ægir’s Ærø — 1\n\n# !',
+    );
     expect(headings).toEqual([
       { depth: 2, text: 'The first', slug: 'the-first' },
       { depth: 3, text: 'Kill', slug: 'kill' },
@@ -40,29 +44,46 @@ describe('tables', () => {
   });
 
   test('have names that differ', () => {
-    const labels = [...htmlOf('| a |\n|---|\n\n| a |\n|---|').matchAll(/aria-label="([^"]*)"/g)].map((match) => match[1]);
+    const labels = [...htmlOf('| a |\n|---|\n\n| a |\n|---|').matchAll(/aria-label="([^"]*)"/g)].map(
+      (match) => match[1],
+    );
     expect(new Set(labels).size).toBe(2);
   });
 });
 
 describe('links', () => {
   test('to other hosts say so, links into the site are site-absolute', () => {
-    expect(htmlOf('[a](https://a.example "t") [b](mailto:a@b.org) [c](#x) [d](../records/census-1880.md#m1) [e](/people/maurice-phelan.md) [f][f]\n\n[f]: ../cases/phelan.mdx')).toBe(
+    expect(
+      htmlOf(
+        '[a](https://a.example "t") [b](mailto:a@b.org) [c](#x) [d](../records/census-1880.md#m1) [e](/people/maurice-phelan.md) [f][f]\n\n[f]: ../cases/phelan.mdx',
+      ),
+    ).toBe(
       '<p><a href="https://a.example" title="t" rel="noreferrer noopener external">a</a> <a href="mailto:a@b.org">b</a> <a href="#x">c</a> ' +
         '<a href="/records/census-1880.html#m1">d</a> <a href="/people/maurice-phelan.html">e</a> <a href="/cases/phelan.html">f</a></p>',
     );
   });
 
-  test.each(['javascript:alert(1)', 'JaVaScRiPt:alert(1)', 'java&#10;script:alert(1)', '&#x6a;avascript:alert(1)', 'data:text/html,x', 'vbscript:x', '//a.example', '/\\\\a.example', 'file:///etc/passwd', '&#1;javascript:x'])(
-    'to %s are not made',
-    (url) => {
-      for (const body of [`[x](<${url}>)`, `[x][r]\n\n[r]: <${url}>`, `![x](<${url}>)`]) expect(htmlOf(body)).not.toMatch(/<a|<img/);
-    },
-  );
+  test.each([
+    'javascript:alert(1)',
+    'JaVaScRiPt:alert(1)',
+    'java&#10;script:alert(1)',
+    '&#x6a;avascript:alert(1)',
+    'data:text/html,x',
+    'vbscript:x',
+    '//a.example',
+    '/\\\\a.example',
+    'file:///etc/passwd',
+    '&#1;javascript:x',
+  ])('to %s are not made', (url) => {
+    for (const body of [`[x](<${url}>)`, `[x][r]\n\n[r]: <${url}>`, `![x](<${url}>)`])
+      expect(htmlOf(body)).not.toMatch(/<a|<img/);
+  });
 });
 
 test('code keeps its words, and a long line can be scrolled by keyboard', () => {
-  expect(htmlOf('```js" onload="x\n<b>\n```')).toBe('<pre tabindex="0"><code class="language-js">&#x3C;b>\n</code></pre>');
+  expect(htmlOf('```js" onload="x\n<b>\n```')).toBe(
+    '<pre tabindex="0"><code class="language-js">&#x3C;b>\n</code></pre>',
+  );
 });
 
 test('deletions are kept, single tildes are text', () => {
@@ -70,20 +91,30 @@ test('deletions are kept, single tildes are text', () => {
 });
 
 test('web addresses are left as they stand', () => {
-  expect(htmlOf('See https://a.example or www.a.example.')).toBe('<p>See https://a.example or www.a.example.</p>');
+  expect(htmlOf('See https://a.example or www.a.example.')).toBe(
+    '<p>See https://a.example or www.a.example.</p>',
+  );
 });
 
 test('words are counted without notes', () => {
-  expect(render('# Of Kill\n\nBorn in *Kill* [@census-1880, line 3], 1840.[^1] [#e1]\n\n| a | b |\n|---|---|\n\n[^1]: Not these.').words).toBe(8);
+  expect(
+    render(
+      '# Of Kill\n\nBorn in *Kill* [@census-1880, line 3], 1840.[^1] [#e1]\n\n| a | b |\n|---|---|\n\n[^1]: Not these.',
+    ).words,
+  ).toBe(8);
 });
 
 describe('HTML in .md', () => {
   test('harmless tags are kept, comments vanish', () => {
-    const body = 'H<sub>2</sub>O <!-- aside --> <abbr title="parish">par.</abbr> 1<br>2 <i>ship <b>x</b></i>\n\n<!-- a\n\nlong --> \n\n<mark>\n';
+    const body =
+      'H<sub>2</sub>O <!-- aside --> <abbr title="parish">par.</abbr> 1<br>2 <i>ship <b>x</b></i>\n\n<!-- a\n\nlong --> \n\n<mark>\n';
     const { rendered, problems } = renderBody(body.replace('<mark>\n', ''), context());
     expect(problems).toEqual([]);
     expect(rendered.parts).toEqual([
-      { kind: 'html', html: '<p>H<sub>2</sub>O  <abbr title="parish">par.</abbr> 1<br>2 <i>ship <b>x</b></i></p>' },
+      {
+        kind: 'html',
+        html: '<p>H<sub>2</sub>O  <abbr title="parish">par.</abbr> 1<br>2 <i>ship <b>x</b></i></p>',
+      },
     ]);
   });
 
@@ -108,13 +139,19 @@ describe('HTML in .md', () => {
     expect(html).toContain('&#x3C;');
   });
 
-  test.each(['<svg/onload=alert(1)>', '<?php echo 1 ?>', '<![CDATA[ x ]]>', '<!DOCTYPE html>', '1 < 2 <3'])('%s is no tag, and text', (body) => {
-    const { rendered, problems } = renderBody(body, context({ kind: 'record' }));
-    expect(problems).toEqual([]);
-    expect(rendered.parts).toEqual([{ kind: 'html', html: `<p>${body.replaceAll('<', '&#x3C;')}</p>` }]);
-  });
+  test.each(['<svg/onload=alert(1)>', '<?php echo 1 ?>', '<![CDATA[ x ]]>', '<!DOCTYPE html>', '1 < 2 <3'])(
+    '%s is no tag, and text',
+    (body) => {
+      const { rendered, problems } = renderBody(body, context({ kind: 'record' }));
+      expect(problems).toEqual([]);
+      expect(rendered.parts).toEqual([{ kind: 'html', html: `<p>${body.replaceAll('<', '&#x3C;')}</p>` }]);
+    },
+  );
 
   test('a component in .md says where components may stand', () => {
-    expect(renderBody('<Scan record="census-1880" />', context()).problems[0]).toMatchObject({ rule: 'component-is-known', severity: 'error' });
+    expect(renderBody('<Scan record="census-1880" />', context()).problems[0]).toMatchObject({
+      rule: 'component-is-known',
+      severity: 'error',
+    });
   });
 });
