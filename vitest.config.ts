@@ -1,3 +1,26 @@
 import { defineConfig } from 'vitest/config';
 
-export default defineConfig({ test: { include: ['tests/**/*.test.ts'], testTimeout: 60_000, hookTimeout: 180_000 } });
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/browser/**'],
+          testTimeout: 60_000,
+          hookTimeout: 180_000,
+        },
+      },
+      {
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          globalSetup: ['tests/browser/setup.ts'],
+          testTimeout: 240_000,
+          hookTimeout: 240_000,
+        },
+      },
+    ],
+  },
+});

@@ -16,12 +16,14 @@ export const standings: Record<Shape, StandingWords> = {
   established: {
     shape: 'established',
     word: 'Established',
-    meaning: 'At least two independent bodies of evidence name this place, every conflict is answered, and the author holds it as established.',
+    meaning:
+      'At least two independent bodies of evidence name this place, every conflict is answered, and the author holds it as established.',
   },
   probable: {
     shape: 'probable',
     word: 'Probable',
-    meaning: 'At least two independent bodies of evidence name this place and every conflict is answered; the author still holds it as probable only.',
+    meaning:
+      'At least two independent bodies of evidence name this place and every conflict is answered; the author still holds it as probable only.',
   },
   hypothesis: {
     shape: 'hypothesis',
@@ -37,9 +39,14 @@ export const standings: Record<Shape, StandingWords> = {
   contested: {
     shape: 'contested',
     word: 'Contested',
-    meaning: 'Two or more independent bodies of evidence name this place, but evidence for another place is not answered.',
+    meaning:
+      'Two or more independent bodies of evidence name this place, but evidence for another place is not answered.',
   },
-  broken: { shape: 'broken', word: 'Not computed', meaning: 'Something this case rests on could not be read.' },
+  broken: {
+    shape: 'broken',
+    word: 'Not computed',
+    meaning: 'Something this case rests on could not be read.',
+  },
 };
 
 /** The standing of a case as shown. */

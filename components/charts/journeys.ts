@@ -10,7 +10,7 @@ export interface Stop extends Point {
   name: string;
 }
 
-export interface Journey {
+interface Journey {
   view: CaseView;
   origin: Stop | undefined;
   /** Where the records of the counting evidence were made, apart from the origin itself. */
@@ -29,7 +29,8 @@ export function journeyOf(dossier: Dossier, view: CaseView): Journey {
     for (const record of item.records) {
       const place = dossier.records.get(record)?.record.place;
       const stop = place === undefined ? undefined : stopAt(dossier, place);
-      if (stop && !stations.some((s) => near(s, stop, 40)) && !(origin && near(origin, stop, 40))) stations.push(stop);
+      if (stop && !stations.some((s) => near(s, stop, 40)) && !(origin && near(origin, stop, 40)))
+        stations.push(stop);
     }
   }
   const stops: Stop[] = origin ? [origin] : [];

@@ -1,6 +1,19 @@
 /** EDTF dates (ISO 8601-2) in plain English words. */
 
-const months = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
+const months = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
 const seasons: Record<string, string> = { 21: 'spring', 22: 'summer', 23: 'autumn', 24: 'winter' };
 
 /**
@@ -13,7 +26,11 @@ export function dateInWords(date: string): string {
   const interval = /^([^/]*)\/([^/]*)$/.exec(text);
   if (interval) return intervalInWords(interval[1]!, interval[2]!);
   const set = /^[[{](.+)[\]}]$/.exec(text);
-  if (set) return set[1]!.split(',').map((part) => dateInWords(part.replace('..', '/'))).join(text.startsWith('[') ? ' or ' : ' and ');
+  if (set)
+    return set[1]!
+      .split(',')
+      .map((part) => dateInWords(part.replace('..', '/')))
+      .join(text.startsWith('[') ? ' or ' : ' and ');
   return oneDate(text) ?? text;
 }
 
@@ -32,23 +49,30 @@ export function coverageInWords(date: string): string {
   return to === undefined ? dateInWords(date) : yearsInWords(from, to);
 }
 
-/** A birth span: “between 2 June 1839 and 11 April 1841”, or one day, or “not known”. */
+/** A birth span: “between 2 June 1839 and 11 April 1841”, “on 14 March 1818”, or “not known”. */
 export function spanInWords(span: { earliest: string | null; latest: string | null }): string {
   const { earliest, latest } = span;
   if (earliest === null && latest === null) return 'not known';
   if (earliest === null) return `by ${dateInWords(latest!)}`;
   if (latest === null) return `${dateInWords(earliest)} or later`;
-  return earliest === latest ? dateInWords(earliest) : `between ${dateInWords(earliest)} and ${dateInWords(latest)}`;
+  return earliest === latest
+    ? `on ${dateInWords(earliest)}`
+    : `between ${dateInWords(earliest)} and ${dateInWords(latest)}`;
 }
 
 /** The year a date is best filed under, or an empty string. */
 export function yearOf(date: string | undefined): string {
-  return /(?<!\d)\d{4}(?!\d)/.exec(date ?? '')?.[0] ?? /\d{2,3}X{1,2}/.exec(date ?? '')?.[0]?.replace(/X/g, '0') ?? '';
+  return (
+    /(?<!\d)\d{4}(?!\d)/.exec(date ?? '')?.[0] ??
+    /\d{2,3}X{1,2}/.exec(date ?? '')?.[0]?.replace(/X/g, '0') ??
+    ''
+  );
 }
 
 /** Years of a life for a heading: “1840–1903”, “about 1840–1903”, “–1903”, or nothing. */
 export function lifeYears(born: string | undefined, died: string | undefined): string {
-  const short = (date: string | undefined) => (date === undefined ? '' : `${/[~?%]/.test(date) ? 'about ' : ''}${yearOf(date)}`);
+  const short = (date: string | undefined) =>
+    date === undefined ? '' : `${/[~?%]/.test(date) ? 'about ' : ''}${yearOf(date)}`;
   const [from, to] = [short(born), short(died)];
   if (from && to) return `${from}–${to}`;
   if (from) return `born ${from}`;
@@ -63,7 +87,9 @@ function intervalInWords(from: string, to: string): string {
 }
 
 function oneDate(text: string): string | undefined {
-  const parts = /^([+-]?\d{4}|\d{2}XX|\d{3}X)(?:-(\d\d|XX))?(?:-(\d\d|XX))?([~?%])?$/.exec(text.replace(/^Y/, ''));
+  const parts = /^([+-]?\d{4}|\d{2}XX|\d{3}X)(?:-(\d\d|XX))?(?:-(\d\d|XX))?([~?%])?$/.exec(
+    text.replace(/^Y/, ''),
+  );
   if (!parts) return undefined;
   const [, year, month, day, mark] = parts;
   let words: string;

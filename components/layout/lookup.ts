@@ -8,7 +8,10 @@ import { yearOf } from './dates.ts';
 export function placeInFull(dossier: Dossier, id: string, levels = Infinity): string {
   const view = dossier.places.get(id);
   if (!view) return nameOfPlace(dossier, id);
-  return view.path.slice(0, levels).map((step) => nameOfPlace(dossier, step)).join(', ');
+  return view.path
+    .slice(0, levels)
+    .map((step) => nameOfPlace(dossier, step))
+    .join(', ');
 }
 
 /** The name of a place, also of one nothing refers to. */
@@ -17,10 +20,14 @@ export function nameOfPlace(dossier: Dossier, id: string): string {
 }
 
 /** The smallest place of the chain that has a position, the place itself first. */
-export function positionOf(dossier: Dossier, id: string): { place: PlaceView; lon: number; lat: number } | undefined {
+export function positionOf(
+  dossier: Dossier,
+  id: string,
+): { place: PlaceView; lon: number; lat: number } | undefined {
   for (const step of dossier.places.get(id)?.path ?? []) {
     const view = dossier.places.get(step);
-    if (view?.place.lat !== undefined && view.place.lon !== undefined) return { place: view, lon: view.place.lon, lat: view.place.lat };
+    if (view?.place.lat !== undefined && view.place.lon !== undefined)
+      return { place: view, lon: view.place.lon, lat: view.place.lat };
   }
   return undefined;
 }
@@ -39,13 +46,20 @@ export function dateOf(view: RecordView): string | undefined {
     const event = record.mentions.find((m) => m.event?.date !== undefined)?.event?.date;
     if (event) return event;
   }
-  return record.made ?? cite?.issued ?? cite?.['event-date'] ?? record.mentions.find((m) => m.event?.date)?.event?.date;
+  return (
+    record.made ??
+    cite?.issued ??
+    cite?.['event-date'] ??
+    record.mentions.find((m) => m.event?.date)?.event?.date
+  );
 }
 
 /** Records in the order of their dates, the undated last, then by title. */
 export function inDateOrder(records: readonly RecordView[]): RecordView[] {
   const key = (view: RecordView) => sortableDate(dateOf(view));
-  return [...records].sort((a, b) => byText(key(a), key(b)) || byText(a.record.title, b.record.title) || byText(a.id, b.id));
+  return [...records].sort(
+    (a, b) => byText(key(a), key(b)) || byText(a.record.title, b.record.title) || byText(a.id, b.id),
+  );
 }
 
 /** A date as text that sorts; the undated come last. */

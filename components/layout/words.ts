@@ -31,7 +31,11 @@ export const resultWords: Record<Search['result'], string> = {
 
 /** `lastResidence` as “last residence”, `fellow-passenger` as “fellow passenger”. */
 export function plainWords(key: string): string {
-  return key.replace(/^says\./, '').replace(/([a-z])([A-Z])/g, '$1 $2').replace(/-/g, ' ').toLowerCase();
+  return key
+    .replace(/^says\./, '')
+    .replace(/([a-z])([A-Z])/g, '$1 $2')
+    .replace(/-/g, ' ')
+    .toLowerCase();
 }
 
 /** “a”, “a and b”, “a, b and c”. */
@@ -45,7 +49,21 @@ export function count(n: number, one: string, many = `${one}s`): string {
   return `${n} ${n === 1 ? one : many}`;
 }
 
-const small = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
+const small = [
+  'no',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+];
 
 /** A number for running text: in words up to twelve. */
 export function numberInWords(n: number): string {
@@ -75,6 +93,10 @@ export function byText(a: string, b: string): number {
  * a dash stands for the name.
  */
 export function surnameOf(name: string): string {
-  const words = name.replace(/\([^)]*\)/g, ' ').replace(/(?:,| of | later |,? (?:Jr|Sr|II|III)\.?$).*/, '').trim().split(/\s+/);
+  const words = name
+    .replace(/\([^)]*\)/g, ' ')
+    .replace(/(?:,| of | later |,? (?:Jr|Sr|II|III)\.?$).*/, '')
+    .trim()
+    .split(/\s+/);
   return words.at(-1)!.replace(/^[—–-]+$/, '');
 }

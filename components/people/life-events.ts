@@ -4,7 +4,7 @@ import type { Mention } from '../../src/model/record.ts';
 import { dateOf, sortableDate } from '../layout/lookup.ts';
 import { ageInWords, byText, capital } from '../layout/words.ts';
 
-export interface LifeEvent {
+interface LifeEvent {
   date: string | undefined;
   record: string;
   title: string;
@@ -17,13 +17,22 @@ export function lifeEvents(dossier: Dossier, view: PersonView): LifeEvent[] {
   const events = view.mentions.flatMap(({ record, mention }) => {
     const found = dossier.records.get(record);
     if (!found) return [];
-    return [{ date: mention.event?.date ?? mention.voyage?.arrived ?? dateOf(found), record, title: found.record.title, says: mentionInWords(mention) }];
+    return [
+      {
+        date: mention.event?.date ?? mention.voyage?.arrived ?? dateOf(found),
+        record,
+        title: found.record.title,
+        says: mentionInWords(mention),
+      },
+    ];
   });
-  return events.sort((a, b) => byText(sortableDate(a.date), sortableDate(b.date)) || byText(a.record, b.record));
+  return events.sort(
+    (a, b) => byText(sortableDate(a.date), sortableDate(b.date)) || byText(a.record, b.record),
+  );
 }
 
 /** “Written Morris Whelan, declarant, age 31, of Hancock, born in Kilmacthomas.” */
-export function mentionInWords(mention: Mention): string {
+function mentionInWords(mention: Mention): string {
   const parts = [
     mention.name && `written “${mention.name}”`,
     mention.role,

@@ -128,6 +128,18 @@ export function bodiesOf(result: CaseResult, evidence: readonly Evidence[]): Fix
   return { levels, bodies, misses, outside, argued: arguedIn(result.pairs) };
 }
 
+/** Letters in order with runs of three or more drawn together: A–E G H. */
+export function inRuns(letters: readonly string[]): string[] {
+  const runs: string[][] = [];
+  for (const one of letters) {
+    const last = runs.at(-1)?.at(-1);
+    if (last !== undefined && one.length === 1 && one.charCodeAt(0) === last.charCodeAt(0) + 1)
+      runs.at(-1)!.push(one);
+    else runs.push([one]);
+  }
+  return runs.flatMap((run) => (run.length > 2 ? [`${run[0]}–${run.at(-1)}`] : run));
+}
+
 /** How a pair stands in the count: an undetermined pair that is argued counts as independent. */
 export function relationOf(pair: Pair): Relation {
   return pair.relation === 'undetermined' && pair.argument !== undefined ? 'independent' : pair.relation;

@@ -1,5 +1,5 @@
 /** The lettering of a sight-line drawing: levels, mark, stations, ends and reasons. */
-import type { Body, Fix, Level, Miss, OutsideReason } from './bodies.ts';
+import { inRuns, type Body, type Fix, type Level, type Miss, type OutsideReason } from './bodies.ts';
 import { fitted, widthOf, wrapped, type Lettering } from './lettering.ts';
 import type { Composition, Point, SheetNames } from './sheet.ts';
 
@@ -201,13 +201,14 @@ export function missLettering(miss: Miss, names: SheetNames, sheet: Composition,
   const x = end.x + size.small;
   const room = width - x - 4;
   const place = miss.place === null ? 'speaks against' : names.place(miss.place);
+  const set = Math.max(size.main * 0.8, Math.min(size.main, room / widthOf(place, 1)));
   return [
     {
-      text: fitted(place, size.main, room),
+      text: fitted(place, set, room),
       x,
       y: end.y + size.main * 0.1,
       anchor: 'start',
-      size: size.main,
+      size: set,
       role: 'level',
     },
     {
@@ -263,18 +264,6 @@ function tallied(level: Level, size: number, room: number, kind = ''): string {
 function counted(level: Level): string {
   const items = level.lettered ? inRuns(level.letters) : level.counted;
   return items.length > 0 ? `${level.independent}: ${items.join(' ')}` : String(level.independent);
-}
-
-/** Letters in order with runs of three or more drawn together: A–E G H. */
-function inRuns(letters: readonly string[]): string[] {
-  const runs: string[][] = [];
-  for (const one of letters) {
-    const last = runs.at(-1)?.at(-1);
-    if (last !== undefined && one.length === 1 && one.charCodeAt(0) === last.charCodeAt(0) + 1)
-      runs.at(-1)!.push(one);
-    else runs.push([one]);
-  }
-  return runs.flatMap((run) => (run.length > 2 ? [`${run[0]}–${run.at(-1)}`] : run));
 }
 
 function radians(degrees: number): number {

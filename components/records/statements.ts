@@ -3,7 +3,7 @@ import type { Mention } from '../../src/model/record.ts';
 import { dateInWords } from '../layout/dates.ts';
 import { ageInWords, plainWords } from '../layout/words.ts';
 
-export interface Line {
+interface Line {
   /** The key an informant or an inference is given for. */
   key: string;
   label: string;
@@ -26,7 +26,8 @@ export function statementLines(mention: Mention): Line[] {
   add('occupation', 'occupation', mention.occupation, true);
   add('immigrated', 'immigrated', mention.immigrated && dateInWords(mention.immigrated));
   if (mention.event) add('event', mention.event.kind, mention.event.date && dateInWords(mention.event.date));
-  if (mention.event?.place) add('event', mention.event.date ? 'at' : mention.event.kind, mention.event.place, true);
+  if (mention.event?.place)
+    add('event', mention.event.date ? 'at' : mention.event.kind, mention.event.place, true);
   if (mention.voyage) add('voyage', 'voyage', voyageInWords(mention.voyage));
   if (mention.joining) add('joining', 'joining', partyInWords(mention.joining), true);
   if (mention.nearest) add('nearest', 'left behind', partyInWords(mention.nearest), true);
@@ -54,8 +55,15 @@ function voyageInWords(voyage: NonNullable<Mention['voyage']>): string {
   return parts.filter(Boolean).join('; ');
 }
 
-function partyInWords(party: { name?: string | undefined; relation?: string | undefined; address?: string | undefined }): string {
-  return [party.name, party.relation && `(${party.relation})`, party.address].filter(Boolean).join(', ').replace(', (', ' (');
+function partyInWords(party: {
+  name?: string | undefined;
+  relation?: string | undefined;
+  address?: string | undefined;
+}): string {
+  return [party.name, party.relation && `(${party.relation})`, party.address]
+    .filter(Boolean)
+    .join(', ')
+    .replace(', (', ' (');
 }
 
 /** “child of Johannes Olsen”: the relations of a mention to others of its record, by their names as written. */

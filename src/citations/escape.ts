@@ -10,7 +10,10 @@ const signs = ['&', '<', '>', '"'] as const;
 const entities = ['&amp;', '&lt;', '&gt;', '&quot;'] as const;
 const first = 0xe010;
 
-/** Put before a value that must not equal a word of the programming language; vanishes on the way out. */
+/**
+ * Put before a value that the processor would take for something else: a word of the programming language, a label.
+ * Vanishes on the way out.
+ */
 export const guard = '\uE014';
 
 /** A hyphen that is part of a number, not a range. */

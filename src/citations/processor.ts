@@ -113,7 +113,7 @@ function toCslJson(cite: Citation, index: number): Record<string, unknown> & { i
 /** “11-C” is a sheet, not the pages from 11 to C. */
 function sealedPage(page: string): string {
   const sheet = /^(\d+)-([A-Za-z]\w*)$/.exec(page.trim());
-  return sheet ? `p. ${sheet[1]}${hyphen}${sheet[2]}` : sealed(page);
+  return sheet ? `${guard}p. ${sheet[1]}${hyphen}${sheet[2]}` : sealed(page);
 }
 
 function toCslName(name: CslName): Record<string, string> | undefined {

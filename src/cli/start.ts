@@ -4,6 +4,7 @@ import { CannotRun } from '../corpus/types.ts';
 import { lookAt, onExamined, type Outcome } from '../dossier/integration.ts';
 import { findingsText, tally } from './report/findings.ts';
 import { paintFor } from './report/paint.ts';
+import { settleEnvironment } from './shared/environment.ts';
 import { contentOption, portOption, todayOption, verb } from './shared/options.ts';
 import { projectRoot } from './shared/paths.ts';
 import { exitWith, fault } from './shared/run.ts';
@@ -18,10 +19,7 @@ const options = verb('npm start --', 'Checks the content and serves the site on 
 
 process.env.WHENCE_CONTENT = options.content;
 process.env.WHENCE_TODAY = options.today;
-// The server stays in this terminal, and asks nobody on the network anything.
-process.env.ASTRO_DEV_BACKGROUND = '0';
-process.env.ASTRO_TELEMETRY_DISABLED = '1';
-process.env.ASTRO_DISABLE_UPDATE_CHECK = 'true';
+settleEnvironment('development');
 process.chdir(projectRoot);
 
 await exitWith(async () => {

@@ -3,8 +3,7 @@
  * No command of Astro’s goes round it. A build with errors is refused; the development server says what is wrong,
  * shows what can be shown, and looks again whenever a file changes.
  */
-import { existsSync } from 'node:fs';
-import { join, sep } from 'node:path';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration, AstroIntegrationLogger, HookParameters } from 'astro';
 import { loadCorpus } from '../corpus/load.ts';
@@ -14,6 +13,7 @@ import { currentDossier, isDossierProvided, provideDossier } from './current.ts'
 import { examine, type Examination } from './examine.ts';
 import { ImageProblem, publishedImage } from './images.ts';
 import { smallImageHref, type ImageSize } from './media-paths.ts';
+import { watchFolder } from './watch.ts';
 
 type DevServer = HookParameters<'astro:server:setup'>['server'];
 type Middleware = Parameters<DevServer['middlewares']['use']>[0];
@@ -61,7 +61,7 @@ export default function whence(): AstroIntegration {
       'astro:server:setup': ({ server, logger }) => {
         server.middlewares.use(plainPaths);
         server.middlewares.use(images(content, cache));
-        watch(server, content, () => {
+        watchFolder(server, content, () => {
           const outcome = look();
           tell(outcome, logger);
           if ('examination' in outcome && !outcome.kept) showAgain(server);
@@ -123,35 +123,6 @@ function tell(outcome: Outcome, logger: AstroIntegrationLogger): void {
     else if (severity === 'warning') logger.warn(`\n${lines(some)}`);
     else logger.info(`\n${lines(some)}`);
   }
-}
-
-/** Editors write a file in several steps; the content is looked at once they have finished. */
-const patience = 60;
-
-function watch(server: DevServer, content: string, changed: () => void): void {
-  server.watcher.add(content);
-  let timer: NodeJS.Timeout | undefined;
-  let gone = false;
-  const settle = () => {
-    // A folder that was renamed and came back is no longer watched.
-    if (!existsSync(content)) {
-      gone = true;
-      timer = setTimeout(settle, 10 * patience);
-      return;
-    }
-    if (gone) {
-      server.watcher.unwatch(content);
-      server.watcher.add(content);
-      gone = false;
-    }
-    changed();
-  };
-  server.watcher.on('all', (_event, path) => {
-    if (path !== content && !path.startsWith(content + sep)) return;
-    clearTimeout(timer);
-    timer = setTimeout(settle, patience);
-  });
-  server.httpServer?.once('close', () => clearTimeout(timer));
 }
 
 /** Astro remembers the list of pages until its content changes, and knows of no change in ours unless told. */

@@ -23,11 +23,10 @@ export function marksAfterPunctuation(nodes: PhrasingContent[]): PhrasingContent
     if (!isNoteMark(nodes[i]!)) continue;
     const first = i;
     while (isNoteMark(nodes[i + 1]) || (isBlank(nodes[i + 1]) && isNoteMark(nodes[i + 2]))) i++;
-    for (let k = i - 1; k > first; k--) {
-      if (!isBlank(nodes[k])) continue;
-      nodes.splice(k, 1);
-      i--;
-    }
+    const run = nodes.slice(first, i + 1).filter(isNoteMark);
+    const parted = run.flatMap((mark, at) => (at === 0 ? [mark] : [comma(), mark]));
+    nodes.splice(first, i + 1 - first, ...parted);
+    i = first + parted.length - 1;
 
     const before = nodes[first - 1];
     if (before?.type !== 'text') continue;
@@ -39,6 +38,16 @@ export function marksAfterPunctuation(nodes: PhrasingContent[]): PhrasingContent
     (after as Text).value = (after as Text).value.slice(punctuation.length);
   }
   return nodes;
+}
+
+/** Between two marks, lest 1 and 2 be read as 12. */
+function comma(): PhrasingContent {
+  return {
+    type: 'tag',
+    name: 'sup',
+    attributes: { className: 'note-mark' },
+    children: [{ type: 'text', value: ', ' }],
+  };
 }
 
 function isNoteMark(node: PhrasingContent | undefined): boolean {

@@ -74,6 +74,7 @@ export const schema: Schema = {
     ol: ['start'],
     pre: ['tabIndex'],
     span: [['className', 'unresolved']],
+    sup: [['className', 'note-mark']],
     td: [['className', 'align-left', 'align-right', 'align-center']],
     th: [
       ['className', 'align-left', 'align-right', 'align-center'],

@@ -2,69 +2,84 @@
  * The largest set of pairwise independent items, exactly: a maximum clique by branch and bound with greedy colouring
  * as the bound (Tomita and Seki, "An efficient branch-and-bound algorithm for finding a maximum clique", 2003).
  */
+import { addAll, bitsOf, clearBit, countBits, lowestBit, membersOf, noBits, removeAll, shared, type Bits } from './bits.ts';
+
+/** For each position, the positions joined to it. */
+export type Neighbours = readonly Bits[];
+
+/** The neighbours among `size` positions under a symmetric relation. */
+export function neighboursBy(size: number, joined: (a: number, b: number) => boolean): Neighbours {
+  const all = Array.from({ length: size }, () => noBits(size));
+  for (let a = 0; a < size; a++)
+    for (let b = a + 1; b < size; b++)
+      if (joined(a, b)) {
+        addAll(all[a]!, bitsOf(size, [b]));
+        addAll(all[b]!, bitsOf(size, [a]));
+      }
+  return all;
+}
 
 /**
  * The largest set of positions below `size` that are pairwise joined, in rising order; of several, the one that is
  * first when compared position by position. `joined` must be symmetric.
  */
 export function largestJoinedSet(size: number, joined: (a: number, b: number) => boolean): number[] {
-  const neighbours = Array.from({ length: size }, (_, a) => {
-    const set = new Set<number>();
-    for (let b = 0; b < size; b++) if (b !== a && joined(a, b)) set.add(b);
-    return set;
-  });
-  const all = Array.from({ length: size }, (_, i) => i);
-  let left = cliqueNumber(all, neighbours, 0);
-  // Take the lowest position that still leads to a largest set, and so on.
+  const neighbours = neighboursBy(size, joined);
+  let candidates = bitsOf(size, Array.from({ length: size }, (_, i) => i));
+  let left = cliqueNumber(candidates, neighbours);
   const chosen: number[] = [];
-  let candidates = all;
   while (left > 0) {
-    for (const position of candidates) {
-      const rest = candidates.filter((other) => other > position && neighbours[position]!.has(other));
-      if (rest.length >= left - 1 && cliqueNumber(rest, neighbours, left - 2) >= left - 1) {
-        chosen.push(position);
-        candidates = rest;
-        left -= 1;
-        break;
-      }
-    }
+    // The lowest position that still leads to a largest set; those before it never will.
+    const position = lowestBit(candidates);
+    const rest = shared(candidates, neighbours[position]!);
+    clearBit(candidates, position);
+    if (countBits(rest) < left - 1 || cliqueNumber(rest, neighbours, left - 1) < left - 1) continue;
+    chosen.push(position);
+    candidates = rest;
+    left -= 1;
   }
   return chosen;
 }
 
-/** The size of the largest clique among `vertices`, or any number up to `atLeast` if it is not larger than that. */
-function cliqueNumber(vertices: readonly number[], neighbours: readonly ReadonlySet<number>[], atLeast: number): number {
-  let best = Math.max(atLeast, 0);
-  const expand = (candidates: readonly number[], size: number): void => {
+/**
+ * The size of the largest set of pairwise joined positions among `vertices`. With `enough` the search ends as soon as
+ * a set of that size is found.
+ */
+export function cliqueNumber(vertices: Bits, neighbours: Neighbours, enough = Infinity): number {
+  let best = 0;
+  const expand = (candidates: Bits, size: number): void => {
     const { order, colours } = colour(candidates, neighbours);
+    const left = candidates.slice();
     for (let i = order.length - 1; i >= 0; i--) {
-      if (size + colours[i]! <= best) return;
+      if (size + colours[i]! <= best || best >= enough) return;
       const vertex = order[i]!;
-      const rest = order.slice(0, i).filter((other) => neighbours[vertex]!.has(other));
+      const rest = shared(left, neighbours[vertex]!);
       if (size + 1 > best) best = size + 1;
-      if (rest.length > 0) expand(rest, size + 1);
+      expand(rest, size + 1);
+      clearBit(left, vertex);
     }
   };
-  const byDegree = [...vertices].sort((a, b) => neighbours[b]!.size - neighbours[a]!.size || a - b);
-  expand(byDegree, 0);
+  const all = membersOf(vertices);
+  // Where everything is joined there is nothing to search.
+  if (all.every((vertex) => countBits(shared(vertices, neighbours[vertex]!)) === all.length - 1)) return all.length;
+  expand(vertices, 0);
   return best;
 }
 
 /** Colours vertices greedily; of vertices in colour order, each one's colour bounds a clique that ends with it. */
-function colour(candidates: readonly number[], neighbours: readonly ReadonlySet<number>[]): { order: number[]; colours: number[] } {
-  const classes: number[][] = [];
-  for (const vertex of candidates) {
-    const free = classes.find((members) => members.every((other) => !neighbours[vertex]!.has(other)));
-    if (free) free.push(vertex);
-    else classes.push([vertex]);
-  }
+function colour(candidates: Bits, neighbours: Neighbours): { order: number[]; colours: number[] } {
   const order: number[] = [];
   const colours: number[] = [];
-  classes.forEach((members, i) => {
-    for (const vertex of members) {
+  const uncoloured = candidates.slice();
+  for (let colourNumber = 1; lowestBit(uncoloured) >= 0; colourNumber++) {
+    const free = uncoloured.slice();
+    for (let vertex = lowestBit(free); vertex >= 0; vertex = lowestBit(free)) {
       order.push(vertex);
-      colours.push(i + 1);
+      colours.push(colourNumber);
+      clearBit(uncoloured, vertex);
+      clearBit(free, vertex);
+      removeAll(free, neighbours[vertex]!);
     }
-  });
+  }
   return { order, colours };
 }

@@ -8,22 +8,33 @@ import type { MediaView } from '../../src/dossier/types.ts';
 import type { Manifest } from '../../src/exports/site/manifest.ts';
 import { writeSite, type SiteParts } from '../../src/exports/site/write.ts';
 
+const policy = `<meta http-equiv="Content-Security-Policy" content="default-src 'none'">`;
 let root: string;
 beforeEach(async () => {
   root = mkdtempSync(join(tmpdir(), 'whence-write-'));
-  for (const folder of ['pages', 'site', 'media']) mkdirSync(join(root, folder));
+  pages = {};
+  for (const folder of ['assets', 'site', 'media']) mkdirSync(join(root, folder));
   await sharp({ create: { width: 900, height: 600, channels: 3, background: '#806040' } }).png().toFile(join(root, 'media/b c.png'));
 });
 afterEach(() => rmSync(root, { recursive: true, force: true }));
 
+let pages: Record<string, string>;
 function rendered(files: Record<string, string>): void {
   for (const [path, text] of Object.entries(files)) {
-    mkdirSync(dirname(join(root, 'pages', path)), { recursive: true });
-    writeFileSync(join(root, 'pages', path), text);
+    if (path.endsWith('.html')) {
+      pages[path] = policy + text;
+      continue;
+    }
+    mkdirSync(dirname(join(root, 'assets', path)), { recursive: true });
+    writeFileSync(join(root, 'assets', path), text);
   }
 }
 const parts = (more: Partial<SiteParts> = {}): SiteParts => ({
-  pages: join(root, 'pages'),
+  // The pages come one by one, as they are made; everything else is found in a folder.
+  render: async (take) => {
+    for (const [path, html] of Object.entries(pages)) take(path, html);
+  },
+  assets: join(root, 'assets'),
   images: [],
   mediaFolder: join(root, 'media'),
   imageCache: join(root, 'cache'),
@@ -32,7 +43,7 @@ const parts = (more: Partial<SiteParts> = {}): SiteParts => ({
   ...more,
 });
 const write = (more?: Partial<SiteParts>) => writeSite(parts(more), join(root, 'site'));
-const read = (path: string) => readFileSync(join(root, 'site', path), 'utf8');
+const read = (path: string) => readFileSync(join(root, 'site', path), 'utf8').replace(policy, '');
 const image: MediaView = { src: '/media/b%20c.png.jpg', file: '', alt: '', width: 900, height: 600 };
 
 test('a site is its pages with relative links, its images in two sizes, and the list of them all', async () => {
@@ -77,6 +88,11 @@ describe('nothing goes out that names someone withheld', () => {
 test('a page that breaks the policy of the site is a fault of ours, and named', async () => {
   rendered({ 'records/x.html': '<p>\n<b style="color:red">x</b>' });
   await expect(write()).rejects.toThrow('The page records/x.html has a style attribute on <b> (line 2)');
+});
+
+test('so is a page without a policy', async () => {
+  pages['index.html'] = '<p>x</p>';
+  await expect(write()).rejects.toThrow('The page index.html has no content security policy');
 });
 
 test('two images that would be one file where capital letters don’t count are refused', async () => {

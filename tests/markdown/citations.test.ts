@@ -113,7 +113,9 @@ describe('notes', () => {
     expect(
       marksIn('In Kill [@census-1880], near Bonmahon[@declaration-1871]. So "yes" [@census-1880].'),
     ).toBe('<p>In Kill,(1) near Bonmahon.(2) So "yes".(3)</p>');
-    expect(marksIn('Both [@census-1880] [@declaration-1871]. End')).toBe('<p>Both.(1)(2) End</p>');
+    expect(marksIn('Both [@census-1880] [@declaration-1871]. End')).toBe(
+      '<p>Both.(1)<sup class="note-mark">, </sup>(2) End</p>',
+    );
   });
 
   test('have a mark with an id, a link and a hidden copy for the margin that no one tabs into', () => {

@@ -7,6 +7,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
 import { groups, readExamples, type Example } from '../../src/catalogue/examples/read.ts';
 import { loadCorpus } from '../../src/corpus/load.ts';
 import { examine, type Examination } from '../../src/dossier/examine.ts';
@@ -33,14 +34,25 @@ test('every sentence of the rules has an example, and every example shows a sent
   expect(new Set(keys).size).toBe(keys.length);
 });
 
-test('ids of examples are unique, each file is a group and each shared file is used', () => {
+test('ids of examples are unique, each file is a group, and each shared file is used', () => {
   expect(new Set(examples.map((example) => example.id)).size).toBe(examples.length);
-  expect(Object.keys(texts).sort()).toEqual([...groups, 'base', 'sentences'].map((name) => `${name}.yaml`).sort());
+  expect(Object.keys(texts).sort()).toEqual(
+    [...groups, 'base', 'sentences'].map((name) => `${name}.yaml`).sort(),
+  );
+  const used = new Set(
+    examples.flatMap(({ files, content }) =>
+      files.filter(({ path }) => !(path in content)).map(({ path }) => path),
+    ),
+  );
+  const { always, files } = parse(texts['base.yaml'] ?? '') as Record<'always' | 'files', object>;
+  expect([...used].sort()).toEqual([...Object.keys(always), ...Object.keys(files)].sort());
 });
 
 for (const group of groups)
   describe(group, () => {
-    test.each(examples.filter((example) => example.group === group).map((example) => [example.id, example] as const))('%s', (_, example) => {
+    test.each(
+      examples.filter((example) => example.group === group).map((example) => [example.id, example] as const),
+    )('%s', (_, example) => {
       const examination = examined(example);
       const said = examination.findings.map(briefly).join('\n');
       expect(outcome(examination, example), said).toEqual(asWanted(example));
@@ -50,7 +62,10 @@ for (const group of groups)
           (severity ?? finding.severity) === finding.severity &&
           (at ?? position(finding)) === position(finding) &&
           finding.message.includes(says ?? '');
-        expect(examination.findings.some(fits), `${rule} ${severity ?? ''} ${at ?? ''} ${says ?? ''}, among\n${said}`).toBe(true);
+        expect(
+          examination.findings.some(fits),
+          `${rule} ${severity ?? ''} ${at ?? ''} ${says ?? ''}, among\n${said}`,
+        ).toBe(true);
       }
     });
   });
@@ -65,11 +80,14 @@ function examined(example: Example): Examination {
 }
 
 const position = ({ file, line, column }: Finding) => `${file}:${line}:${column}`;
-const briefly = (finding: Finding) => `${position(finding)} ${finding.severity} ${finding.rule}: ${finding.message}`;
+const briefly = (finding: Finding) =>
+  `${position(finding)} ${finding.severity} ${finding.rule}: ${finding.message}`;
 
 /** Of the computation, what the example speaks of. */
 function outcome(examination: Examination, { expect: wanted }: Example): Record<string, unknown> {
-  const found: Record<string, unknown> = { findings: examination.findings.map((finding) => finding.rule).sort() };
+  const found: Record<string, unknown> = {
+    findings: examination.findings.map((finding) => finding.rule).sort(),
+  };
   const { cases, births } = examination;
   const result = cases.get('c');
   for (const key of caseKeys) {
@@ -79,13 +97,35 @@ function outcome(examination: Examination, { expect: wanted }: Example): Record<
   }
   if (wanted.roots && result)
     found.roots = Object.fromEntries(
-      Object.keys(wanted.roots).map((id) => [id, (result.items.find((item) => item.id === id)?.roots ?? []).map(plainRoot).sort(byKey)]),
+      Object.keys(wanted.roots).map((id) => [
+        id,
+        (result.items.find((item) => item.id === id)?.roots ?? []).map(plainRoot).sort(byKey),
+      ]),
     );
+  if (result) {
+    const points = (list: readonly string[] | undefined, holds: boolean) =>
+      list?.filter((id) => result.points.find(({ point }) => point === id)?.holds === holds);
+    if (wanted.held) found.held = points(wanted.held, true);
+    if (wanted.notHeld) found.notHeld = points(wanted.notHeld, false);
+    if (wanted.reasons)
+      found.reasons = Object.fromEntries(
+        Object.entries(wanted.reasons).map(([id, words]) => {
+          const because = result.points.find(({ point }) => point === id)?.because ?? '';
+          return [id, because.includes(words) ? words : because];
+        }),
+      );
+  }
   if (wanted.people)
     found.people = Object.fromEntries(
       Object.keys(wanted.people).map((id) => {
         const { first, last, outliers } = births.get(id) ?? { first: null, last: null, outliers: [] };
-        return [id, { born: `${first === null ? '..' : isoDay(first)}/${last === null ? '..' : isoDay(last)}`, outliers }];
+        return [
+          id,
+          {
+            born: `${first === null ? '..' : isoDay(first)}/${last === null ? '..' : isoDay(last)}`,
+            outliers,
+          },
+        ];
       }),
     );
   return found;
@@ -96,21 +136,31 @@ const ofCase = {
   claim: (c: CaseResult) => c.claim,
   standing: (c: CaseResult) => c.standing,
   independent: (c: CaseResult) => c.independent,
-  support: (c: CaseResult) => c.support.map(({ place, independent, evidence }) => ({ place, independent, evidence })),
+  support: (c: CaseResult) =>
+    c.support.map(({ place, independent, evidence }) => ({ place, independent, evidence })),
   counting: (c: CaseResult) => c.items.filter((item) => item.counts).map((item) => item.id),
   dependence: (c: CaseResult) => c.dependence,
   undetermined: (c: CaseResult) => c.undetermined,
   argued: (c: CaseResult) => c.argued,
   untied: (c: CaseResult) => c.untied,
-  conflicts: (c: CaseResult) => Object.fromEntries(c.conflicts.map(({ evidence, answered }) => [evidence, answered ? 'answered' : 'unanswered'])),
+  conflicts: (c: CaseResult) =>
+    Object.fromEntries(
+      c.conflicts.map(({ evidence, answered }) => [evidence, answered ? 'answered' : 'unanswered']),
+    ),
   margin: (c: CaseResult) => c.margin,
   criticalRecords: (c: CaseResult) => c.criticalRecords,
 };
 const caseKeys = Object.keys(ofCase) as (keyof typeof ofCase)[];
 
 function asWanted({ expect: { findings, roots, ...rest } }: Example): Record<string, unknown> {
-  const wanted: Record<string, unknown> = { ...rest, findings: findings.map((finding) => finding.rule).sort() };
-  if (roots) wanted.roots = Object.fromEntries(Object.entries(roots).map(([id, list]) => [id, list.map(plainRoot).sort(byKey)]));
+  const wanted: Record<string, unknown> = {
+    ...rest,
+    findings: findings.map((finding) => finding.rule).sort(),
+  };
+  if (roots)
+    wanted.roots = Object.fromEntries(
+      Object.entries(roots).map(([id, list]) => [id, list.map(plainRoot).sort(byKey)]),
+    );
   return wanted;
 }
 

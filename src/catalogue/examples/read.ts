@@ -6,7 +6,17 @@ import { parse } from 'yaml';
 import { z } from 'zod';
 
 /** The groups in the order of the rules; each has a file of its name. */
-export const groups = ['roots', 'independence', 'ties', 'support', 'conflicts', 'the-rule', 'margin', 'ages'] as const;
+export const groups = [
+  'roots',
+  'independence',
+  'ties',
+  'support',
+  'conflicts',
+  'the-rule',
+  'points',
+  'margin',
+  'ages',
+] as const;
 export type Group = (typeof groups)[number];
 
 /** What the headings call each group. */
@@ -17,6 +27,7 @@ export const groupTitles: Record<Group, string> = {
   support: 'What is counted, and where',
   conflicts: 'What speaks against',
   'the-rule': 'The rule',
+  points: 'What a reviewer asks',
   margin: 'How firmly it stands',
   ages: 'Dates and ages',
 };
@@ -32,12 +43,16 @@ const expectedFinding = z.union([
   z.strictObject({
     rule: z.string(),
     severity: z.enum(['error', 'warning', 'hint']).optional(),
-    at: z.string().regex(/^\S+:\d+:\d+$/).optional(),
+    at: z
+      .string()
+      .regex(/^\S+:\d+:\d+$/)
+      .optional(),
     says: z.string().optional(),
   }),
 ]);
 
-const rootPattern = /^(?:(known|possible) (?!unknown:))?((?:person|described|unseen|unknown):.+?)( through perhaps)?$/;
+const rootPattern =
+  /^(?:(known|possible) (?!unknown:))?((?:person|described|unseen|unknown):.+?)( through perhaps)?$/;
 
 /** `known person:patrick`, `possible person:kate`, `unknown:notice`; any of them `… through perhaps`. */
 const expectedRoot = z
@@ -56,7 +71,11 @@ const expectedSupport = z
   .regex(supportPattern)
   .transform((text) => {
     const [, place = '', independent, items = ''] = supportPattern.exec(text)!;
-    return { place, independent: Number(independent), evidence: items.trim() === '' ? [] : items.trim().split(' ') };
+    return {
+      place,
+      independent: Number(independent),
+      evidence: items.trim() === '' ? [] : items.trim().split(' '),
+    };
   });
 
 const expectation = z.strictObject({
@@ -72,10 +91,20 @@ const expectation = z.strictObject({
   argued: z.array(pair).optional(),
   untied: z.array(z.string()).optional(),
   conflicts: z.record(z.string(), z.enum(['answered', 'unanswered'])).optional(),
+  /** Reviewer’s points that hold, that do not, and words of the reason given for some. */
+  held: z.array(z.string()).optional(),
+  notHeld: z.array(z.string()).optional(),
+  reasons: z.record(z.string(), z.string()).optional(),
   margin: z.number().optional(),
   criticalRecords: z.array(z.string()).optional(),
   people: z
-    .record(z.string(), z.strictObject({ born: z.string().regex(/^\d{4}-\d\d-\d\d\/\d{4}-\d\d-\d\d$/), outliers: z.array(z.string()) }))
+    .record(
+      z.string(),
+      z.strictObject({
+        born: z.string().regex(/^\d{4}-\d\d-\d\d\/\d{4}-\d\d-\d\d$/),
+        outliers: z.array(z.string()),
+      }),
+    )
     .optional(),
   findings: z.array(expectedFinding).default([]),
 });
@@ -96,8 +125,8 @@ const example = z.strictObject({
 export interface Example extends Omit<z.output<typeof example>, 'uses'> {
   group: Group;
   title: string;
-  /** Every file of the folder by its path, the example's own first. */
-  files: { path: string; text: string; shared: boolean }[];
+  /** Every file of the folder: the example’s own, those it uses, then those that lie in every folder. */
+  files: { path: string; text: string; everywhere: boolean }[];
 }
 
 export interface Sentence {
@@ -114,7 +143,10 @@ export interface Examples {
   examples: Example[];
 }
 
-const base = z.strictObject({ always: z.record(z.string(), z.string()), files: z.record(z.string(), z.string()) });
+const base = z.strictObject({
+  always: z.record(z.string(), z.string()),
+  files: z.record(z.string(), z.string()),
+});
 const sentenceFile = z.record(z.enum(groups), z.record(z.string(), z.string()));
 
 /**
@@ -123,7 +155,9 @@ const sentenceFile = z.record(z.enum(groups), z.record(z.string(), z.string()));
  */
 export function readExamples(texts: Readonly<Record<string, string>>): Examples {
   const shared = checked(base, load(texts, 'base.yaml'), 'base.yaml');
-  const sentences = Object.entries(checked(sentenceFile, load(texts, 'sentences.yaml'), 'sentences.yaml')).flatMap(([group, list]) =>
+  const sentences = Object.entries(
+    checked(sentenceFile, load(texts, 'sentences.yaml'), 'sentences.yaml'),
+  ).flatMap(([group, list]) =>
     Object.entries(list).map(([key, says]) => ({ key, group: group as Group, says })),
   );
   const examples = groups.flatMap((group) => {
@@ -132,13 +166,16 @@ export function readExamples(texts: Readonly<Record<string, string>>): Examples 
     if (!Array.isArray(list)) throw new Error(`${file} should be a list of examples.`);
     return list.map((raw: unknown, i): Example => {
       const { uses, ...rest } = checked(example, raw, `${file}, example ${nameOf(raw) ?? i + 1}`);
-      const files = new Map(Object.entries(rest.content).map(([path, text]) => [path, { path, text, shared: false }]));
-      const borrow = (path: string, text: string | undefined) => {
-        if (text === undefined) throw new Error(`${file}, example ${rest.id}: base.yaml has no file ${path}.`);
-        if (!files.has(path)) files.set(path, { path, text, shared: true });
+      const files = new Map(
+        Object.entries(rest.content).map(([path, text]) => [path, { path, text, everywhere: false }]),
+      );
+      const borrow = (path: string, text: string | undefined, everywhere: boolean) => {
+        if (text === undefined)
+          throw new Error(`${file}, example ${rest.id}: base.yaml has no file ${path}.`);
+        if (!files.has(path)) files.set(path, { path, text, everywhere });
       };
-      for (const path of uses) borrow(path, shared.files[path]);
-      for (const [path, text] of Object.entries(shared.always)) borrow(path, text);
+      for (const path of uses) borrow(path, shared.files[path], false);
+      for (const [path, text] of Object.entries(shared.always)) borrow(path, text, true);
       return { ...rest, group, title: titleOf(rest.id), files: [...files.values()] };
     });
   });
@@ -166,6 +203,11 @@ function nameOf(raw: unknown): string | undefined {
 }
 
 function titleOf(id: string): string {
-  const words = id.replaceAll('-', ' ').replace(/\b(patrick|ireland|calumet|knockroe|ardcarn|kilfane)\b/g, (name) => name[0]!.toUpperCase() + name.slice(1));
+  const words = id
+    .replaceAll('-', ' ')
+    .replace(
+      /\b(patrick|ireland|calumet|knockroe|ardcarn|kilfane)\b/g,
+      (name) => name[0]!.toUpperCase() + name.slice(1),
+    );
   return words[0]!.toUpperCase() + words.slice(1);
 }

@@ -14,6 +14,7 @@ import { renderPages } from '../../exports/site/render.ts';
 import { writeSite } from '../../exports/site/write.ts';
 import { findingsText, tally } from '../report/findings.ts';
 import { paintFor } from '../report/paint.ts';
+import { settleEnvironment } from './environment.ts';
 import { projectRoot } from './paths.ts';
 import { progressOn } from './progress.ts';
 import { exitWith } from './run.ts';
@@ -46,14 +47,14 @@ await exitWith(async () => {
   progress.say('Laying out the pages …');
   const dossier = buildDossier(examination);
   provideDossier(dossier);
-  const pages = join(work, 'pages');
+  const assets = join(work, 'assets');
   const site = join(work, 'site');
-  await renderPages(projectRoot, pages);
-
   mkdirSync(site);
+  settleEnvironment('production');
   const { files } = await writeSite(
     {
-      pages,
+      render: (take) => renderPages(projectRoot, assets, take),
+      assets,
       images: [...dossier.records.values()].flatMap((record) => record.media),
       mediaFolder: join(corpus.root, 'media'),
       imageCache: join(projectRoot, 'node_modules', '.whence', 'images'),
@@ -61,7 +62,7 @@ await exitWith(async () => {
       base,
     },
     site,
-    (what, done, total) => progress.say(what === 'files' ? `Writing page ${done} of ${total} …` : `Making image ${done} of ${total} …`),
+    (what, done) => progress.say(what === 'pages' ? `${done} pages made …` : `${done} images made …`),
   );
   progress.clear();
   const count = files.filter((file) => file.path.endsWith('.html')).length;

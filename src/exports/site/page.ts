@@ -8,6 +8,8 @@ export interface PreparedPage {
   text: string;
   /** What the content security policy of the page would stop, or a request to another host. Each a fault of ours. */
   faults: string[];
+  /** The page carries a content security policy. */
+  hasPolicy: boolean;
 }
 
 const links = new Set(['href', 'src', 'poster', 'data', 'action', 'formaction', 'cite', 'xlink:href', 'longdesc', 'background']);
@@ -28,6 +30,7 @@ const inline = new Set(
 export function preparePage(html: string, relink: Relink, options: { readText?: boolean } = {}): PreparedPage {
   const edits: { start: number; end: number; text: string }[] = [];
   const faults: string[] = [];
+  let hasPolicy = false;
   const text: string[] = [];
   const unseen: string[] = [];
   const read = options.readText ?? false;
@@ -57,6 +60,7 @@ export function preparePage(html: string, relink: Relink, options: { readText?: 
     if (tag === 'style') fault('a style element');
     if (tag === 'script' && find('src') === undefined && find('type') !== 'application/ld+json') fault('a script written into the page');
     if (tag === 'base') fault('a base element');
+    if (tag === 'meta' && /^content-security-policy$/i.test(find('http-equiv') ?? '')) hasPolicy = true;
     for (const { name, value: said } of attributes) {
       if (name === 'style') fault(`a style attribute on <${tag}>`);
       if (/^on[a-z]/.test(name)) fault(`the attribute ${name} on <${tag}>`);
@@ -126,7 +130,7 @@ export function preparePage(html: string, relink: Relink, options: { readText?: 
   );
   tokenizer.write(html);
   tokenizer.end();
-  return { html: apply(html, edits), text: [text.join(''), ...unseen].join('\0'), faults };
+  return { html: apply(html, edits), text: [text.join(''), ...unseen].join('\0'), faults, hasPolicy };
 }
 
 function apply(html: string, edits: readonly { start: number; end: number; text: string }[]): string {

@@ -8,15 +8,18 @@ import { dirname, join } from 'node:path';
 import { publishedImage } from '../../dossier/images.ts';
 import { smallImageHref } from '../../dossier/media-paths.ts';
 import type { MediaView } from '../../dossier/types.ts';
-import { relinkCss, relinkFrom, relinkUnder } from './links.ts';
+import { relinkCss, relinkFrom, relinkUnder, type Relink } from './links.ts';
 import { livingScan, plainText, type LivingScan } from './living-scan.ts';
 import { manifestName, manifestOf, manifestText, type Manifest } from './manifest.ts';
 import { preparePage, wordsOfPath } from './page.ts';
 import { MustNotPublish } from './problems.ts';
+import type { TakePage } from './render.ts';
 
 export interface SiteParts {
-  /** The folder Astro rendered into. */
-  pages: string;
+  /** Makes the pages and hands each over. */
+  render(take: TakePage): Promise<void>;
+  /** A folder of further files of the site, such as stylesheets and fonts, there once the pages are made. */
+  assets: string;
   /** Every image of every record shown. */
   images: Iterable<MediaView>;
   /** The content’s `media` folder. */
@@ -30,7 +33,7 @@ export interface SiteParts {
 }
 
 /** Told now and then how far the work has come. */
-export type Progress = (what: 'files' | 'images', done: number, total: number) => void;
+export type Progress = (what: 'pages' | 'images', done: number) => void;
 
 /**
  * Writes the finished site into `into`, an empty folder. Throws `MustNotPublish` for what the author must mend, and a
@@ -51,10 +54,14 @@ export async function writeSite(parts: SiteParts, into: string, progress: Progre
     digests.set(path, createHash('sha256').update(bytes).digest('hex'));
   };
 
-  const files = filesIn(parts.pages);
-  for (const [i, path] of files.entries()) {
-    write(path, passed(path, readFileSync(join(parts.pages, path)), parts.base, scan));
-    if (i % 100 === 0) progress('files', i, files.length);
+  let pages = 0;
+  await parts.render((path, html) => {
+    write(path, passedPage(path, html, parts.base, scan));
+    if (++pages % 50 === 0) progress('pages', pages);
+  });
+  for (const path of filesIn(parts.assets)) {
+    if (digests.has(path)) throw new Error(`The site has two files ${path}.`);
+    write(path, passed(path, readFileSync(join(parts.assets, path)), parts.base, scan));
   }
   await eachImage(parts, progress, (path, bytes) => {
     if (digests.has(path)) throw new Error(`The site has a file ${path} that an image would replace.`);
@@ -68,23 +75,32 @@ export async function writeSite(parts: SiteParts, into: string, progress: Progre
 
 const readable = /\.(?:js|mjs|json|xml|svg|txt|csv|tsv|ged|webmanifest|map|md|bib|yaml|yml|rss|atom)$/i;
 
-/** A file as it may be published. */
-function passed(path: string, bytes: Buffer, base: string, scan: LivingScan | undefined): Buffer | string {
+/** A page as it may be published. */
+function passedPage(path: string, html: string, base: string, scan: LivingScan | undefined): string {
   demandNobody(scan?.(wordsOfPath(path)), path);
-  const relink = path === '404.html' ? relinkUnder(base) : relinkFrom(path);
-  if (path.endsWith('.html')) {
-    const page = preparePage(bytes.toString('utf8'), relink, { readText: scan !== undefined });
-    if (page.faults.length > 0) throw new Error(`The page ${path} has ${page.faults.join('; ')}, which its own policy forbids.`);
-    demandNobody(scan?.(page.text), path);
-    return page.html;
-  }
+  const page = preparePage(html, relinkOf(path, base), { readText: scan !== undefined });
+  if (page.faults.length > 0) throw new Error(`The page ${path} has ${page.faults.join('; ')}, which its own policy forbids.`);
+  if (!page.hasPolicy) throw new Error(`The page ${path} has no content security policy.`);
+  demandNobody(scan?.(page.text), path);
+  return page.html;
+}
+
+/** Any other file as it may be published. */
+function passed(path: string, bytes: Buffer, base: string, scan: LivingScan | undefined): Buffer | string {
+  if (path.endsWith('.html')) return passedPage(path, bytes.toString('utf8'), base, scan);
+  demandNobody(scan?.(wordsOfPath(path)), path);
   if (path.endsWith('.css')) {
-    const css = relinkCss(bytes.toString('utf8'), relink);
+    const css = relinkCss(bytes.toString('utf8'), relinkOf(path, base));
     demandNobody(scan?.(plainText(css)), path);
     return css;
   }
   if (scan && readable.test(path)) demandNobody(scan(plainText(bytes.toString('utf8'))), path);
   return bytes;
+}
+
+/** The page for what isn’t there is served at any depth, so nothing on it can be relative. */
+function relinkOf(path: string, base: string): Relink {
+  return path === '404.html' ? relinkUnder(base) : relinkFrom(path);
 }
 
 function demandNobody(person: string | undefined, path: string): void {
@@ -120,7 +136,7 @@ async function eachImage(parts: SiteParts, progress: Progress, take: (path: stri
     for (let next = waiting.shift(); next; next = waiting.shift()) {
       const [path, { file, size }] = next;
       take(path, await publishedImage(file, size, parts.mediaFolder, parts.imageCache));
-      progress('images', ++done, wanted.size);
+      progress('images', ++done);
     }
   };
   await Promise.all([worker(), worker()]);

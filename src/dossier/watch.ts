@@ -1,0 +1,37 @@
+/** Following an author’s folder while they write in it. */
+import { existsSync } from 'node:fs';
+import { sep } from 'node:path';
+import type { HookParameters } from 'astro';
+
+type DevServer = HookParameters<'astro:server:setup'>['server'];
+
+/** Editors write a file in several steps; the content is looked at once they have finished. In milliseconds. */
+const patience = 60;
+
+/** How often a folder that went away is looked for. */
+const waiting = 500;
+
+/**
+ * Calls `changed` after every change in a folder, once for changes that come together. A folder that goes away is
+ * waited for.
+ */
+export function watchFolder({ watcher, httpServer }: Pick<DevServer, 'watcher' | 'httpServer'>, folder: string, changed: () => void): void {
+  watcher.add(folder);
+  let timer: NodeJS.Timeout | undefined;
+  const later = (work: () => void, wait: number) => {
+    clearTimeout(timer);
+    timer = setTimeout(work, wait);
+  };
+  const look = () => (existsSync(folder) ? changed() : later(comeBack, waiting));
+  const comeBack = () => {
+    if (!existsSync(folder)) return later(comeBack, waiting);
+    // What was watched is another folder now, even under the same name.
+    watcher.unwatch(folder);
+    watcher.add(folder);
+    changed();
+  };
+  watcher.on('all', (_event, path) => {
+    if (path === folder || path.startsWith(folder + sep)) later(look, patience);
+  });
+  httpServer?.once('close', () => clearTimeout(timer));
+}

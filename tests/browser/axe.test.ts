@@ -1,0 +1,47 @@
+import axe, { type AxeResults } from 'axe-core';
+import { describe, expect, test } from 'vitest';
+import { onPages, useBrowser, type Opened } from './support/browser.ts';
+import { oneOfEach, urlOf } from './support/site.ts';
+
+useBrowser();
+
+/**
+ * What axe has to say of an open page, all its rules on. Its program is handed to the page over the debugger’s line,
+ * which the page’s own policy does not govern; a script element would be refused, as it should be.
+ */
+async function violations({ page }: Opened): Promise<string[]> {
+  await page.evaluate(axe.source);
+  const found = await page.evaluate(async () => {
+    const { axe: here } = window as unknown as { axe: { run(): Promise<AxeResults> } };
+    return (await here.run()).violations;
+  });
+  return found.flatMap(({ id, help, nodes }) => nodes.map(({ html, target }) => `${id}: ${help} — ${target.join(' ')} ${html.slice(0, 120)}`));
+}
+
+describe.each([
+  ['light', 1280],
+  ['dark', 1280],
+  ['light', 390],
+] as const)('in %s colours, %i wide', (colorScheme, width) => {
+  test('axe finds nothing on a page of any kind', async () => {
+    const found = await onPages(
+      oneOfEach,
+      { within: '', colorScheme, viewport: { width, height: 900 } },
+      async (page, opened) => {
+        await opened.page.goto(urlOf(page));
+        return (await violations(opened)).map((violation) => `${page} ${violation}`);
+      },
+      2,
+    );
+    expect(found.flat()).toEqual([]);
+  });
+});
+
+test('axe does look: pale text, a picture without words and a missing language are found', async () => {
+  const [found] = await onPages(['bad'], { within: '' }, async (_, opened) => {
+    await opened.page.setContent('<main><h1>A</h1><p style="color: #ccc; background: #fff">Pale</p><img src="data:,"></main>');
+    return violations(opened);
+  });
+  const rules = found!.map((said) => said.slice(0, said.indexOf(':')));
+  expect(rules).toEqual(expect.arrayContaining(['color-contrast', 'image-alt', 'html-has-lang']));
+});
