@@ -1,37 +1,14 @@
-/** EDTF dates (ISO 8601-2) in plain English words. */
-
-const months = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
-const seasons: Record<string, string> = { 21: 'spring', 22: 'summer', 23: 'autumn', 24: 'winter' };
+/** Dates as pages say them: EDTF in words, spans of a birth, years of a life. */
+import { dateInWords as ofCitation } from '../../src/citations/date-words.ts';
 
 /**
- * A date as a reader would say it: `1871-04-11` is “11 April 1871”, `1840~` “about 1840”, `1838/1842` “between 1838
- * and 1842”, `../1850` “by 1850”. A form no rule below knows is given as it stands.
+ * A date as a reader would say it: `1871-04-11` is “11 April 1871”, `1840~` “about 1840”, `../1850` “by 1850”. Of an
+ * event, `1838/1842` is “between 1838 and 1842”; a citation, which may date a run of papers, says “1838 to 1842”.
  */
 export function dateInWords(date: string): string {
-  const text = date.trim();
-  if (text === '' || text === '..' || text === '../..' || text === 'XXXX') return 'date unknown';
-  const interval = /^([^/]*)\/([^/]*)$/.exec(text);
-  if (interval) return intervalInWords(interval[1]!, interval[2]!);
-  const set = /^[[{](.+)[\]}]$/.exec(text);
-  if (set)
-    return set[1]!
-      .split(',')
-      .map((part) => dateInWords(part.replace('..', '/')))
-      .join(text.startsWith('[') ? ' or ' : ' and ');
-  return oneDate(text) ?? text;
+  const [from, to, more] = date.trim().split('/');
+  const closed = to !== undefined && more === undefined && ![from, to].some((part) => part === '' || part === '..');
+  return closed ? `between ${ofCitation(from!)} and ${ofCitation(to)}` : ofCitation(date);
 }
 
 /** A stretch of years as a series or search has it: `1863/1865` is “1863–1865”, `1867/..` “1867 onward”. */
@@ -77,32 +54,4 @@ export function lifeYears(born: string | undefined, died: string | undefined): s
   if (from && to) return `${from}–${to}`;
   if (from) return `born ${from}`;
   return to ? `died ${to}` : '';
-}
-
-function intervalInWords(from: string, to: string): string {
-  const open = (part: string) => part === '' || part === '..';
-  if (open(from)) return `by ${dateInWords(to)}`;
-  if (open(to)) return `${dateInWords(from)} or later`;
-  return `between ${dateInWords(from)} and ${dateInWords(to)}`;
-}
-
-function oneDate(text: string): string | undefined {
-  const parts = /^([+-]?\d{4}|\d{2}XX|\d{3}X)(?:-(\d\d|XX))?(?:-(\d\d|XX))?([~?%])?$/.exec(
-    text.replace(/^Y/, ''),
-  );
-  if (!parts) return undefined;
-  const [, year, month, day, mark] = parts;
-  let words: string;
-  if (year!.endsWith('XX')) words = `the ${year!.slice(0, 2)}00s`;
-  else if (year!.endsWith('X')) words = `the ${year!.slice(0, 3)}0s`;
-  else words = year!;
-  if (month !== undefined && month !== 'XX') {
-    const name = months[Number(month) - 1] ?? seasons[month];
-    if (!name) return undefined;
-    words = `${name} ${words}`;
-    if (day !== undefined && day !== 'XX') words = `${Number(day)} ${words}`;
-  }
-  if (mark === '~') return `about ${words}`;
-  if (mark === '?') return `perhaps ${words}`;
-  return mark === '%' ? `perhaps about ${words}` : words;
 }

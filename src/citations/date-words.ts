@@ -60,8 +60,8 @@ export function dateInWords(date: string): string {
 }
 
 function interval(from: string, to: string): string {
-  if (from === '..') return to === '' ? 'date unknown' : `before ${one(to)}`;
-  if (to === '..') return from === '' ? 'date unknown' : `after ${one(from)}`;
+  if (from === '..') return to === '' ? 'date unknown' : `by ${one(to)}`;
+  if (to === '..') return from === '' ? 'date unknown' : `${one(from)} or later`;
   return `${from === '' ? 'an unknown date' : one(from)} to ${to === '' ? 'an unknown date' : one(to)}`;
 }
 

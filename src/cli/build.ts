@@ -12,10 +12,19 @@ import { contentOption, todayOption, verb } from './shared/options.ts';
 import { defaultOut, fromCaller, projectRoot } from './shared/paths.ts';
 import { exitWith, type ExitCode } from './shared/run.ts';
 
-const options = verb('npm run build --', 'Checks the content and writes the whole site. With errors nothing is written and the earlier site stays.')
+const options = verb(
+  'npm run build --',
+  'Checks the content and writes the whole site. With errors nothing is written and the earlier site stays.',
+)
   .addOption(contentOption())
-  .addOption(new Option('--out <dir>', 'the folder to write the site into').argParser(fromCaller).default(defaultOut, 'dist/ of the project'))
-  .addOption(new Option('--base <path>', 'the path the site will be served under').argParser(basePath).default('/'))
+  .addOption(
+    new Option('--out <dir>', 'the folder to write the site into')
+      .argParser(fromCaller)
+      .default(defaultOut, 'dist/ of the project'),
+  )
+  .addOption(
+    new Option('--base <path>', 'the path the site will be served under').argParser(basePath).default('/'),
+  )
   .addOption(todayOption())
   .parse()
   .opts<{ content: string; out: string; base: string; today: string }>();
@@ -31,11 +40,14 @@ await exitWith(async () => {
     mend(target);
     clearAbandoned(dirname(work));
     mkdirSync(work, { recursive: true });
-    const code = await interruption.guard(startMaking({ content: options.content, today: options.today, base: options.base, work }));
+    const code = await interruption.guard(
+      startMaking({ content: options.content, today: options.today, base: options.base, work }),
+    );
     if (code !== 0) return code;
     const kept = swapIn(join(work, 'site'), target);
     finished = true;
-    if (kept.length > 0) process.stdout.write(`Kept in the folder, though not of the site: ${kept.join(', ')}.\n`);
+    if (kept.length > 0)
+      process.stdout.write(`Kept in the folder, though not of the site: ${kept.join(', ')}.\n`);
     process.stdout.write(`The site is in ${shortest(target.folder)}\n`);
     return 0;
   } finally {
@@ -58,12 +70,16 @@ function basePath(value: string): string {
 function clearAbandoned(folder: string): void {
   if (!existsSync(folder)) return;
   for (const name of readdirSync(folder))
-    if (/^\d+$/.test(name) && !isRunning(Number(name))) rmSync(join(folder, name), { recursive: true, force: true });
+    if (/^\d+$/.test(name) && !isRunning(Number(name)))
+      rmSync(join(folder, name), { recursive: true, force: true });
 }
 
 function startMaking(order: SiteOrder): ChildProcess {
   const program = fileURLToPath(new URL('./shared/make-site.ts', import.meta.url));
-  return spawn(process.execPath, [program, JSON.stringify(order)], { cwd: projectRoot, stdio: ['ignore', 'inherit', 'inherit', 'ipc'] });
+  return spawn(process.execPath, [program, JSON.stringify(order)], {
+    cwd: projectRoot,
+    stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
+  });
 }
 
 /**
@@ -87,14 +103,21 @@ function interruptible(): { guard(child: ChildProcess): Promise<ExitCode>; end(f
         started.once('close', (code, signal) => {
           if (code === 0 || code === 1 || code === 2) resolve(signalled ? 2 : code);
           else if (signalled) resolve(2);
-          else reject(new Error(`The pages could not be made: the process that makes them ended with ${signal ?? `code ${code}`}.`));
+          else
+            reject(
+              new Error(
+                `The pages could not be made: the process that makes them ended with ${signal ?? `code ${code}`}.`,
+              ),
+            );
         });
       });
     },
     end(finished) {
       for (const signal of signals) process.off(signal, stop);
       if (signalled && !finished) {
-        process.stderr.write('Stopped. Nothing was written; the earlier site, if there is one, is as it was.\n');
+        process.stderr.write(
+          'Stopped. Nothing was written; the earlier site, if there is one, is as it was.\n',
+        );
         process.kill(process.pid, signalled);
       }
     },

@@ -65,6 +65,7 @@ export function buildDossier(examination: Examination): Dossier {
       id: c.id,
       case: c,
       result: result && maskResult(corpus, result, withheld),
+      blockedBy: [...new Set((examination.blocked.get(c.id) ?? []).map((entry) => corpus.fileOf(entry) ?? entry))],
       subject,
       narrative,
       searches: [...family, ...searchesForRivals(facts, c).filter((search) => !family.includes(search))],

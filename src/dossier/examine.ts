@@ -2,6 +2,8 @@
  * Everything `check` has to say of a corpus: its findings, the standing of every case, and who is presumed living.
  * The pages' dossier is made from the same examination, so no page can say otherwise than the check.
  */
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
 import { rules, type RuleId } from '../catalogue/rules.ts';
 import type { Corpus, EntryKey } from '../corpus/types.ts';
 import { checkBody } from '../markdown/scan.ts';
@@ -124,6 +126,7 @@ export function bodyContext(
     recordIds: () => [...corpus.records.keys()],
     evidenceIds: c?.evidence.map((e) => e.id) ?? [],
     hasPerson: (person) => corpus.people.has(person),
+    hasMedia: (media) => existsSync(join(corpus.root, 'media', media)),
     evidenceHref: (evidence) => `/cases/${id}/proof.html#${evidence}`,
     note,
   };

@@ -25,7 +25,12 @@ export class ImageProblem extends Error {
  * The JPEG published for an image file, in one size. `mediaFolder` is the content’s `media`, which no link may lead
  * out of. Results are kept in `cacheFolder` by the digest of the file. Throws an `ImageProblem`.
  */
-export async function publishedImage(file: string, size: ImageSize, mediaFolder: string, cacheFolder: string): Promise<Buffer> {
+export async function publishedImage(
+  file: string,
+  size: ImageSize,
+  mediaFolder: string,
+  cacheFolder: string,
+): Promise<Buffer> {
   const source = readInside(file, mediaFolder);
   const key = createHash('sha256').update(`${recipe}\0${imageSizes[size]}\0`).update(source).digest('hex');
   const cached = join(cacheFolder, `${key}.jpg`);
@@ -57,14 +62,20 @@ function readInside(file: string, mediaFolder: string): Buffer {
     folder = realpathSync(mediaFolder);
     real = realpathSync(file);
   } catch {
-    throw new ImageProblem(`${file} is not there. Put the file into media/, or correct its name in the record.`);
+    throw new ImageProblem(
+      `${file} is not there. Put the file into media/, or correct its name in the record.`,
+    );
   }
   if (!real.startsWith(folder + sep))
-    throw new ImageProblem(`${file} leads out of the content’s media folder. Copy the image itself into media/.`);
+    throw new ImageProblem(
+      `${file} leads out of the content’s media folder. Copy the image itself into media/.`,
+    );
   try {
     return readFileSync(real);
   } catch (error) {
-    throw new ImageProblem(`${file} can’t be read (${(error as NodeJS.ErrnoException).code ?? String(error)}). Check who may read it.`);
+    throw new ImageProblem(
+      `${file} can’t be read (${(error as NodeJS.ErrnoException).code ?? String(error)}). Check who may read it.`,
+    );
   }
 }
 
@@ -72,7 +83,11 @@ function readInside(file: string, mediaFolder: string): Buffer {
 function readKept(file: string): Buffer | undefined {
   try {
     const bytes = readFileSync(file);
-    return bytes.length > 4 && bytes.readUInt16BE(0) === 0xffd8 && bytes.readUInt16BE(bytes.length - 2) === 0xffd9 ? bytes : undefined;
+    return bytes.length > 4 &&
+      bytes.readUInt16BE(0) === 0xffd8 &&
+      bytes.readUInt16BE(bytes.length - 2) === 0xffd9
+      ? bytes
+      : undefined;
   } catch {
     return undefined;
   }

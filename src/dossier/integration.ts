@@ -3,6 +3,7 @@
  * No command of Astro’s goes round it. A build with errors is refused; the development server says what is wrong,
  * shows what can be shown, and looks again whenever a file changes.
  */
+import type { IncomingMessage, ServerResponse } from 'node:http';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration, AstroIntegrationLogger, HookParameters } from 'astro';
@@ -16,7 +17,7 @@ import { smallImageHref, type ImageSize } from './media-paths.ts';
 import { watchFolder } from './watch.ts';
 
 type DevServer = HookParameters<'astro:server:setup'>['server'];
-type Middleware = Parameters<DevServer['middlewares']['use']>[0];
+type Middleware = (request: IncomingMessage, response: ServerResponse, next: () => void) => void;
 
 /**
  * How an examination of the content went: what it found, or why there is none. `kept` says that the pages still show
@@ -74,7 +75,10 @@ export default function whence(): AstroIntegration {
 /** Examines a folder and provides its dossier. What goes wrong is told, and the dossier provided before stays. */
 export function lookAt(content: string): Outcome {
   try {
-    const examination = examine(loadCorpus(content), process.env.WHENCE_TODAY ?? new Date().toISOString().slice(0, 10));
+    const examination = examine(
+      loadCorpus(content),
+      process.env.WHENCE_TODAY ?? new Date().toISOString().slice(0, 10),
+    );
     const kept = losesPages(examination);
     if (!kept) provideDossier(buildDossier(examination));
     return { examination, kept };
@@ -87,8 +91,16 @@ export function lookAt(content: string): Outcome {
 function losesPages({ corpus }: Examination): boolean {
   if (!isDossierProvided()) return false;
   const { cases, records, people } = currentDossier();
-  const shown: Partial<Record<EntryKind, { has(id: string): boolean }>> = { case: cases, record: records, person: people };
-  const left: Partial<Record<EntryKind, { has(id: string): boolean }>> = { case: corpus.cases, record: corpus.records, person: corpus.people };
+  const shown: Partial<Record<EntryKind, { has(id: string): boolean }>> = {
+    case: cases,
+    record: records,
+    person: people,
+  };
+  const left: Partial<Record<EntryKind, { has(id: string): boolean }>> = {
+    case: corpus.cases,
+    record: corpus.records,
+    person: corpus.people,
+  };
   return [...corpus.broken].some((entry) => {
     const kind = entry.slice(0, entry.indexOf(':')) as EntryKind;
     const id = entry.slice(kind.length + 1);
@@ -114,7 +126,8 @@ function lines(findings: Examination['findings']): string {
 function tell(outcome: Outcome, logger: AstroIntegrationLogger): void {
   const listener = (globalThis as { [listenerKey]?: Listener })[listenerKey];
   if (listener) return listener(outcome);
-  if ('failure' in outcome) return logger.error(outcome.failure instanceof Error ? outcome.failure.message : String(outcome.failure));
+  if ('failure' in outcome)
+    return logger.error(outcome.failure instanceof Error ? outcome.failure.message : String(outcome.failure));
   const { findings } = outcome.examination;
   for (const severity of ['error', 'warning', 'hint'] as const) {
     const some = findings.filter((finding) => finding.severity === severity);
@@ -127,13 +140,15 @@ function tell(outcome: Outcome, logger: AstroIntegrationLogger): void {
 
 /** Astro remembers the list of pages until its content changes, and knows of no change in ours unless told. */
 function showAgain(server: DevServer): void {
-  for (const environment of Object.values(server.environments)) environment.hot.send('astro:content-changed', {});
+  for (const environment of Object.values(server.environments))
+    environment.hot.send('astro:content-changed', {});
   server.environments.client.hot.send({ type: 'full-reload', path: '*' });
 }
 
 /** Pages are linked as the files they become, `/records/x.html`; the development server knows them as `/records/x`. */
 const plainPaths: Middleware = (request, _response, next) => {
-  const [, path, rest = ''] = /^(\/(?!@|node_modules\/)[^?#]*)\.html(?=$|[?#])(.*)$/.exec(request.url ?? '') ?? [];
+  const [, path, rest = ''] =
+    /^(\/(?!@|node_modules\/)[^?#]*)\.html(?=$|[?#])(.*)$/.exec(request.url ?? '') ?? [];
   if (path !== undefined) request.url = (path.replace(/\/index$/, '') || '/') + rest;
   next();
 };
@@ -149,9 +164,14 @@ function images(content: string, cache: string): Middleware {
       return;
     }
     publishedImage(wanted.file, wanted.size, join(content, 'media'), cache).then(
-      (bytes) => response.writeHead(200, { 'Content-Type': 'image/jpeg', 'Cache-Control': 'no-cache' }).end(bytes),
+      (bytes) =>
+        response.writeHead(200, { 'Content-Type': 'image/jpeg', 'Cache-Control': 'no-cache' }).end(bytes),
       (problem: unknown) =>
-        response.writeHead(problem instanceof ImageProblem ? 404 : 500, { 'Content-Type': 'text/plain; charset=utf-8' }).end(String(problem)),
+        response
+          .writeHead(problem instanceof ImageProblem ? 404 : 500, {
+            'Content-Type': 'text/plain; charset=utf-8',
+          })
+          .end(String(problem)),
     );
   };
 }

@@ -43,6 +43,8 @@ export interface CaseView {
   case: Case;
   /** Absent when something the case rests on is broken. */
   result: CaseResult | null;
+  /** Where the result is absent: the files to mend first. */
+  blockedBy: string[];
   subject: PersonView;
   narrative: Rendered;
   /** Searches logged for the subject or anyone joined to them, with those for rivals. */

@@ -15,7 +15,11 @@ const waiting = 500;
  * Calls `changed` after every change in a folder, once for changes that come together. A folder that goes away is
  * waited for.
  */
-export function watchFolder({ watcher, httpServer }: Pick<DevServer, 'watcher' | 'httpServer'>, folder: string, changed: () => void): void {
+export function watchFolder(
+  { watcher, httpServer }: Pick<DevServer, 'watcher' | 'httpServer'>,
+  folder: string,
+  changed: () => void,
+): void {
   watcher.add(folder);
   let timer: NodeJS.Timeout | undefined;
   const later = (work: () => void, wait: number) => {

@@ -68,10 +68,11 @@ export class Notes {
       return [...short, { type: 'text', value: locator }];
     }
     this.#cited.add(id);
+    const own = says(plainText(note.item ?? note.full), locator) ? '' : locator;
     const label = `record: ${plainText(note.short)}`;
     return [
       raw(note.item ?? note.full),
-      { type: 'text', value: locator },
+      { type: 'text', value: own },
       ...(note.item === undefined ? [] : [raw(note.held ?? '')]),
       { type: 'text', value: ' (' },
       element('a', { href, ariaLabel: label }, 'record'),
@@ -108,6 +109,11 @@ export class Notes {
       records,
     }));
   }
+}
+
+/** Whether a citation gives a locator already, as one of its own parts: “…, p. 22” of “, p. 22”. */
+function says(citation: string, locator: string): boolean {
+  return locator !== '' && `${citation},`.includes(`${locator},`);
 }
 
 /** The copy in the margin repeats no id and takes no part in moving by keyboard. */

@@ -20,12 +20,14 @@ export interface BirthInterval {
   last: number;
   /** From a record of the birth or baptism made within two years. */
   fixes: boolean;
+  /** The record is an original, which is believed before a copy. */
+  original: boolean;
 }
 
 export interface BirthSpan {
   first: number | null;
   last: number | null;
-  /** Mentions whose interval lies farther from the span than the tolerance. */
+  /** Mentions that fall outside: of a fixed birth, farther from it than the tolerance; else, not in the largest group. */
   outliers: string[];
   intervals: BirthInterval[];
 }
@@ -37,10 +39,10 @@ export function birthSpan(facts: Facts, personId: string): BirthSpan {
   for (const ref of person?.mentions ?? []) {
     const at = mentionAt(facts, ref);
     const interval = at && birthInterval(at.record, at.mention);
-    if (interval) intervals.push({ ref, ...interval });
+    if (at && interval) intervals.push({ ref, ...interval, original: at.record.form === 'original' });
   }
   const tolerance = facts.site.ageTolerance;
-  const fixed = intervals.filter((interval) => interval.fixes).sort(narrowerThenEarlier)[0];
+  const fixed = intervals.filter((interval) => interval.fixes).sort((a, b) => Number(b.original) - Number(a.original) || narrowerThenEarlier(a, b))[0];
   if (fixed) {
     const outliers = intervals.filter((i) => !near(i, fixed, tolerance)).map((i) => i.ref);
     return { first: fixed.first, last: fixed.last, outliers, intervals };
@@ -59,7 +61,7 @@ export function birthSpan(facts: Facts, personId: string): BirthSpan {
 }
 
 /** The days of birth one mention allows, if it says anything of it. */
-export function birthInterval(record: SourceRecord, mention: Mention): Omit<BirthInterval, 'ref'> | undefined {
+export function birthInterval(record: SourceRecord, mention: Mention): Omit<BirthInterval, 'ref' | 'original'> | undefined {
   const { event } = mention;
   const madeBy = record.made === undefined ? null : daySpan(record.made).last;
   if (event && isBirth(event) && event.date !== undefined) {

@@ -8,7 +8,7 @@
  */
 import { addAll, bitsOf, countBits, hasBit, meet, membersOf, noBits, shared, type Bits } from './bits.ts';
 import type { Item } from './items.ts';
-import { cliqueNumber, largestJoinedSet, neighboursBy, type Neighbours } from './max-independent.ts';
+import { cliqueNumber, colourBound, largestJoinedSet, neighboursBy, type Neighbours } from './max-independent.ts';
 import { alternative, holding } from './ties.ts';
 
 export interface Firmness {
@@ -32,6 +32,9 @@ export function firmness(items: readonly Item[], supporting: readonly Item[], in
   }
   return { margin: guess.length, weakest: guess.sort(), critical: [] };
 }
+
+/** Above this many items the bound on survivors is the quick one. */
+const exactBelow = 60;
 
 /** A set of `size` records that does it, or `undefined` if there is none. */
 function search(field: Field, size: number): string[] | undefined {
@@ -84,6 +87,7 @@ function fieldOf(items: readonly Item[], supporting: readonly Item[], independen
   const apart: Neighbours = neighboursBy(size, (a, b) => independent(supporting[a]!, supporting[b]!));
   const together: Neighbours = neighboursBy(size, (a, b) => !hasBit(apart[a]!, b));
   const number = new Map(records.map((record, i) => [record, i]));
+  const largest = cliqueNumber(bitsOf(size, supporting.keys()), together);
   // Every record whose loss could touch an item, through any chain of ties.
   const influences = supporting.map((item) =>
     bitsOf(records.length, reachableByTies([item], byId).flatMap((one) => [...one.exemplars].map((record) => number.get(record)!))),
@@ -104,8 +108,9 @@ function fieldOf(items: readonly Item[], supporting: readonly Item[], independen
     pairStands,
     bound({ standing }) {
       const left = countBits(standing);
+      if (left === size) return Math.max(Math.ceil((left - largest) / most), packing(standing, influences, apart));
       // In the end no two of those that still stand are independent, and one record takes away `most` at the best.
-      const survivors = left > 120 ? left : cliqueNumber(standing, together);
+      const survivors = left > exactBelow ? colourBound(standing, together) : cliqueNumber(standing, together);
       return Math.max(Math.ceil((left - survivors) / most), packing(standing, influences, apart));
     },
     choices(alive) {
@@ -127,7 +132,7 @@ function fieldOf(items: readonly Item[], supporting: readonly Item[], independen
         gone.push(heldUp(next, alive).sort((a, b) => worth(b) - worth(a) || (a < b ? -1 : 1))[0]!);
       }
       // What a later loss made needless is given back.
-      return gone.filter((record, i) => {
+      return gone.filter((_, i) => {
         const others = gone.filter((other, j) => other !== '' && j !== i);
         if (pairStands(aliveWithout(others))) return true;
         gone[i] = '';

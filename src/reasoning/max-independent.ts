@@ -66,6 +66,11 @@ export function cliqueNumber(vertices: Bits, neighbours: Neighbours, enough = In
   return best;
 }
 
+/** A quick upper bound of `cliqueNumber`: joined positions have different colours. */
+export function colourBound(vertices: Bits, neighbours: Neighbours): number {
+  return colour(vertices, neighbours).colours.at(-1) ?? 0;
+}
+
 /** Colours vertices greedily; of vertices in colour order, each one's colour bounds a clique that ends with it. */
 function colour(candidates: Bits, neighbours: Neighbours): { order: number[]; colours: number[] } {
   const order: number[] = [];

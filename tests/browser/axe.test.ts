@@ -15,7 +15,9 @@ async function violations({ page }: Opened): Promise<string[]> {
     const { axe: here } = window as unknown as { axe: { run(): Promise<AxeResults> } };
     return (await here.run()).violations;
   });
-  return found.flatMap(({ id, help, nodes }) => nodes.map(({ html, target }) => `${id}: ${help} — ${target.join(' ')} ${html.slice(0, 120)}`));
+  return found.flatMap(({ id, help, nodes }) =>
+    nodes.map(({ html, target }) => `${id}: ${help} — ${target.join(' ')} ${html.slice(0, 120)}`),
+  );
 }
 
 describe.each([
@@ -39,7 +41,9 @@ describe.each([
 
 test('axe does look: pale text, a picture without words and a missing language are found', async () => {
   const [found] = await onPages(['bad'], { within: '' }, async (_, opened) => {
-    await opened.page.setContent('<main><h1>A</h1><p style="color: #ccc; background: #fff">Pale</p><img src="data:,"></main>');
+    await opened.page.setContent(
+      '<main><h1>A</h1><p style="color: #ccc; background: #fff">Pale</p><img src="data:,"></main>',
+    );
     return violations(opened);
   });
   const rules = found!.map((said) => said.slice(0, said.indexOf(':')));

@@ -24,7 +24,10 @@ const validator = new HtmlValidate(new StaticConfigLoader(config));
 function faults(page: string, html: string): string[] {
   const { results } = validator.validateStringSync(html, page);
   return results.flatMap(({ messages }) =>
-    messages.map(({ line, column, ruleId, message, selector }) => `${page}:${line}:${column} ${ruleId}: ${message} ${selector ?? ''}`),
+    messages.map(
+      ({ line, column, ruleId, message, selector }) =>
+        `${page}:${line}:${column} ${ruleId}: ${message} ${selector ?? ''}`,
+    ),
   );
 }
 
@@ -33,6 +36,9 @@ test('every page is HTML as the standard has it', () => {
 });
 
 test('a page that is not is told', () => {
-  const html = '<!doctype html>\n<html lang="en"><head><title>x</title></head><body><ul><p>x</p></ul><img src="a.png"></body></html>\n';
-  expect(faults('x.html', html).map((fault) => fault.split(' ')[1])).toEqual(expect.arrayContaining(['element-permitted-content:', 'wcag/h37:']));
+  const html =
+    '<!doctype html>\n<html lang="en"><head><title>x</title></head><body><ul><p>x</p></ul><img src="a.png"></body></html>\n';
+  expect(faults('x.html', html).map((fault) => fault.split(' ')[1])).toEqual(
+    expect.arrayContaining(['element-permitted-content:', 'wcag/h37:']),
+  );
 });

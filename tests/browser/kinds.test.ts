@@ -12,22 +12,25 @@ const ways = [
   { way: 'on paper', width: 672, media: 'print', schemes: ['light', 'dark'] },
 ] as const;
 
-test.each(ways)('a page of any kind keeps what it holds inside its edges $way', async ({ width, media, schemes }) => {
-  const found = await onPages(
-    oneOfEach,
-    { within: '', viewport: { width, height: 900 }, javaScriptEnabled: false },
-    async (url, { page }) => {
-      await page.goto(urlOf(url));
-      const faults: string[] = [];
-      for (const colorScheme of schemes) {
-        await page.emulateMedia({ media, colorScheme });
-        for (const fault of await overflow(page)) faults.push(`${url} in ${colorScheme} colours: ${fault}`);
-      }
-      return faults;
-    },
-  );
-  expect(found.flat()).toEqual([]);
-});
+test.each(ways)(
+  'a page of any kind keeps what it holds inside its edges $way',
+  async ({ width, media, schemes }) => {
+    const found = await onPages(
+      oneOfEach,
+      { within: '', viewport: { width, height: 900 }, javaScriptEnabled: false },
+      async (url, { page }) => {
+        await page.goto(urlOf(url));
+        const faults: string[] = [];
+        for (const colorScheme of schemes) {
+          await page.emulateMedia({ media, colorScheme });
+          for (const fault of await overflow(page)) faults.push(`${url} in ${colorScheme} colours: ${fault}`);
+        }
+        return faults;
+      },
+    );
+    expect(found.flat()).toEqual([]);
+  },
+);
 
 test('light pages are light, dark ones dark, and paper is white for someone who reads in dark colours too', async () => {
   const urls = ['index.html', 'cases/phelan-knockmahon/proof.html'];
@@ -51,7 +54,9 @@ test('light pages are light, dark ones dark, and paper is white for someone who 
 /** From 0, black, to 1, white: what is painted behind the heading of the page. Paper without a colour is white. */
 function lightnessOfPaper(): number {
   for (let at: Element | null = document.querySelector('h1'); at; at = at.parentElement) {
-    const [red = 0, green = 0, blue = 0, alpha = 1] = (getComputedStyle(at).backgroundColor.match(/[\d.]+/g) ?? []).map(Number);
+    const [red = 0, green = 0, blue = 0, alpha = 1] = (
+      getComputedStyle(at).backgroundColor.match(/[\d.]+/g) ?? []
+    ).map(Number);
     if (alpha > 0.5) return (red + green + blue) / 3 / 255;
   }
   return 1;

@@ -12,7 +12,8 @@ const local = pages.filter((page) => page !== missing);
 function target(page: string, address: string): { file: string; fragment: string } | undefined {
   if (/^[a-z][a-z0-9+.-]*:/i.test(address)) return undefined;
   const [path = '', fragment = ''] = address.split('#');
-  const file = path === '' ? page : posix.normalize(posix.join(posix.dirname(page), decodeURIComponent(path)));
+  const file =
+    path === '' ? page : posix.normalize(posix.join(posix.dirname(page), decodeURIComponent(path)));
   return { file, fragment: decodeURIComponent(fragment) };
 }
 
@@ -20,7 +21,8 @@ function target(page: string, address: string): { file: string; fragment: string
 function badAddresses(from: ParsedPage): string[] {
   return addresses(from).flatMap((address) => {
     const said = `${from.page} → ${address}`;
-    if (/^(?:\/|https?:\/\/(?:localhost|127\.))/.test(address)) return [`${said} is tied to a host or its root`];
+    if (/^(?:\/|https?:\/\/(?:localhost|127\.))/.test(address))
+      return [`${said} is tied to a host or its root`];
     const to = target(from.page, address);
     if (!to) return [];
     if (to.file !== from.page && !known.has(to.file)) return [`${said} leads to no file`];
@@ -60,7 +62,10 @@ describe('on every page', () => {
       const policy = parsed(page)
         .all('meta')
         .find(({ attribs }) => attribs['http-equiv'] === 'Content-Security-Policy')?.attribs['content'];
-      expect([page, policy?.split(/;\s*/).find((part) => part.startsWith('default-src'))]).toEqual([page, "default-src 'none'"]);
+      expect([page, policy?.split(/;\s*/).find((part) => part.startsWith('default-src'))]).toEqual([
+        page,
+        "default-src 'none'",
+      ]);
       expect([page, /unsafe|https?:|\*/.test(policy!)]).toEqual([page, false]);
     }
   });
@@ -82,11 +87,15 @@ test('every page and every scan can be reached from the first page by links', ()
       if (to) reached.add(to.file);
     }
   }
-  expect([...local, ...files.filter((file) => file.startsWith('media/'))].filter((file) => !reached.has(file))).toEqual([]);
+  expect(
+    [...local, ...files.filter((file) => file.startsWith('media/'))].filter((file) => !reached.has(file)),
+  ).toEqual([]);
 });
 
 test('the page for what isn’t there, sent from any address, leads to the site under its path', () => {
-  const outward = addresses(parsed(missing)).filter((address) => !address.startsWith('#') && !/^[a-z]+:/i.test(address));
+  const outward = addresses(parsed(missing)).filter(
+    (address) => !address.startsWith('#') && !/^[a-z]+:/i.test(address),
+  );
   expect(outward.length).toBeGreaterThan(5);
   for (const address of outward) {
     expect(address.startsWith(base)).toBe(true);
@@ -95,7 +104,10 @@ test('the page for what isn’t there, sent from any address, leads to the site 
 });
 
 test('a wrong address is told from a right one', () => {
-  const page = parse('records/x.html', '<a href="../index.html">a</a><a href="#here" id="here">b</a><a href="mailto:a@b">c</a>');
+  const page = parse(
+    'records/x.html',
+    '<a href="../index.html">a</a><a href="#here" id="here">b</a><a href="mailto:a@b">c</a>',
+  );
   expect(badAddresses(page)).toEqual([]);
   const bad = parse(
     'records/x.html',

@@ -38,7 +38,8 @@ async function faultsOf(url: string, { page, faults }: Opened): Promise<string[]
 }
 
 test('every kind of page is known, and every page is of one kind', () => {
-  for (const { kind, examples } of kinds) for (const page of examples) expect([kind, pages.includes(page), page]).toEqual([kind, true, page]);
+  for (const { kind, examples } of kinds)
+    for (const page of examples) expect([kind, pages.includes(page), page]).toEqual([kind, true, page]);
   expect(pages.filter((page) => !kinds.some(({ path }) => path.test(page)))).toEqual([]);
   expect(pages.length).toBeGreaterThan(300);
 });

@@ -13,7 +13,11 @@ async function fetched(address: string): Promise<{ status: number; type: string;
   });
   const parts: Buffer[] = [];
   for await (const part of response) parts.push(part as Buffer);
-  return { status: response.statusCode ?? 0, type: response.headers['content-type'] ?? '', text: Buffer.concat(parts).toString('utf8') };
+  return {
+    status: response.statusCode ?? 0,
+    type: response.headers['content-type'] ?? '',
+    text: Buffer.concat(parts).toString('utf8'),
+  };
 }
 
 test('served under a path, every link from the first page on is answered, and all pages are met', async () => {
@@ -32,15 +36,28 @@ test('served under a path, every link from the first page on is answered, and al
     }
   }
   expect(wrong).toEqual([]);
-  expect(pages.filter((page) => page !== missing && !seen.has(served + page) && page !== 'index.html')).toEqual([]);
+  expect(
+    pages.filter((page) => page !== missing && !seen.has(served + page) && page !== 'index.html'),
+  ).toEqual([]);
 });
 
 test('served under a path, a page of every kind is styled, shows its pictures and says nothing on the console', async () => {
   const { page, faults } = await newPage({ within: served });
   for (const one of oneOfEach.filter((name) => name !== missing)) {
     await page.goto(served + one);
-    expect([one, await page.evaluate(() => document.fonts.ready.then(() => [...document.fonts].some(({ status }) => status === 'loaded')))]).toEqual([one, true]);
-    expect([one, await page.evaluate(() => [...document.images].filter(({ complete, naturalWidth }) => complete && naturalWidth === 0).length)]).toEqual([one, 0]);
+    expect([
+      one,
+      await page.evaluate(() =>
+        document.fonts.ready.then(() => [...document.fonts].some(({ status }) => status === 'loaded')),
+      ),
+    ]).toEqual([one, true]);
+    expect([
+      one,
+      await page.evaluate(
+        () =>
+          [...document.images].filter(({ complete, naturalWidth }) => complete && naturalWidth === 0).length,
+      ),
+    ]).toEqual([one, 0]);
   }
   expect(faults).toEqual([]);
   await page.context().close();
@@ -50,7 +67,11 @@ test('an address that isn’t there, however deep, is answered by a page that is
   const { page, faults } = await newPage({ within: new URL('/', served).href });
   const response = await page.goto(`${served}records/of/nobody/at-all.html`);
   expect(response?.status()).toBe(404);
-  expect(await page.evaluate(() => document.fonts.ready.then(() => [...document.fonts].some(({ status }) => status === 'loaded')))).toBe(true);
+  expect(
+    await page.evaluate(() =>
+      document.fonts.ready.then(() => [...document.fonts].some(({ status }) => status === 'loaded')),
+    ),
+  ).toBe(true);
   // The browser itself notes the answer 404; nothing else may be said.
   expect(faults.filter((fault) => !fault.includes('status of 404'))).toEqual([]);
   await page.getByRole('main').getByRole('link').first().click();

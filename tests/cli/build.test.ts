@@ -1,6 +1,14 @@
 import { spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import sharp from 'sharp';
@@ -24,7 +32,10 @@ afterAll(() => rmSync(work, { recursive: true, force: true }));
 const content: Record<string, string> = {
   ...goodContent,
   'people/people.yaml': `${goodContent['people/people.yaml']}- { id: alice-verran, name: Alice Verran, living: true, parents: [maurice-phelan], mentions: [letter#m2] }\n`,
-  'records/deed.md': goodContent['records/deed.md']!.replace('mentions:\n', 'media: [{ file: deed.jpg, alt: A deed }]\nmentions:\n'),
+  'records/deed.md': goodContent['records/deed.md']!.replace(
+    'mentions:\n',
+    'media: [{ file: deed.jpg, alt: A deed }]\nmentions:\n',
+  ),
   'records/letter.md': [
     '---',
     'title: A family letter',
@@ -54,7 +65,10 @@ const content: Record<string, string> = {
   ].join('\n'),
 };
 /** The same case, with a conclusion that one item of evidence can’t carry. */
-const short = content['cases/phelan.md']!.replace(/hypothesis: .*/, 'conclusion: { place: knockmahon, claim: probable, cites: [e1], because: the letter says so }');
+const short = content['cases/phelan.md']!.replace(
+  /hypothesis: .*/,
+  'conclusion: { place: knockmahon, claim: probable, cites: [e1], because: the letter says so }',
+);
 
 function lay(files: Record<string, string>): void {
   for (const [file, text] of Object.entries(files)) {
@@ -63,12 +77,19 @@ function lay(files: Record<string, string>): void {
   }
 }
 
-function build(args: string[], from: { cwd?: string; env?: NodeJS.ProcessEnv } = {}): Promise<{ code: number | null; out: string; err: string }> {
+function build(
+  args: string[],
+  from: { cwd?: string; env?: NodeJS.ProcessEnv } = {},
+): Promise<{ code: number | null; out: string; err: string }> {
   return new Promise((done) => {
-    const run = spawn(process.execPath, [join(project, 'src/cli/build.ts'), '--today', '2026-06-01', ...args], {
-      cwd: from.cwd ?? work,
-      env: { ...process.env, VITEST: undefined, INIT_CWD: undefined, NO_COLOR: '1', ...from.env },
-    });
+    const run = spawn(
+      process.execPath,
+      [join(project, 'src/cli/build.ts'), '--today', '2026-06-01', ...args],
+      {
+        cwd: from.cwd ?? work,
+        env: { ...process.env, VITEST: undefined, INIT_CWD: undefined, NO_COLOR: '1', ...from.env },
+      },
+    );
     let out = '';
     let err = '';
     run.stdout.on('data', (chunk) => (out += chunk));
@@ -80,7 +101,12 @@ function build(args: string[], from: { cwd?: string; env?: NodeJS.ProcessEnv } =
 /** Every file of a folder with the digest of its bytes. */
 function bytes(folder: string): Record<string, string> {
   return Object.fromEntries(
-    files(folder).map((path) => [path, createHash('sha256').update(readFileSync(join(folder, path))).digest('hex')]),
+    files(folder).map((path) => [
+      path,
+      createHash('sha256')
+        .update(readFileSync(join(folder, path)))
+        .digest('hex'),
+    ]),
   );
 }
 
@@ -99,7 +125,12 @@ describe('build', () => {
       build(['--content', 'content', '--out', 'one']),
       build(['--content', join(work, 'content'), '--out', '../elsewhere/deep/two'], {
         cwd: tmpdir(),
-        env: { INIT_CWD: join(work, 'content'), TZ: 'Pacific/Auckland', LANG: 'nb_NO.UTF-8', LC_ALL: 'nb_NO.UTF-8' },
+        env: {
+          INIT_CWD: join(work, 'content'),
+          TZ: 'Pacific/Auckland',
+          LANG: 'nb_NO.UTF-8',
+          LC_ALL: 'nb_NO.UTF-8',
+        },
       }),
     ]);
     expect(first).toMatchObject({ code: 0, err: '' });
@@ -109,7 +140,15 @@ describe('build', () => {
 
   test('twice the same content, at once and from different places, zones and languages, gives the same bytes', () => {
     expect(bytes(join(work, 'elsewhere/deep/two'))).toEqual(bytes(one));
-    expect(files(one)).toEqual(expect.arrayContaining(['index.html', 'records/deed.html', 'cases/phelan.html', 'media/deed.jpg', 'whence.json']));
+    expect(files(one)).toEqual(
+      expect.arrayContaining([
+        'index.html',
+        'records/deed.html',
+        'cases/phelan.html',
+        'media/deed.jpg',
+        'whence.json',
+      ]),
+    );
     expect(readdirSync(work).sort()).toEqual(['content', 'elsewhere', 'one']);
     expect(readdirSync(join(work, 'elsewhere/deep'))).toEqual(['two']);
   });
@@ -122,7 +161,11 @@ describe('build', () => {
   });
 
   test('no byte of it is about someone living', () => {
-    for (const path of files(one)) expect([path, /verran|alice/i.test(path + readFileSync(join(one, path), 'latin1'))]).toEqual([path, false]);
+    for (const path of files(one))
+      expect([path, /verran|alice/i.test(path + readFileSync(join(one, path), 'latin1'))]).toEqual([
+        path,
+        false,
+      ]);
   });
 
   test('every link in it leads to a file, opened from a folder on disk', () => {
@@ -156,7 +199,9 @@ describe('build', () => {
     expect(code).toBe(0);
     expect(out).toContain('CNAME');
     const after = bytes(one);
-    const changed = [...new Set([...Object.keys(before), ...Object.keys(after)])].filter((path) => before[path] !== after[path]);
+    const changed = [...new Set([...Object.keys(before), ...Object.keys(after)])].filter(
+      (path) => before[path] !== after[path],
+    );
     expect(changed.sort()).toEqual(['404.html', 'CNAME', 'whence.json']);
     expect(readFileSync(join(one, '404.html'), 'utf8')).toContain('href="/family/index.html"');
   });
@@ -165,7 +210,11 @@ describe('build', () => {
     ['no content there', ['--content', 'nowhere', '--out', 'new'], 'There is no folder'],
     ['a folder with other files', ['--content', 'content', '--out', 'elsewhere'], 'no earlier site'],
     ['the content itself', ['--content', 'content', '--out', 'content'], 'content folder'],
-    ['the sources of the project', ['--content', 'content', '--out', join(project, 'src/site')], 'project’s own files'],
+    [
+      'the sources of the project',
+      ['--content', 'content', '--out', join(project, 'src/site')],
+      'project’s own files',
+    ],
     ['a base that is no path', ['--base', 'a b'], 'A base is the path of an address'],
     ['a day that is none', ['--today', '2026-02-30'], 'day of the calendar'],
     ['an option that is none', ['--contnet', 'x'], '--content'],
@@ -177,6 +226,8 @@ describe('build', () => {
   });
 
   test('nothing private is left in the project', () => {
-    expect(readdirSync(join(project, 'node_modules/.whence')).filter((name) => name === String(process.pid))).toEqual([]);
+    expect(
+      readdirSync(join(project, 'node_modules/.whence')).filter((name) => name === String(process.pid)),
+    ).toEqual([]);
   });
 });

@@ -7,7 +7,10 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { goodContent } from '../corpus/content.ts';
 
 const project = resolve(import.meta.dirname, '../..');
-const deed = goodContent['records/deed.md']!.replace('mentions:\n', 'media: [{ file: deed.png, alt: A deed }]\nmentions:\n');
+const deed = goodContent['records/deed.md']!.replace(
+  'mentions:\n',
+  'media: [{ file: deed.png, alt: A deed }]\nmentions:\n',
+);
 
 describe('start follows the content', () => {
   let folder: string;
@@ -19,15 +22,24 @@ describe('start follows the content', () => {
     folder = mkdtempSync(join(tmpdir(), 'whence-start-'));
     for (const [file, text] of Object.entries({ ...goodContent, 'records/deed.md': deed })) lay(file, text);
     mkdirSync(join(folder, 'media'));
-    await sharp({ create: { width: 40, height: 30, channels: 3, background: '#887766' } }).png().toFile(join(folder, 'media/deed.png'));
-    server = spawn(process.execPath, [join(project, 'src/cli/start.ts'), '--content', folder, '--port', '0', '--today', '2026-06-01'], {
-      cwd: tmpdir(),
-      // Under vitest’s own variable Astro’s server would not set itself up.
-      env: { ...process.env, VITEST: undefined, INIT_CWD: undefined, NO_COLOR: '1' },
-    });
+    await sharp({ create: { width: 40, height: 30, channels: 3, background: '#887766' } })
+      .png()
+      .toFile(join(folder, 'media/deed.png'));
+    server = spawn(
+      process.execPath,
+      [join(project, 'src/cli/start.ts'), '--content', folder, '--port', '0', '--today', '2026-06-01'],
+      {
+        cwd: tmpdir(),
+        // Under vitest’s own variable Astro’s server would not set itself up.
+        env: { ...process.env, VITEST: undefined, INIT_CWD: undefined, NO_COLOR: '1' },
+      },
+    );
     server.stdout!.on('data', (chunk) => (printed += chunk));
     server.stderr!.on('data', (chunk) => (printed += chunk));
-    await until(() => printed.includes('It follows every change'), () => printed);
+    await until(
+      () => printed.includes('It follows every change'),
+      () => printed,
+    );
     site = /http:\/\/localhost:\d+/.exec(printed)![0];
   });
   afterAll(async () => {
@@ -44,10 +56,20 @@ describe('start follows the content', () => {
     writeFileSync(join(folder, file), text);
   }
   const get = (path: string) => fetch(site + path);
-  const shows = (path: string, text: string) => until(async () => (await (await get(path)).text()).includes(text), () => `${text} on ${path}`);
+  const shows = (path: string, text: string) =>
+    until(
+      async () => (await (await get(path)).text()).includes(text),
+      () => `${text} on ${path}`,
+    );
 
   test('pages are served as the files they become', async () => {
-    for (const path of ['/', '/index.html', '/records.html', '/records/deed.html', '/people/maurice-phelan.html'])
+    for (const path of [
+      '/',
+      '/index.html',
+      '/records.html',
+      '/records/deed.html',
+      '/people/maurice-phelan.html',
+    ])
       expect([path, (await get(path)).status]).toEqual([path, 200]);
     expect((await get('/records/none.html')).status).toBe(404);
   });
@@ -55,8 +77,17 @@ describe('start follows the content', () => {
   test('images are served as they are published, and nothing else of the content is', async () => {
     const image = await get('/media/deed.png.jpg');
     expect(image.headers.get('content-type')).toBe('image/jpeg');
-    expect(await sharp(Buffer.from(await image.arrayBuffer())).metadata()).toMatchObject({ format: 'jpeg', width: 40 });
-    for (const path of ['/media/deed.png', '/media/%2e%2e/site.yaml', '/media/../site.yaml', '/media/none.jpg']) expect((await get(path)).status).toBe(404);
+    expect(await sharp(Buffer.from(await image.arrayBuffer())).metadata()).toMatchObject({
+      format: 'jpeg',
+      width: 40,
+    });
+    for (const path of [
+      '/media/deed.png',
+      '/media/%2e%2e/site.yaml',
+      '/media/../site.yaml',
+      '/media/none.jpg',
+    ])
+      expect((await get(path)).status).toBe(404);
   });
 
   // Astro is told of the change by an event it does not document; this is what holds it.
@@ -70,13 +101,19 @@ describe('start follows the content', () => {
     lay('records/second.md', deed.replace('Deed of 1870', 'Second deed'));
     await shows('/records/second.html', 'Second deed');
     rmSync(join(folder, 'records/second.md'));
-    await until(async () => (await get('/records/second.html')).status === 404, () => 'a 404');
+    await until(
+      async () => (await get('/records/second.html')).status === 404,
+      () => 'a 404',
+    );
   });
 
   test('while a file can’t be read, the page stays and the finding is printed', async () => {
     printed = '';
     lay('records/deed.md', '---\ntitle: [half\n');
-    await until(() => printed.includes('The site stays as it was'), () => printed);
+    await until(
+      () => printed.includes('The site stays as it was'),
+      () => printed,
+    );
     expect(printed).toContain('records/deed.md:');
     await shows('/records/deed.html', 'Deed of 1871');
     lay('records/deed.md', deed.replace('Deed of 1870', 'Deed of 1872'));
@@ -86,20 +123,29 @@ describe('start follows the content', () => {
   test('a content that must not be published is shown, and said to be so', async () => {
     printed = '';
     lay('records/deed.md', deed.replace('place: michigan', 'place: michigann'));
-    await until(() => printed.includes('could not be published like this') || printed.includes('stays as it was'), () => printed);
+    await until(
+      () => printed.includes('could not be published like this') || printed.includes('stays as it was'),
+      () => printed,
+    );
     expect((await get('/records/deed.html')).status).toBe(200);
   });
 });
 
 test('start can’t run without a content folder', async () => {
-  const run = spawn(process.execPath, [join(project, 'src/cli/start.ts'), '--content', '/nowhere/at/all'], { env: { ...process.env, NO_COLOR: '1' } });
+  const run = spawn(process.execPath, [join(project, 'src/cli/start.ts'), '--content', '/nowhere/at/all'], {
+    env: { ...process.env, NO_COLOR: '1' },
+  });
   let err = '';
   run.stderr.on('data', (chunk) => (err += chunk));
   expect(await new Promise((done) => run.once('close', done))).toBe(2);
   expect(err).toMatch(/^There is no folder “\/nowhere\/at\/all”/);
 });
 
-async function until(holds: () => boolean | Promise<boolean>, what: () => string, patience = 45_000): Promise<void> {
+async function until(
+  holds: () => boolean | Promise<boolean>,
+  what: () => string,
+  patience = 45_000,
+): Promise<void> {
   const end = performance.now() + patience;
   while (!(await holds())) {
     if (performance.now() > end) throw new Error(`Waited in vain for: ${what()}`);

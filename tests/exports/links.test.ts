@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { leavesTheSite, relinkCss, relinkFrom, relinkRefresh, relinkSrcset, relinkUnder } from '../../src/exports/site/links.ts';
+import {
+  leavesTheSite,
+  relinkCss,
+  relinkFrom,
+  relinkRefresh,
+  relinkSrcset,
+  relinkUnder,
+} from '../../src/exports/site/links.ts';
 
 describe('an address from the root becomes one from the page it stands on', () => {
   test.each([
@@ -25,15 +32,30 @@ describe('an address from the root becomes one from the page it stands on', () =
     expect(relinkFrom(page)(href)).toBe(published);
   });
 
-  test.each(['#note-1', '', 'y.html', '../y.html', 'mailto:a@b.example', 'https://example.org/x', '//example.org/x', '/\\example.org', 'data:image/png;base64,AA'])(
-    '%s stays as it is',
-    (href) => expect(relinkFrom('records/x.html')(href)).toBe(href),
-  );
+  test.each([
+    '#note-1',
+    '',
+    'y.html',
+    '../y.html',
+    'mailto:a@b.example',
+    'https://example.org/x',
+    '//example.org/x',
+    '/\\example.org',
+    'data:image/png;base64,AA',
+  ])('%s stays as it is', (href) => expect(relinkFrom('records/x.html')(href)).toBe(href));
 
   // The URL standard is the outside source: what a browser makes of the relative address is where the first one led.
   test('a browser resolves it to the same place, under any path', () => {
     const pages = ['index.html', 'records/x.html', 'cases/a/proof.html', 'cases/a.html'];
-    const hrefs = ['/', '/index.html', '/records/x.html#m1', '/cases/a/proof.html?x=/y#z', '/cases/a.html', '/media/a%23b.jpg', '/c:d.html'];
+    const hrefs = [
+      '/',
+      '/index.html',
+      '/records/x.html#m1',
+      '/cases/a/proof.html?x=/y#z',
+      '/cases/a.html',
+      '/media/a%23b.jpg',
+      '/c:d.html',
+    ];
     for (const root of ['https://example.org/', 'https://example.org/deep/er/', 'file:///home/someone/site/'])
       for (const page of pages)
         for (const href of hrefs) {
@@ -72,7 +94,10 @@ test.each([
 test.each([
   ['a{background:url(/x.png)}', 'a{background:url("../x.png")}'],
   ['a{background:url( "/x y.png" )}', 'a{background:url("../x y.png")}'],
-  ["@font-face{src:url('/assets/f.woff2') format('woff2')}", '@font-face{src:url("f.woff2") format(\'woff2\')}'],
+  [
+    "@font-face{src:url('/assets/f.woff2') format('woff2')}",
+    '@font-face{src:url("f.woff2") format(\'woff2\')}',
+  ],
   ['@import "/assets/more.css";', '@import "more.css";'],
   ['a{background:url(data:image/png;base64,AA==)}', 'a{background:url(data:image/png;base64,AA==)}'],
   ['a{background:url(x.png)}', 'a{background:url(x.png)}'],
@@ -82,6 +107,14 @@ test.each([
 });
 
 test('what leads to another host is told from what does not', () => {
-  expect(['https://example.org/x', '//example.org/x', 'http:x', '/\\example.org'].map(leavesTheSite)).toEqual([true, true, true, true]);
-  expect(['/x', 'x.html', '#x', 'data:image/png;base64,AA', ''].map(leavesTheSite)).toEqual([false, false, false, false, false]);
+  expect(['https://example.org/x', '//example.org/x', 'http:x', '/\\example.org'].map(leavesTheSite)).toEqual(
+    [true, true, true, true],
+  );
+  expect(['/x', 'x.html', '#x', 'data:image/png;base64,AA', ''].map(leavesTheSite)).toEqual([
+    false,
+    false,
+    false,
+    false,
+    false,
+  ]);
 });

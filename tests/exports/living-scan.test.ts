@@ -12,7 +12,8 @@ const scan = livingScan(
 )!;
 const ofPage = (html: string) => scan(preparePage(html, relinkFrom('index.html'), { readText: true }).text);
 
-test('there is nothing to scan for when nobody is withheld', () => expect(livingScan(new Map())).toBeUndefined());
+test('there is nothing to scan for when nobody is withheld', () =>
+  expect(livingScan(new Map())).toBeUndefined());
 
 describe('a name is found', () => {
   test.each([

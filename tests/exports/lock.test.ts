@@ -23,7 +23,9 @@ test('a lock that is free is taken, and gone when it is given back', () => {
 test('a lock held by a running process is not taken', () => {
   const held = JSON.stringify({ pid: process.ppid, host: hostname() });
   writeFileSync(file, held);
-  expect(() => takeLock(file)).toThrow(`Another build into the same folder is running (process ${process.ppid}`);
+  expect(() => takeLock(file)).toThrow(
+    `Another build into the same folder is running (process ${process.ppid}`,
+  );
   expect(readFileSync(file, 'utf8')).toBe(held);
 });
 

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { relinkFrom } from '../../src/exports/site/links.ts';
 import { preparePage } from '../../src/exports/site/page.ts';
 
-const page = (html: string, readText = false) => preparePage(html, relinkFrom('cases/a/proof.html'), { readText });
+const page = (html: string, readText = false) =>
+  preparePage(html, relinkFrom('cases/a/proof.html'), { readText });
 
 describe('links in a page', () => {
   test.each([
@@ -15,12 +16,27 @@ describe('links in a page', () => {
     ["<a href='/o&#39;b.html#x'>x</a>", "<a href='../../o&#39;b.html#x'>x</a>"],
     ['<a href="&#47;records&sol;x.html">x</a>', '<a href="../../records/x.html">x</a>'],
     ['<a href>x</a><a href="">y</a>', '<a href>x</a><a href="">y</a>'],
-    ['<img src="/media/a.jpg" srcset="/media-small/a.jpg 800w, /media/a.jpg 2000w" alt="/x.html">', '<img src="../../media/a.jpg" srcset="../../media-small/a.jpg 800w, ../../media/a.jpg 2000w" alt="/x.html">'],
+    [
+      '<img src="/media/a.jpg" srcset="/media-small/a.jpg 800w, /media/a.jpg 2000w" alt="/x.html">',
+      '<img src="../../media/a.jpg" srcset="../../media-small/a.jpg 800w, ../../media/a.jpg 2000w" alt="/x.html">',
+    ],
     ['<video poster="/p.jpg"></video>', '<video poster="../../p.jpg"></video>'],
-    ['<svg><use xlink:href="/s.svg#q"/><a href="/x.html"/></svg>', '<svg><use xlink:href="../../s.svg#q"/><a href="../../x.html"/></svg>'],
-    ['<meta http-equiv="refresh" content="0; url=/x.html"><meta name="x" content="/x.html">', '<meta http-equiv="refresh" content="0; url=../../x.html"><meta name="x" content="/x.html">'],
-    ['<link rel="canonical" href="https://example.org/x.html">', '<link rel="canonical" href="https://example.org/x.html">'],
-    ['<p>/records/x.html href="/x.html"</p><!-- <a href="/x.html"> -->', '<p>/records/x.html href="/x.html"</p><!-- <a href="/x.html"> -->'],
+    [
+      '<svg><use xlink:href="/s.svg#q"/><a href="/x.html"/></svg>',
+      '<svg><use xlink:href="../../s.svg#q"/><a href="../../x.html"/></svg>',
+    ],
+    [
+      '<meta http-equiv="refresh" content="0; url=/x.html"><meta name="x" content="/x.html">',
+      '<meta http-equiv="refresh" content="0; url=../../x.html"><meta name="x" content="/x.html">',
+    ],
+    [
+      '<link rel="canonical" href="https://example.org/x.html">',
+      '<link rel="canonical" href="https://example.org/x.html">',
+    ],
+    [
+      '<p>/records/x.html href="/x.html"</p><!-- <a href="/x.html"> -->',
+      '<p>/records/x.html href="/x.html"</p><!-- <a href="/x.html"> -->',
+    ],
     ['<title><a href="/x.html"></title>', '<title><a href="/x.html"></title>'],
   ])('%s', (html, published) => {
     const prepared = page(html);
@@ -56,7 +72,10 @@ describe('what the policy of the site forbids', () => {
 });
 
 test('the text of a page joins what a reader reads together and parts what stands apart', () => {
-  const { text } = page('<p>Mary <a href="/people/x.html"><b>Ph</b>&eacute;lan</a></p><p>Next<br>line</p><img alt="A &quot;scan&quot;" src="/media/mary-ann.jpg">', true);
+  const { text } = page(
+    '<p>Mary <a href="/people/x.html"><b>Ph</b>&eacute;lan</a></p><p>Next<br>line</p><img alt="A &quot;scan&quot;" src="/media/mary-ann.jpg">',
+    true,
+  );
   const parts = text.split('\0').filter((part) => part.trim());
   expect(parts).toContain('Mary Phélan');
   expect(parts).toContain('Next line');

@@ -1,4 +1,12 @@
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
@@ -19,10 +27,14 @@ function site(folder: string, files: Record<string, string>): string {
     mkdirSync(dirname(join(folder, path)), { recursive: true });
     writeFileSync(join(folder, path), text);
   }
-  writeFileSync(join(folder, 'whence.json'), manifestText(manifestOf(new Map(Object.keys(files).map((path) => [path, '0'])))));
+  writeFileSync(
+    join(folder, 'whence.json'),
+    manifestText(manifestOf(new Map(Object.keys(files).map((path) => [path, '0'])))),
+  );
   return folder;
 }
-const earlier = () => site(target.folder, { 'index.html': 'old', 'records/a.html': 'old a', 'records/gone.html': 'old' });
+const earlier = () =>
+  site(target.folder, { 'index.html': 'old', 'records/a.html': 'old a', 'records/gone.html': 'old' });
 const made = () => site(join(root, 'made'), { 'index.html': 'new', 'records/a.html': 'new a' });
 const read = (path: string) => readFileSync(join(target.folder, path), 'utf8');
 
@@ -52,7 +64,12 @@ describe('a finished site takes its place', () => {
     mkdirSync(join(target.folder, '.git/objects'), { recursive: true });
     writeFileSync(join(target.folder, '.git/HEAD'), 'ref');
     expect(swapIn(made(), target)).toEqual(['.git', 'CNAME', 'records/mine.txt']);
-    expect([read('CNAME'), read('records/mine.txt'), read('.git/HEAD'), read('index.html')]).toEqual(['family.example', 'mine', 'ref', 'new']);
+    expect([read('CNAME'), read('records/mine.txt'), read('.git/HEAD'), read('index.html')]).toEqual([
+      'family.example',
+      'mine',
+      'ref',
+      'new',
+    ]);
     expect(readdirSync(root)).toEqual(['site']);
   });
   test('unless it would replace a file that was never the site’s', () => {
@@ -70,7 +87,8 @@ describe('a finished site takes its place', () => {
     const across: Disk = {
       ...disk,
       rename: (from, to) => {
-        if (from === finished) throw Object.assign(new Error('EXDEV: cross-device link not permitted'), { code: 'EXDEV' });
+        if (from === finished)
+          throw Object.assign(new Error('EXDEV: cross-device link not permitted'), { code: 'EXDEV' });
         disk.rename(from, to);
       },
     };
@@ -98,7 +116,11 @@ describe('when a step fails, the earlier site is whole and in its place', () => 
     earlier();
     const finished = made();
     expect(() => swapIn(finished, target, failing(step, code))).toThrow();
-    expect([read('index.html'), read('records/a.html'), read('records/gone.html')]).toEqual(['old', 'old a', 'old']);
+    expect([read('index.html'), read('records/a.html'), read('records/gone.html')]).toEqual([
+      'old',
+      'old a',
+      'old',
+    ]);
     expect(readdirSync(root).filter((name) => name !== 'made')).toEqual(['site']);
   });
   test('a copy from another disk that breaks off', () => {
@@ -110,7 +132,8 @@ describe('when a step fails, the earlier site is whole and in its place', () => 
         throw Object.assign(new Error('EXDEV'), { code: 'EXDEV' });
       },
       copy: (from, to) => {
-        if (from === finished) throw Object.assign(new Error('ENOSPC: no space left on device'), { code: 'ENOSPC' });
+        if (from === finished)
+          throw Object.assign(new Error('ENOSPC: no space left on device'), { code: 'ENOSPC' });
         disk.copy(from, to);
       },
     };

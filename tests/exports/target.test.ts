@@ -9,19 +9,24 @@ import { targetAt } from '../../src/exports/site/target.ts';
 let root: string;
 beforeEach(() => {
   root = realpathSync(mkdtempSync(join(tmpdir(), 'whence-target-')));
-  for (const folder of ['project/src', 'project/content/records', 'mine/content', 'mine/notes', 'empty']) mkdirSync(join(root, folder), { recursive: true });
+  for (const folder of ['project/src', 'project/content/records', 'mine/content', 'mine/notes', 'empty'])
+    mkdirSync(join(root, folder), { recursive: true });
   writeFileSync(join(root, 'mine/notes/a.txt'), 'mine');
   mkdirSync(join(root, 'earlier'));
   writeFileSync(join(root, 'earlier/whence.json'), manifestText(manifestOf(new Map([['index.html', '0']]))));
 });
 afterEach(() => rmSync(root, { recursive: true, force: true }));
 
-const at = (out: string, content = 'mine/content') => targetAt(join(root, out), join(root, content), join(root, 'project'));
+const at = (out: string, content = 'mine/content') =>
+  targetAt(join(root, out), join(root, content), join(root, 'project'));
 
 describe('a site may be written into', () => {
-  test.each(['new', 'new/deeper/still', 'empty', 'earlier', 'project/dist', 'project/site/one', 'mine/site'])('%s', (out) => {
-    expect(at(out).folder).toBe(join(root, out));
-  });
+  test.each(['new', 'new/deeper/still', 'empty', 'earlier', 'project/dist', 'project/site/one', 'mine/site'])(
+    '%s',
+    (out) => {
+      expect(at(out).folder).toBe(join(root, out));
+    },
+  );
   test('what a link leads to, when that may be written into', () => {
     symlinkSync(join(root, 'earlier'), join(root, 'link'));
     expect(at('link').folder).toBe(join(root, 'earlier'));

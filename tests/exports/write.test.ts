@@ -14,7 +14,9 @@ beforeEach(async () => {
   root = mkdtempSync(join(tmpdir(), 'whence-write-'));
   pages = {};
   for (const folder of ['assets', 'site', 'media']) mkdirSync(join(root, folder));
-  await sharp({ create: { width: 900, height: 600, channels: 3, background: '#806040' } }).png().toFile(join(root, 'media/b c.png'));
+  await sharp({ create: { width: 900, height: 600, channels: 3, background: '#806040' } })
+    .png()
+    .toFile(join(root, 'media/b c.png'));
 });
 afterEach(() => rmSync(root, { recursive: true, force: true }));
 
@@ -32,7 +34,7 @@ function rendered(files: Record<string, string>): void {
 const parts = (more: Partial<SiteParts> = {}): SiteParts => ({
   // The pages come one by one, as they are made; everything else is found in a folder.
   render: async (take) => {
-    for (const [path, html] of Object.entries(pages)) take(path, html);
+    for (const [path, html] of Object.entries(pages)) await take(path, html);
   },
   assets: join(root, 'assets'),
   images: [],
@@ -55,14 +57,27 @@ test('a site is its pages with relative links, its images in two sizes, and the 
   });
   const manifest = await write({ images: [{ ...image, file: join(root, 'media/b c.png') }] });
   expect(read('index.html')).toBe('<a href="records/x.html">x</a>');
-  expect(read('records/x.html')).toBe('<img src="../media/b%20c.png.jpg" alt=""><link rel="stylesheet" href="../assets/s.css">');
+  expect(read('records/x.html')).toBe(
+    '<img src="../media/b%20c.png.jpg" alt=""><link rel="stylesheet" href="../assets/s.css">',
+  );
   expect(read('assets/s.css')).toBe('@font-face{src:url("f.woff2")}');
   expect(read('404.html')).toBe('<a href="/family/index.html">home</a>');
   expect(JSON.parse(read('whence.json'))).toEqual(manifest);
-  const paths = ['404.html', 'assets/s.css', 'index.html', 'media-small/b c.png.jpg', 'media/b c.png.jpg', 'records/x.html'];
+  const paths = [
+    '404.html',
+    'assets/s.css',
+    'index.html',
+    'media-small/b c.png.jpg',
+    'media/b c.png.jpg',
+    'records/x.html',
+  ];
   expect(manifest.files.map((file) => file.path)).toEqual(paths);
   for (const { path, sha256 } of (JSON.parse(read('whence.json')) as Manifest).files)
-    expect(createHash('sha256').update(readFileSync(join(root, 'site', path))).digest('hex')).toBe(sha256);
+    expect(
+      createHash('sha256')
+        .update(readFileSync(join(root, 'site', path)))
+        .digest('hex'),
+    ).toBe(sha256);
 });
 
 describe('nothing goes out that names someone withheld', () => {
@@ -74,14 +89,19 @@ describe('nothing goes out that names someone withheld', () => {
     ['map.svg', '<svg><text>Mary Phelan</text></svg>'],
   ])('in %s', async (path, text) => {
     rendered({ 'index.html': '<p>x</p>', [path]: text });
-    await expect(write({ names })).rejects.toThrow(`The page ${path} would name someone living: the person niece-of-maurice.`);
+    await expect(write({ names })).rejects.toThrow(
+      `The page ${path} would name someone living: the person niece-of-maurice.`,
+    );
     expect(existsSync(join(root, 'site/whence.json'))).toBe(false);
   });
   test('in the name of an image', async () => {
     writeFileSync(join(root, 'media/mary-phelan.jpg'), readFileSync(join(root, 'media/b c.png')));
-    await expect(write({ names, images: [{ ...image, src: '/media/mary-phelan.jpg', file: join(root, 'media/mary-phelan.jpg') }] })).rejects.toThrow(
-      'niece-of-maurice',
-    );
+    await expect(
+      write({
+        names,
+        images: [{ ...image, src: '/media/mary-phelan.jpg', file: join(root, 'media/mary-phelan.jpg') }],
+      }),
+    ).rejects.toThrow('niece-of-maurice');
   });
 });
 
@@ -93,6 +113,13 @@ test('a page that breaks the policy of the site is a fault of ours, and named', 
 test('so is a page without a policy', async () => {
   pages['index.html'] = '<p>x</p>';
   await expect(write()).rejects.toThrow('The page index.html has no content security policy');
+});
+
+test('a disk that takes no more is told of', async () => {
+  rendered({ 'index.html': '<p>x</p>' });
+  mkdirSync(join(root, 'site/index.html'));
+  await expect(write()).rejects.toThrow('EISDIR');
+  expect(existsSync(join(root, 'site/whence.json'))).toBe(false);
 });
 
 test('two images that would be one file where capital letters don’t count are refused', async () => {

@@ -88,6 +88,7 @@ function namer(facts: Facts, c: Case): Namer {
   const recordTitle = (id: string) => `${facts.records.get(id)?.title ?? id} (${id})`;
   return {
     subject: c.subject,
+    linked: (text) => [text],
     person: personName,
     personName,
     place: placeName,

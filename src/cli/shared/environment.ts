@@ -6,7 +6,10 @@ const overriding = ['PROD', 'DEV', 'MODE', 'SSR', 'BASE_URL', 'SITE', 'ASSETS_PR
  * (its pages would lose their security policy, or stay as they were when the content changes), and so that nobody on
  * the network is asked anything. To be called before Astro is loaded.
  */
-export function settleEnvironment(mode: 'development' | 'production', env: NodeJS.ProcessEnv = process.env): void {
+export function settleEnvironment(
+  mode: 'development' | 'production',
+  env: NodeJS.ProcessEnv = process.env,
+): void {
   for (const name of overriding) delete env[name];
   env.NODE_ENV = mode;
   env.ASTRO_TELEMETRY_DISABLED = '1';

@@ -38,9 +38,12 @@ await exitWith(async () => {
   const examination = examine(loadCorpus(content), today);
   const { corpus, findings, ok, living } = examination;
   progress.clear();
-  if (findings.length > 0) process.stdout.write(`${findingsText(corpus, findings, paintFor(process.stdout))}\n`);
+  if (findings.length > 0)
+    process.stdout.write(`${findingsText(corpus, findings, paintFor(process.stdout))}\n`);
   if (!ok) {
-    process.stdout.write(`${tally(findings)}. No site was written; the earlier one, if there is one, is as it was.\n`);
+    process.stdout.write(
+      `${tally(findings)}. No site was written; the earlier one, if there is one, is as it was.\n`,
+    );
     return 1;
   }
 

@@ -12,13 +12,17 @@ export function verb(usage: string, description: string): Command {
     .description(description)
     .helpOption('-h, --help', 'print this help')
     .showSuggestionAfterError(true)
-    .configureOutput({ outputError: (text, write) => write(`${sentence(text)}Run ${usage} --help for the options.\n`) })
+    .configureOutput({
+      outputError: (text, write) => write(`${sentence(text)}Run ${usage} --help for the options.\n`),
+    })
     .exitOverride((error) => process.exit(error.exitCode === 0 ? 0 : 2));
 }
 
 /** `--content DIR`: the content folder as an absolute path. */
 export function contentOption(): Option {
-  return new Option('--content <dir>', 'the content folder').argParser(fromCaller).default(defaultContent, 'content/ of the project');
+  return new Option('--content <dir>', 'the content folder')
+    .argParser(fromCaller)
+    .default(defaultContent, 'content/ of the project');
 }
 
 /** `--today YYYY-MM-DD`: the day that decides who is presumed living. The default is today’s date in UTC. */
@@ -38,7 +42,8 @@ export function portOption(fallback: number): Option {
   return new Option('--port <number>', 'the port to listen on; 0 takes any free one')
     .argParser((value) => {
       const port = Number(value);
-      if (!/^\d+$/.test(value) || port > 65_535) throw new InvalidArgumentError('A port is a whole number from 0 to 65535.');
+      if (!/^\d+$/.test(value) || port > 65_535)
+        throw new InvalidArgumentError('A port is a whole number from 0 to 65535.');
       return port;
     })
     .default(fallback);
@@ -47,7 +52,8 @@ export function portOption(fallback: number): Option {
 function realDay(value: string): string {
   const parts = /^(\d{4})-(\d\d)-(\d\d)$/.exec(value);
   const day = parts && isoDay(dayNumber(Number(parts[1]), Number(parts[2]), Number(parts[3])));
-  if (day !== value) throw new InvalidArgumentError('Write a day of the calendar as YYYY-MM-DD, such as 2025-06-01.');
+  if (day !== value)
+    throw new InvalidArgumentError('Write a day of the calendar as YYYY-MM-DD, such as 2025-06-01.');
   return value;
 }
 

@@ -14,7 +14,9 @@ export async function exitWith(work: () => Promise<ExitCode> | ExitCode): Promis
   try {
     process.exitCode = await work();
   } catch (error) {
-    const refused = [CannotRun, CannotWrite, MustNotPublish, ImageProblem].some((kind) => error instanceof kind);
+    const refused = [CannotRun, CannotWrite, MustNotPublish, ImageProblem].some(
+      (kind) => error instanceof kind,
+    );
     process.exitCode = error instanceof MustNotPublish || error instanceof ImageProblem ? 1 : 2;
     process.stderr.write(refused ? `${(error as Error).message}\n` : fault(error));
   }

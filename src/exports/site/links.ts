@@ -18,7 +18,8 @@ export function relinkFrom(file: string): Relink {
     const target = (path.endsWith('/') ? `${path}index.html` : path).slice(1).split('/');
     if (target.join('/') === file && rest.startsWith('#')) return rest;
     let shared = 0;
-    while (shared < here.length - 1 && shared < target.length - 1 && here[shared] === target[shared]) shared++;
+    while (shared < here.length - 1 && shared < target.length - 1 && here[shared] === target[shared])
+      shared++;
     const steps = [...Array<string>(here.length - 1 - shared).fill('..'), ...target.slice(shared)];
     // A first step with a colon would be read as a scheme.
     if (steps[0]!.includes(':')) steps.unshift('.');
@@ -44,7 +45,10 @@ export function leavesTheSite(href: string): boolean {
 /** The addresses of a `srcset`, rewritten. */
 export function relinkSrcset(srcset: string, relink: Relink): string {
   // An address that ends in a comma has no descriptor, and the next candidate follows.
-  return srcset.replace(/([\s,]*)([^\s,]\S*?)(,+(?=\s|$)|(?=\s)[^,]*|$)/g, (_all, before: string, url: string, after: string) => before + relink(url) + after);
+  return srcset.replace(
+    /([\s,]*)([^\s,]\S*?)(,+(?=\s|$)|(?=\s)[^,]*|$)/g,
+    (_all, before: string, url: string, after: string) => before + relink(url) + after,
+  );
 }
 
 /** The addresses of a `srcset`. */
@@ -56,16 +60,27 @@ export function urlsOfSrcset(srcset: string): string[] {
 
 /** The address of a `<meta http-equiv="refresh">`, rewritten. */
 export function relinkRefresh(content: string, relink: Relink): string {
-  return content.replace(/^(\s*[\d.]*\s*[;,]\s*(?:url\s*=\s*)?)(['"]?)([^'"]*)(\2)/i, (_all, before: string, quote: string, url: string) => {
-    return before + quote + relink(url.trim()) + quote;
-  });
+  return content.replace(
+    /^(\s*[\d.]*\s*[;,]\s*(?:url\s*=\s*)?)(['"]?)([^'"]*)(\2)/i,
+    (_all, before: string, quote: string, url: string) => {
+      return before + quote + relink(url.trim()) + quote;
+    },
+  );
 }
 
 /** The addresses of a stylesheet, `url(…)` and `@import`, rewritten. */
 export function relinkCss(css: string, relink: Relink): string {
   return css.replace(
     /\/\*[^]*?\*\/|\burl\(\s*(?:"((?:[^"\\]|\\.)*)"|'((?:[^'\\]|\\.)*)'|([^\s"')]*))\s*\)|(@import\s*)(?:"([^"]*)"|'([^']*)')/gi,
-    (all, double?: string, single?: string, bare?: string, atImport?: string, imported1?: string, imported2?: string) => {
+    (
+      all,
+      double?: string,
+      single?: string,
+      bare?: string,
+      atImport?: string,
+      imported1?: string,
+      imported2?: string,
+    ) => {
       if (all.startsWith('/*')) return all;
       if (atImport !== undefined) return `${atImport}"${relink(imported1 ?? imported2 ?? '')}"`;
       const url = double ?? single ?? bare ?? '';

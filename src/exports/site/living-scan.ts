@@ -17,7 +17,10 @@ export function livingScan(names: ReadonlyMap<string, string>): LivingScan | und
   for (const [name, person] of names) {
     const first = /[\p{L}\p{N}]+/u.exec(name);
     if (!first) continue;
-    const escaped = name.slice(first.index).split(' ').map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
+    const escaped = name
+      .slice(first.index)
+      .split(' ')
+      .map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
     const pattern = new RegExp(`${escaped.join('\\s+')}(?![\\p{L}\\p{N}])`, 'uy');
     (byFirstWord.get(first[0]) ?? byFirstWord.set(first[0], []).get(first[0])!).push({ pattern, person });
   }

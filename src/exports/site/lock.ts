@@ -25,7 +25,9 @@ export function takeLock(file: string): () => void {
       );
     setAside(file, found);
   }
-  throw new CannotWrite(`The lock ${file} can’t be taken: other builds keep taking it. Try again when they have finished.`);
+  throw new CannotWrite(
+    `The lock ${file} can’t be taken: other builds keep taking it. Try again when they have finished.`,
+  );
 }
 
 function create(file: string, text: string): boolean {

@@ -18,8 +18,12 @@ export interface Manifest {
 
 /** The manifest of files given by their path in the site and the SHA-256 of their bytes, in hexadecimal digits. */
 export function manifestOf(files: ReadonlyMap<string, string>): Manifest {
-  const list = [...files].map(([path, sha256]) => ({ path, sha256 })).sort((a, b) => (a.path < b.path ? -1 : 1));
-  const digest = createHash('sha256').update(list.map(({ path, sha256 }) => `${sha256}  ${path}\n`).join('')).digest('hex');
+  const list = [...files]
+    .map(([path, sha256]) => ({ path, sha256 }))
+    .sort((a, b) => (a.path < b.path ? -1 : 1));
+  const digest = createHash('sha256')
+    .update(list.map(({ path, sha256 }) => `${sha256}  ${path}\n`).join(''))
+    .digest('hex');
   return { madeBy: 'whence', version: 1, digest: `sha256-${digest}`, files: list };
 }
 

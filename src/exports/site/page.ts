@@ -12,22 +12,54 @@ export interface PreparedPage {
   hasPolicy: boolean;
 }
 
-const links = new Set(['href', 'src', 'poster', 'data', 'action', 'formaction', 'cite', 'xlink:href', 'longdesc', 'background']);
+const links = new Set([
+  'href',
+  'src',
+  'poster',
+  'data',
+  'action',
+  'formaction',
+  'cite',
+  'xlink:href',
+  'longdesc',
+  'background',
+]);
 const sets = new Set(['srcset', 'imagesrcset']);
 /** Elements whose addresses a browser fetches without being asked. */
-const fetching = new Set(['img', 'script', 'link', 'source', 'video', 'audio', 'track', 'iframe', 'embed', 'object', 'image', 'use', 'input', 'body']);
+const fetching = new Set([
+  'img',
+  'script',
+  'link',
+  'source',
+  'video',
+  'audio',
+  'track',
+  'iframe',
+  'embed',
+  'object',
+  'image',
+  'use',
+  'input',
+  'body',
+]);
 /** `<link>`s that only say something about the page. */
 const saying = /^(?:canonical|alternate|author|license|me|next|prev|help|search)$/i;
 /** Elements that don’t set their text apart from what surrounds it. */
 const inline = new Set(
-  'a abbr b bdi bdo cite code data del dfn em i ins kbd mark q s samp small span strong sub sup time u var wbr font tspan'.split(' '),
+  'a abbr b bdi bdo cite code data del dfn em i ins kbd mark q s samp small span strong sub sup time u var wbr font tspan'.split(
+    ' ',
+  ),
 );
 
 /**
  * Prepares a page. With `readText` left out, its text isn’t gathered. Offsets of a tokenizer are used to change only
  * what has to change; everything else leaves as it came.
  */
-export function preparePage(html: string, relink: Relink, options: { readText?: boolean } = {}): PreparedPage {
+export function preparePage(
+  html: string,
+  relink: Relink,
+  options: { readText?: boolean } = {},
+): PreparedPage {
   const edits: { start: number; end: number; text: string }[] = [];
   const faults: string[] = [];
   let hasPolicy = false;
@@ -50,7 +82,8 @@ export function preparePage(html: string, relink: Relink, options: { readText?: 
     judge();
     for (const one of attributes) {
       const changed = rewrite(one.name, one.value);
-      if (changed !== one.value) edits.push({ start: one.start, end: one.end, text: quoted(changed, one.quote) });
+      if (changed !== one.value)
+        edits.push({ start: one.start, end: one.end, text: quoted(changed, one.quote) });
       if (read && one.value) unseen.push(readable(one.name, one.value));
     }
   };
@@ -58,13 +91,15 @@ export function preparePage(html: string, relink: Relink, options: { readText?: 
 
   function judge(): void {
     if (tag === 'style') fault('a style element');
-    if (tag === 'script' && find('src') === undefined && find('type') !== 'application/ld+json') fault('a script written into the page');
+    if (tag === 'script' && find('src') === undefined && find('type') !== 'application/ld+json')
+      fault('a script written into the page');
     if (tag === 'base') fault('a base element');
     if (tag === 'meta' && /^content-security-policy$/i.test(find('http-equiv') ?? '')) hasPolicy = true;
     for (const { name, value: said } of attributes) {
       if (name === 'style') fault(`a style attribute on <${tag}>`);
       if (/^on[a-z]/.test(name)) fault(`the attribute ${name} on <${tag}>`);
-      if (links.has(name) && /^\s*(?:javascript|vbscript):/i.test(said)) fault(`a script as the ${name} of <${tag}>`);
+      if (links.has(name) && /^\s*(?:javascript|vbscript):/i.test(said))
+        fault(`a script as the ${name} of <${tag}>`);
       if (!fetching.has(tag) || (tag === 'link' && saying.test(find('rel') ?? ''))) continue;
       const urls = sets.has(name) ? urlsOfSrcset(said) : links.has(name) ? [said] : [];
       for (const url of urls) if (leavesTheSite(url)) fault(`<${tag} ${name}> asks another host for ${url}`);
@@ -74,7 +109,8 @@ export function preparePage(html: string, relink: Relink, options: { readText?: 
   function rewrite(name: string, said: string): string {
     if (links.has(name)) return relink(said);
     if (sets.has(name)) return relinkSrcset(said, relink);
-    if (tag === 'meta' && name === 'content' && /^refresh$/i.test(find('http-equiv') ?? '')) return relinkRefresh(said, relink);
+    if (tag === 'meta' && name === 'content' && /^refresh$/i.test(find('http-equiv') ?? ''))
+      return relinkRefresh(said, relink);
     return said;
   }
 
@@ -103,7 +139,13 @@ export function preparePage(html: string, relink: Relink, options: { readText?: 
           return;
         }
         const start = nameEnd + /^\s*=\s*["']?/.exec(html.slice(nameEnd, end))![0].length;
-        attributes.push({ name: attribute, value, start, end: quote === QuoteType.Unquoted ? end : end - 1, quote });
+        attributes.push({
+          name: attribute,
+          value,
+          start,
+          end: quote === QuoteType.Unquoted ? end : end - 1,
+          quote,
+        });
       },
       onopentagend: tagDone,
       onselfclosingtag: tagDone,

@@ -2,7 +2,7 @@ import type { AstroIntegration, AstroPrerenderer } from 'astro';
 import { isDossierProvided } from '../../dossier/current.ts';
 
 /** Takes a page: its path in the site, `records/x.html`, and its HTML. */
-export type TakePage = (path: string, html: string) => void;
+export type TakePage = (path: string, html: string) => Promise<void>;
 
 /**
  * Renders the pages of the dossier that has been provided. Each page is handed to `take` as soon as it is made; the
@@ -11,11 +11,17 @@ export type TakePage = (path: string, html: string) => void;
  * render no other site. What `take` throws ends the rendering.
  */
 export async function renderPages(project: string, into: string, take: TakePage): Promise<void> {
-  if (!isDossierProvided()) throw new Error('The pages can only be rendered once a dossier has been provided.');
+  if (!isDossierProvided())
+    throw new Error('The pages can only be rendered once a dossier has been provided.');
   const refused: { error?: unknown } = {};
   const { build } = await import('astro');
   try {
-    await build({ root: project, outDir: into, logLevel: 'silent', integrations: [handingOver(take, refused)] });
+    await build({
+      root: project,
+      outDir: into,
+      logLevel: 'silent',
+      integrations: [handingOver(take, refused)],
+    });
   } catch (error) {
     throw 'error' in refused ? refused.error : error;
   }
@@ -31,10 +37,11 @@ function handingOver(take: TakePage, refused: { error?: unknown }): AstroIntegra
     async render(request, options) {
       const rendered = await own.render(request, options);
       const response = 'response' in rendered ? rendered.response : rendered;
-      if (options.routeData.type !== 'page' || response.status >= 300 && response.status < 400) return rendered;
+      if (options.routeData.type !== 'page' || (response.status >= 300 && response.status < 400))
+        return rendered;
       const html = await response.text();
       try {
-        take(pathOf(new URL(request.url).pathname), html);
+        await take(pathOf(new URL(request.url).pathname), html);
       } catch (error) {
         refused.error = error;
         throw error;
@@ -42,7 +49,10 @@ function handingOver(take: TakePage, refused: { error?: unknown }): AstroIntegra
       return new Response(null);
     },
   });
-  return { name: 'whence-pages', hooks: { 'astro:build:start': ({ setPrerenderer }) => setPrerenderer(wrap) } };
+  return {
+    name: 'whence-pages',
+    hooks: { 'astro:build:start': ({ setPrerenderer }) => setPrerenderer(wrap) },
+  };
 }
 
 /** The file of an address: `/` is `index.html`, and every page is one file. */

@@ -27,14 +27,18 @@ export function targetAt(out: string, content: string, project: string): Target 
   const contentReal = realPath(content);
   const projectReal = realPath(project);
   const refuse = (why: string): never => {
-    throw new CannotWrite(`${out} can’t take the site: ${why}. Nothing was written. Name another folder with --out.`);
+    throw new CannotWrite(
+      `${out} can’t take the site: ${why}. Nothing was written. Name another folder with --out.`,
+    );
   };
-  if (isWithin(folder, contentReal)) refuse('it lies in the content folder, and a site is never written among the files it is made from');
+  if (isWithin(folder, contentReal))
+    refuse('it lies in the content folder, and a site is never written among the files it is made from');
   if (isWithin(contentReal, folder)) refuse('it contains the content folder');
   if (isWithin(projectReal, folder)) refuse('it contains the project itself');
   if (isWithin(folder, projectReal)) {
     const [first = ''] = relative(projectReal, folder).split(sep);
-    if (sources.includes(first) || first.startsWith('.')) refuse(`it lies among the project’s own files (${first})`);
+    if (sources.includes(first) || first.startsWith('.'))
+      refuse(`it lies among the project’s own files (${first})`);
   }
   const target = beside(folder);
   for (const place of [folder, target.next, target.previous]) {
@@ -42,7 +46,10 @@ export function targetAt(out: string, content: string, project: string): Target 
     const named = place === folder ? 'it' : `${place}, which is needed while the site is written,`;
     if (state === 'file') refuse(`${named} is a file`);
     if (state === 'unreadable') refuse(`${named} can’t be opened: permission is denied`);
-    if (state === 'other') refuse(`${named} holds files that are no earlier site of Whence (it has no ${manifestName} of ours), and they would be lost`);
+    if (state === 'other')
+      refuse(
+        `${named} holds files that are no earlier site of Whence (it has no ${manifestName} of ours), and they would be lost`,
+      );
   }
   if (folder === dirname(folder)) refuse('it is the root of the disk');
   const ground = nearestExisting(dirname(folder));
@@ -57,7 +64,12 @@ export function targetAt(out: string, content: string, project: string): Target 
 
 /** The names used beside a folder. */
 export function beside(folder: string): Target {
-  return { folder, next: `${folder}.next`, previous: `${folder}.previous`, lock: join(dirname(folder), `.${basename(folder)}.lock`) };
+  return {
+    folder,
+    next: `${folder}.next`,
+    previous: `${folder}.previous`,
+    lock: join(dirname(folder), `.${basename(folder)}.lock`),
+  };
 }
 
 type State = 'absent' | 'empty' | 'ours' | 'file' | 'unreadable' | 'other';
@@ -83,7 +95,10 @@ function realPath(path: string): string {
 function nearestExisting(path: string): string {
   let at = path;
   while (!existsSync(at)) {
-    if (isLink(at)) throw new CannotWrite(`${at} is a link that leads nowhere. Remove it, or name another folder with --out.`);
+    if (isLink(at))
+      throw new CannotWrite(
+        `${at} is a link that leads nowhere. Remove it, or name another folder with --out.`,
+      );
     at = dirname(at);
   }
   return at;

@@ -14,6 +14,7 @@ import { manifestName, manifestOf, manifestText, type Manifest } from './manifes
 import { preparePage, wordsOfPath } from './page.ts';
 import { MustNotPublish } from './problems.ts';
 import type { TakePage } from './render.ts';
+import { writeBehind } from './write-behind.ts';
 
 export interface SiteParts {
   /** Makes the pages and hands each over. */
@@ -39,35 +40,42 @@ export type Progress = (what: 'pages' | 'images', done: number) => void;
  * Writes the finished site into `into`, an empty folder. Throws `MustNotPublish` for what the author must mend, and a
  * plain error for a page that breaks the site’s own rules, which is a fault of ours.
  */
-export async function writeSite(parts: SiteParts, into: string, progress: Progress = () => {}): Promise<Manifest> {
+export async function writeSite(
+  parts: SiteParts,
+  into: string,
+  progress: Progress = () => {},
+): Promise<Manifest> {
   const scan = livingScan(parts.names);
   const digests = new Map<string, string>();
   const folders = new Set<string>();
-  const write = (path: string, bytes: Buffer | string) => {
+  const disk = writeBehind();
+  const write = (path: string, content: Buffer | string): Promise<void> => {
+    const bytes = typeof content === 'string' ? Buffer.from(content) : content;
     const file = join(into, path);
     const folder = dirname(file);
     if (!folders.has(folder)) {
       mkdirSync(folder, { recursive: true });
       folders.add(folder);
     }
-    writeFileSync(file, bytes);
     digests.set(path, createHash('sha256').update(bytes).digest('hex'));
+    return disk.write(file, bytes);
   };
 
   let pages = 0;
   await parts.render((path, html) => {
-    write(path, passedPage(path, html, parts.base, scan));
     if (++pages % 50 === 0) progress('pages', pages);
+    return write(path, passedPage(path, html, parts.base, scan));
   });
   for (const path of filesIn(parts.assets)) {
     if (digests.has(path)) throw new Error(`The site has two files ${path}.`);
-    write(path, passed(path, readFileSync(join(parts.assets, path)), parts.base, scan));
+    await write(path, passed(path, readFileSync(join(parts.assets, path)), parts.base, scan));
   }
   await eachImage(parts, progress, (path, bytes) => {
     if (digests.has(path)) throw new Error(`The site has a file ${path} that an image would replace.`);
     demandNobody(scan?.(wordsOfPath(path)), path);
-    write(path, bytes);
+    return write(path, bytes);
   });
+  await disk.finish();
   const manifest = manifestOf(digests);
   writeFileSync(join(into, manifestName), manifestText(manifest));
   return manifest;
@@ -79,7 +87,8 @@ const readable = /\.(?:js|mjs|json|xml|svg|txt|csv|tsv|ged|webmanifest|map|md|bi
 function passedPage(path: string, html: string, base: string, scan: LivingScan | undefined): string {
   demandNobody(scan?.(wordsOfPath(path)), path);
   const page = preparePage(html, relinkOf(path, base), { readText: scan !== undefined });
-  if (page.faults.length > 0) throw new Error(`The page ${path} has ${page.faults.join('; ')}, which its own policy forbids.`);
+  if (page.faults.length > 0)
+    throw new Error(`The page ${path} has ${page.faults.join('; ')}, which its own policy forbids.`);
   if (!page.hasPolicy) throw new Error(`The page ${path} has no content security policy.`);
   demandNobody(scan?.(page.text), path);
   return page.html;
@@ -114,18 +123,28 @@ function demandNobody(person: string | undefined, path: string): void {
 function filesIn(folder: string): string[] {
   return readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name).slice(folder.length + 1).replaceAll('\\', '/'))
+    .map((entry) =>
+      join(entry.parentPath, entry.name)
+        .slice(folder.length + 1)
+        .replaceAll('\\', '/'),
+    )
     .sort();
 }
 
 /** Makes every image of the site, two at a time, and hands each over with its path. */
-async function eachImage(parts: SiteParts, progress: Progress, take: (path: string, bytes: Buffer) => void): Promise<void> {
+async function eachImage(
+  parts: SiteParts,
+  progress: Progress,
+  take: (path: string, bytes: Buffer) => Promise<void>,
+): Promise<void> {
   const wanted = new Map<string, { file: string; size: 'full' | 'small' }>();
   const taken = new Map<string, string>();
   for (const { src, file } of parts.images) {
     const other = taken.get(src.toLowerCase());
     if (other !== undefined && other !== file)
-      throw new MustNotPublish(`Two images would be published as one file: ${other} and ${file}. Give one of them another name.`);
+      throw new MustNotPublish(
+        `Two images would be published as one file: ${other} and ${file}. Give one of them another name.`,
+      );
     taken.set(src.toLowerCase(), file);
     wanted.set(decodeURIComponent(src).slice(1), { file, size: 'full' });
     wanted.set(decodeURIComponent(smallImageHref(src)).slice(1), { file, size: 'small' });
@@ -135,7 +154,7 @@ async function eachImage(parts: SiteParts, progress: Progress, take: (path: stri
   const worker = async () => {
     for (let next = waiting.shift(); next; next = waiting.shift()) {
       const [path, { file, size }] = next;
-      take(path, await publishedImage(file, size, parts.mediaFolder, parts.imageCache));
+      await take(path, await publishedImage(file, size, parts.mediaFolder, parts.imageCache));
       progress('images', ++done);
     }
   };

@@ -1,5 +1,11 @@
 /** Pages in the browser, and what they did that they should not have done. */
-import { chromium, type Browser, type BrowserContext, type BrowserContextOptions, type Page } from 'playwright-core';
+import {
+  chromium,
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  type Page,
+} from 'playwright-core';
 import { afterAll, beforeAll, inject } from 'vitest';
 
 let browser: Browser;

@@ -15,8 +15,12 @@ export function overflow(page: Page): Promise<string[]> {
       if (element.closest('svg') && !element.matches('svg, svg text')) continue;
       const { left, right, width: wide, height } = element.getBoundingClientRect();
       if (wide <= 1 || height <= 1 || (right <= width + 1 && left >= -1) || scrolls(element)) continue;
-      const name = element.tagName.toLowerCase() + (element.className ? `.${String(element.getAttribute('class'))}` : '');
-      found.push(`<${name}> reaches from ${Math.round(left)} to ${Math.round(right)}: ${(element.textContent ?? '').trim().slice(0, 40)}`);
+      const name =
+        element.tagName.toLowerCase() +
+        (element.className ? `.${String(element.getAttribute('class'))}` : '');
+      found.push(
+        `<${name}> reaches from ${Math.round(left)} to ${Math.round(right)}: ${(element.textContent ?? '').trim().slice(0, 40)}`,
+      );
     }
     return found.slice(0, 5);
 
