@@ -4,14 +4,50 @@ import ts from 'typescript-eslint';
 
 /** Data flows one way: files → corpus → dossier → pages, findings, exports. No room reaches back. */
 const rooms = [
-  { files: ['src/model/**'], mayNot: ['corpus', 'catalogue', 'reasoning', 'citations', 'markdown', 'dossier', 'imports', 'exports', 'pages', 'cli'], node: false },
-  { files: ['src/catalogue/**'], mayNot: ['corpus', 'reasoning', 'citations', 'markdown', 'dossier', 'imports', 'exports', 'pages', 'cli'], node: false },
-  { files: ['src/reasoning/**'], mayNot: ['corpus', 'citations', 'markdown', 'dossier', 'imports', 'exports', 'pages', 'cli'], node: false },
-  { files: ['src/citations/**', 'src/markdown/**'], mayNot: ['corpus', 'reasoning', 'dossier', 'imports', 'exports', 'pages', 'cli'], node: true },
-  { files: ['src/corpus/**'], mayNot: ['reasoning', 'citations', 'markdown', 'dossier', 'imports', 'exports', 'pages', 'cli'], node: true },
+  {
+    files: ['src/model/**'],
+    mayNot: [
+      'corpus',
+      'catalogue',
+      'reasoning',
+      'citations',
+      'markdown',
+      'dossier',
+      'imports',
+      'exports',
+      'pages',
+      'cli',
+    ],
+    node: false,
+  },
+  {
+    files: ['src/catalogue/**'],
+    mayNot: ['corpus', 'reasoning', 'citations', 'markdown', 'dossier', 'imports', 'exports', 'pages', 'cli'],
+    node: false,
+  },
+  {
+    files: ['src/reasoning/**'],
+    mayNot: ['corpus', 'citations', 'markdown', 'dossier', 'imports', 'exports', 'pages', 'cli'],
+    node: false,
+  },
+  {
+    files: ['src/citations/**', 'src/markdown/**'],
+    mayNot: ['corpus', 'reasoning', 'dossier', 'imports', 'exports', 'pages', 'cli'],
+    node: true,
+  },
+  {
+    files: ['src/corpus/**'],
+    mayNot: ['reasoning', 'citations', 'markdown', 'dossier', 'imports', 'exports', 'pages', 'cli'],
+    node: true,
+  },
   { files: ['src/dossier/**'], mayNot: ['imports', 'pages', 'cli'], node: true },
   { files: ['src/exports/**'], mayNot: ['corpus', 'reasoning', 'imports', 'pages', 'cli'], node: true },
-  { files: ['src/pages/**', 'components/**'], mayNot: ['corpus', 'reasoning', 'imports', 'cli'], node: true, typesToo: false },
+  {
+    files: ['src/pages/**', 'components/**'],
+    mayNot: ['corpus', 'reasoning', 'imports', 'cli'],
+    node: true,
+    typesToo: false,
+  },
   { files: ['src/cli/**'], mayNot: ['pages'], node: true },
 ];
 
@@ -27,7 +63,9 @@ const boundaries = rooms.map(({ files, mayNot, node, typesToo = true }) => ({
             message: 'Data flows one way through the house; this room may not import that one.',
             allowTypeImports: !typesToo,
           },
-          ...(node ? [] : [{ regex: '^(?:node:|astro)', message: 'This room is pure: no I/O, no clock, no framework.' }]),
+          ...(node
+            ? []
+            : [{ regex: '^(?:node:|astro)', message: 'This room is pure: no I/O, no clock, no framework.' }]),
         ],
       },
     ],
@@ -37,10 +75,19 @@ const boundaries = rooms.map(({ files, mayNot, node, typesToo = true }) => ({
           'no-restricted-globals': ['error', 'process', 'setTimeout', 'performance'],
           'no-restricted-syntax': [
             'error',
-            { selector: "MemberExpression[object.name='Math'][property.name='random']", message: 'No randomness here.' },
-            { selector: "CallExpression[callee.object.name='Date'][callee.property.name='now']", message: 'No clock here.' },
+            {
+              selector: "MemberExpression[object.name='Math'][property.name='random']",
+              message: 'No randomness here.',
+            },
+            {
+              selector: "CallExpression[callee.object.name='Date'][callee.property.name='now']",
+              message: 'No clock here.',
+            },
             { selector: "NewExpression[callee.name='Date'][arguments.length=0]", message: 'No clock here.' },
-            { selector: "CallExpression[callee.property.name='localeCompare']", message: 'Compare code units: the order must be the same on every machine.' },
+            {
+              selector: "CallExpression[callee.property.name='localeCompare']",
+              message: 'Compare code units: the order must be the same on every machine.',
+            },
           ],
         }),
   },
@@ -52,7 +99,9 @@ export default ts.config(
   ...ts.configs.recommended,
   ...astro.configs['flat/recommended'],
   {
-    languageOptions: { globals: { process: 'readonly', console: 'readonly', URL: 'readonly', Buffer: 'readonly' } },
+    languageOptions: {
+      globals: { process: 'readonly', console: 'readonly', URL: 'readonly', Buffer: 'readonly' },
+    },
     rules: {
       '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
       '@typescript-eslint/consistent-type-imports': 'error',

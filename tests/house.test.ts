@@ -22,15 +22,19 @@ interface Import {
 /** Every import of a file, with relative targets resolved to paths in the project. */
 function imports(file: string): Import[] {
   const text = readFileSync(join(root, file), 'utf8');
-  const pattern = /^\s*(import|export)\s+(type\s+)?(?:[^'";]*?\sfrom\s+)?['"]([^'"]+)['"]|\bimport\(\s*['"]([^'"]+)['"]\s*\)/gm;
+  const pattern =
+    /^\s*(import|export)\s+(type\s+)?(?:[^'";]*?\sfrom\s+)?['"]([^'"]+)['"]|\bimport\(\s*['"]([^'"]+)['"]\s*\)/gm;
   return [...text.matchAll(pattern)].map((match) => {
     const target = match[3] ?? match[4]!;
-    const to = target.startsWith('.') ? relative(root, resolve(root, file, '..', target)).replaceAll('\\', '/') : target;
+    const to = target.startsWith('.')
+      ? relative(root, resolve(root, file, '..', target)).replaceAll('\\', '/')
+      : target;
     return { from: file, to, typeOnly: match[2] !== undefined };
   });
 }
 
-const room = (path: string) => /^src\/([a-z]+)\//.exec(path)?.[1] ?? (path.startsWith('components/') ? 'components' : undefined);
+const room = (path: string) =>
+  /^src\/([a-z]+)\//.exec(path)?.[1] ?? (path.startsWith('components/') ? 'components' : undefined);
 const all = [...sources('src'), ...sources('components')].flatMap(imports);
 const between = (from: string, allowed: readonly string[], except: (i: Import) => boolean = () => false) =>
   all
@@ -41,7 +45,8 @@ const between = (from: string, allowed: readonly string[], except: (i: Import) =
 describe('data flows one way through the house', () => {
   test('the model knows nothing else', () => expect(between('model', [])).toEqual([]));
   test('the catalogue knows the model', () => expect(between('catalogue', ['model'])).toEqual([]));
-  test('the reasoning imports only the model and the catalogue', () => expect(between('reasoning', ['model', 'catalogue'])).toEqual([]));
+  test('the reasoning imports only the model and the catalogue', () =>
+    expect(between('reasoning', ['model', 'catalogue'])).toEqual([]));
   test('citations and markdown know the model and the catalogue', () => {
     expect(between('citations', ['model', 'catalogue'])).toEqual([]);
     expect(between('markdown', ['model', 'catalogue'])).toEqual([]);
@@ -49,22 +54,39 @@ describe('data flows one way through the house', () => {
   test('the corpus does not reason', () => expect(between('corpus', ['model', 'catalogue'])).toEqual([]));
   test('pages, components and exports import the dossier, never corpus or reasoning but for their types', () => {
     const types = (i: Import) => i.typeOnly && room(i.to) === 'reasoning';
-    expect(between('pages', ['dossier', 'components', 'model', 'catalogue', 'markdown', 'citations'], types)).toEqual([]);
-    expect(between('components', ['dossier', 'model', 'catalogue', 'markdown', 'citations'], types)).toEqual([]);
+    expect(
+      between('pages', ['dossier', 'components', 'model', 'catalogue', 'markdown', 'citations'], types),
+    ).toEqual([]);
+    expect(between('components', ['dossier', 'model', 'catalogue', 'markdown', 'citations'], types)).toEqual(
+      [],
+    );
     expect(between('exports', ['dossier', 'model', 'catalogue'], types)).toEqual([]);
   });
   test('nothing imports the command line or the pages', () =>
-    expect(all.filter((i) => ['cli', 'pages'].includes(room(i.to) ?? '') && room(i.from) !== room(i.to)).map((i) => `${i.from} → ${i.to}`)).toEqual([]));
+    expect(
+      all
+        .filter((i) => ['cli', 'pages'].includes(room(i.to) ?? '') && room(i.from) !== room(i.to))
+        .map((i) => `${i.from} → ${i.to}`),
+    ).toEqual([]));
   test('the pure rooms have no input or output, no clock and no chance', () => {
     const pure = sources('src').filter((file) => ['model', 'catalogue', 'reasoning'].includes(room(file)!));
-    expect(pure.flatMap(imports).filter((i) => i.to.startsWith('node:') || i.to.startsWith('astro'))).toEqual([]);
-    const clocks = pure.filter((file) => /Math\.random|Date\.now|new Date\(\)|localeCompare|process\./.test(readFileSync(join(root, file), 'utf8')));
+    expect(pure.flatMap(imports).filter((i) => i.to.startsWith('node:') || i.to.startsWith('astro'))).toEqual(
+      [],
+    );
+    const clocks = pure.filter((file) =>
+      /Math\.random|Date\.now|new Date\(\)|localeCompare|process\./.test(
+        readFileSync(join(root, file), 'utf8'),
+      ),
+    );
     expect(clocks).toEqual([]);
   });
 });
 
 test('every finding names a rule of the catalogue, and every rule is used', () => {
-  const text = sources('src').filter((file) => !file.startsWith('src/catalogue/rules')).map((file) => readFileSync(join(root, file), 'utf8')).join('\n');
+  const text = sources('src')
+    .filter((file) => !file.startsWith('src/catalogue/rules'))
+    .map((file) => readFileSync(join(root, file), 'utf8'))
+    .join('\n');
   const unused = Object.keys(rules).filter((id) => !new RegExp(`['"\`]${id}['"\`]`).test(text));
   expect(unused).toEqual([]);
   const named = [...text.matchAll(/\brule: '([a-z-]+)'/g)].map((match) => match[1]!);

@@ -7,7 +7,10 @@ import { examine } from '../src/dossier/examine.ts';
 
 /** The files that the README has a new author write, in order: a path in backticks on a line, then a code block. */
 const readme = readFileSync(resolve(import.meta.dirname, '../README.md'), 'utf8');
-const files = [...readme.matchAll(/^`([^`\n]+)`\n```\w+\n([\s\S]*?)^```$/gm)].map((match) => ({ path: match[1]!, text: match[2]! }));
+const files = [...readme.matchAll(/^`([^`\n]+)`\n```\w+\n([\s\S]*?)^```$/gm)].map((match) => ({
+  path: match[1]!,
+  text: match[2]!,
+}));
 
 let dir: string;
 beforeAll(() => {
@@ -31,9 +34,20 @@ test('the ten minutes begin with a hypothesis that falls short', () => {
 
 test('and end with a conclusion that meets the rule', () => {
   for (const file of files) write(file);
-  write({ path: 'people/ellen-tobin.md', text: readFileSync(join(dir, 'people/ellen-tobin.md'), 'utf8').replace('[marriage-1868#m1]', '[marriage-1868#m1, gravestone-1911#m1]') });
+  write({
+    path: 'people/ellen-tobin.md',
+    text: readFileSync(join(dir, 'people/ellen-tobin.md'), 'utf8').replace(
+      '[marriage-1868#m1]',
+      '[marriage-1868#m1, gravestone-1911#m1]',
+    ),
+  });
   const { findings, cases, living } = examine(loadCorpus(dir), '2026-06-01');
   expect(findings).toEqual([]);
-  expect(cases.get('ellen-tobin')).toMatchObject({ standing: 'meets', claim: 'probable', independent: 2, margin: 1 });
+  expect(cases.get('ellen-tobin')).toMatchObject({
+    standing: 'meets',
+    claim: 'probable',
+    independent: 2,
+    margin: 1,
+  });
   expect([...living]).toEqual([]);
 });

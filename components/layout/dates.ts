@@ -7,7 +7,8 @@ import { dateInWords as ofCitation } from '../../src/citations/date-words.ts';
  */
 export function dateInWords(date: string): string {
   const [from, to, more] = date.trim().split('/');
-  const closed = to !== undefined && more === undefined && ![from, to].some((part) => part === '' || part === '..');
+  const closed =
+    to !== undefined && more === undefined && ![from, to].some((part) => part === '' || part === '..');
   return closed ? `between ${ofCitation(from!)} and ${ofCitation(to)}` : ofCitation(date);
 }
 

@@ -8,11 +8,17 @@ import { paintFor } from './report/paint.ts';
 import { contentOption, formatOption, todayOption, verb } from './shared/options.ts';
 import { exitWith } from './shared/run.ts';
 
-const program = verb('npm run check --', 'Checks a content folder: what is wrong in it, and how every case stands.')
+const program = verb(
+  'npm run check --',
+  'Checks a content folder: what is wrong in it, and how every case stands.',
+)
   .addOption(contentOption())
   .addOption(formatOption())
   .addOption(todayOption())
-  .addHelpText('after', '\nExit code: 0 fine, 1 findings of severity error, 2 could not run.\nThrough npm, --format json wants npm’s own --silent: npm run --silent check -- --format json')
+  .addHelpText(
+    'after',
+    '\nExit code: 0 fine, 1 findings of severity error, 2 could not run.\nThrough npm, --format json wants npm’s own --silent: npm run --silent check -- --format json',
+  )
   .parse();
 const options = program.opts<{ content: string; format: 'text' | 'json'; today: string }>();
 
@@ -29,7 +35,9 @@ await exitWith(() => {
       [
         findings,
         casesText(examination, paint),
-        paint.dim(`${cases} cases, ${records} records, ${mentions} mentions, ${people} people, ${places} places, ${searches} searches. Living is reckoned on ${examination.today}.`),
+        paint.dim(
+          `${cases} cases, ${records} records, ${mentions} mentions, ${people} people, ${places} places, ${searches} searches. Living is reckoned on ${examination.today}.`,
+        ),
         `${examination.ok ? paint.green('✓') : paint.red('✗')} ${tally(examination.findings)}.`,
         '',
       ]

@@ -44,7 +44,11 @@ export function buildDossier(examination: Examination): Dossier {
       }),
       media: mediaOf(corpus.root, record),
       derivesFrom: record.derivedFrom.map((d) =>
-        typeof d === 'string' ? { kind: 'record', record: d } : 'perhaps' in d ? { kind: 'perhaps', record: d.perhaps } : { kind: 'unseen', text: d.unseen },
+        typeof d === 'string'
+          ? { kind: 'record', record: d }
+          : 'perhaps' in d
+            ? { kind: 'perhaps', record: d.perhaps }
+            : { kind: 'unseen', text: d.unseen },
       ),
       copies: copies.get(record.id) ?? [],
       parts: parts.get(record.id) ?? [],
@@ -65,16 +69,22 @@ export function buildDossier(examination: Examination): Dossier {
       id: c.id,
       case: c,
       result: result && maskResult(corpus, result, withheld),
-      blockedBy: [...new Set((examination.blocked.get(c.id) ?? []).map((entry) => corpus.fileOf(entry) ?? entry))],
+      blockedBy: [
+        ...new Set((examination.blocked.get(c.id) ?? []).map((entry) => corpus.fileOf(entry) ?? entry)),
+      ],
       subject,
       narrative,
       searches: [...family, ...searchesForRivals(facts, c).filter((search) => !family.includes(search))],
-      reviews: facts.reviews.filter((review) => review.case === c.id).map((review) => ({ ...review, current: review.digest === digest })),
+      reviews: facts.reviews
+        .filter((review) => review.case === c.id)
+        .map((review) => ({ ...review, current: review.digest === digest })),
       digest,
       records: [
         ...new Set([
           ...narrative.notes.flatMap((n) => n.records),
-          ...c.evidence.flatMap((e) => e.from.filter((ref) => !ref.startsWith('search:')).map((ref) => ref.split('#')[0]!)),
+          ...c.evidence.flatMap((e) =>
+            e.from.filter((ref) => !ref.startsWith('search:')).map((ref) => ref.split('#')[0]!),
+          ),
         ]),
       ].filter((id) => records.has(id)),
     });
@@ -96,10 +106,15 @@ export function buildDossier(examination: Examination): Dossier {
   };
 }
 
-function personViews(facts: Facts, examination: Examination, render: (id: string, body: string) => Rendered): Map<string, PersonView> {
+function personViews(
+  facts: Facts,
+  examination: Examination,
+  render: (id: string, body: string) => Rendered,
+): Map<string, PersonView> {
   const children = new Map<string, string[]>();
   for (const person of facts.people.values())
-    for (const { person: parent } of person.parents) (children.get(parent) ?? children.set(parent, []).get(parent)!).push(person.id);
+    for (const { person: parent } of person.parents)
+      (children.get(parent) ?? children.set(parent, []).get(parent)!).push(person.id);
   const marriages = new Map<string, PersonView['spouses']>();
   for (const person of facts.people.values())
     for (const { person: spouse, married, place } of person.spouses)
@@ -113,7 +128,8 @@ function personViews(facts: Facts, examination: Examination, render: (id: string
         else Object.assign(known, { married: known.married ?? married, place: known.place ?? place });
       }
   const casesOf = new Map<string, string[]>();
-  for (const c of facts.cases.values()) (casesOf.get(c.subject) ?? casesOf.set(c.subject, []).get(c.subject)!).push(c.id);
+  for (const c of facts.cases.values())
+    (casesOf.get(c.subject) ?? casesOf.set(c.subject, []).get(c.subject)!).push(c.id);
 
   const views = new Map<string, PersonView>();
   for (const person of facts.people.values()) {
@@ -137,7 +153,9 @@ function personViews(facts: Facts, examination: Examination, render: (id: string
       spouses: marriages.get(person.id) ?? [],
       children: children.get(person.id) ?? [],
       siblings: [...siblings],
-      readings: commonestFirst(mentions.flatMap((m) => (m.mention.name === undefined ? [] : [m.mention.name]))),
+      readings: commonestFirst(
+        mentions.flatMap((m) => (m.mention.name === undefined ? [] : [m.mention.name])),
+      ),
       cases: casesOf.get(person.id) ?? [],
     });
   }
@@ -158,7 +176,9 @@ function evidenceByRecord(facts: Facts): Map<string, RecordView['usedIn']> {
   const used = new Map<string, RecordView['usedIn']>();
   for (const c of facts.cases.values())
     for (const item of c.evidence)
-      for (const record of new Set(item.from.filter((ref) => !ref.startsWith('search:')).map((ref) => ref.split('#')[0]!)))
+      for (const record of new Set(
+        item.from.filter((ref) => !ref.startsWith('search:')).map((ref) => ref.split('#')[0]!),
+      ))
         (used.get(record) ?? used.set(record, []).get(record)!).push({ case: c.id, evidence: item.id });
   return used;
 }
@@ -167,14 +187,19 @@ function copiesByRecord(facts: Facts): Map<string, RecordView['copies']> {
   const copies = new Map<string, RecordView['copies']>();
   for (const record of facts.records.values())
     for (const target of record.derivedFrom.map(derivationTarget))
-      if (target) (copies.get(target.record) ?? copies.set(target.record, []).get(target.record)!).push({ record: record.id, perhaps: target.perhaps });
+      if (target)
+        (copies.get(target.record) ?? copies.set(target.record, []).get(target.record)!).push({
+          record: record.id,
+          perhaps: target.perhaps,
+        });
   return copies;
 }
 
 function partsByRecord(facts: Facts): Map<string, string[]> {
   const parts = new Map<string, string[]>();
   for (const record of facts.records.values())
-    if (record.partOf !== undefined) (parts.get(record.partOf) ?? parts.set(record.partOf, []).get(record.partOf)!).push(record.id);
+    if (record.partOf !== undefined)
+      (parts.get(record.partOf) ?? parts.set(record.partOf, []).get(record.partOf)!).push(record.id);
   return parts;
 }
 
@@ -184,7 +209,17 @@ function mediaOf(root: string, record: SourceRecord): MediaView[] {
     const file = join(root, 'media', media.file);
     if (!existsSync(file) || /^none\b/i.test(media.rights ?? '')) return [];
     const size = imageSize(file);
-    return size ? [{ src: imageHref(media.file), file, alt: media.alt, credit: media.credit, rights: media.rights, ...size }] : [];
+    return size
+      ? [
+          {
+            src: imageHref(media.file),
+            file,
+            alt: media.alt,
+            credit: media.credit,
+            rights: media.rights,
+            ...size,
+          },
+        ]
+      : [];
   });
 }
-

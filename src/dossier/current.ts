@@ -17,7 +17,10 @@ export function provideDossier(dossier: Dossier): void {
 /** The dossier being published. Throws when no integration has provided one. */
 export function currentDossier(): Dossier {
   const dossier = (globalThis as Holder)[key];
-  if (!dossier) throw new Error('No dossier has been provided: the pages can only be built through the site’s integration.');
+  if (!dossier)
+    throw new Error(
+      'No dossier has been provided: the pages can only be built through the site’s integration.',
+    );
   return dossier;
 }
 

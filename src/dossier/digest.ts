@@ -24,7 +24,10 @@ export function digestOf(facts: Facts, c: Case, withheld: ReadonlySet<string>): 
     Object.fromEntries(ids.flatMap((id) => (map.has(id) ? [[id, entryDigest(map.get(id)!)]] : [])));
   const parts = {
     records: pick(facts.records, footing.records),
-    people: pick(facts.people, footing.people.filter((id) => !withheld.has(id))),
+    people: pick(
+      facts.people,
+      footing.people.filter((id) => !withheld.has(id)),
+    ),
     places: pick(facts.places, footing.places),
     searches: pick(facts.searches, footing.searches),
   };
@@ -47,6 +50,11 @@ function sha256(value: object): string {
 /** A value left undefined and a key left out are the same. Line ends inside texts are as in every source: LF. */
 function withoutUndefined(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(withoutUndefined);
-  if (value === null || typeof value !== 'object') return typeof value === 'string' ? value.replaceAll('\r\n', '\n') : value;
-  return Object.fromEntries(Object.entries(value).flatMap(([key, item]) => (item === undefined ? [] : [[key, withoutUndefined(item)]])));
+  if (value === null || typeof value !== 'object')
+    return typeof value === 'string' ? value.replaceAll('\r\n', '\n') : value;
+  return Object.fromEntries(
+    Object.entries(value).flatMap(([key, item]) =>
+      item === undefined ? [] : [[key, withoutUndefined(item)]],
+    ),
+  );
 }

@@ -75,7 +75,13 @@ export function examine(corpus: Corpus, today: string): Examination {
 
 /** Sorts findings by file, line, column, rule and message. */
 export function byPlace(a: Finding, b: Finding): number {
-  return order(a.file, b.file) || a.line - b.line || a.column - b.column || order(a.rule, b.rule) || order(a.message, b.message);
+  return (
+    order(a.file, b.file) ||
+    a.line - b.line ||
+    a.column - b.column ||
+    order(a.rule, b.rule) ||
+    order(a.message, b.message)
+  );
 }
 
 function order(a: string, b: string): number {
@@ -89,11 +95,19 @@ function sameFinding(a: Finding, b: Finding): boolean {
 /** Findings stand at a key where the path leads to a list or mapping the author began there. */
 function fromCase(corpus: Corpus, caseId: string, problem: CaseProblem): Finding {
   const key = problem.path.at(-1);
-  const at = corpus.locate(problem.entry ?? `case:${caseId}`, problem.path, { key: typeof key === 'string' && key !== 'place' });
+  const at = corpus.locate(problem.entry ?? `case:${caseId}`, problem.path, {
+    key: typeof key === 'string' && key !== 'place',
+  });
   return finding(problem.rule, problem.severity, at, problem.message, problem.help);
 }
 
-function finding(rule: string, severity: Finding['severity'] | undefined, at: Position, message: string, help: string): Finding {
+function finding(
+  rule: string,
+  severity: Finding['severity'] | undefined,
+  at: Position,
+  message: string,
+  help: string,
+): Finding {
   return { severity: severity ?? rules[rule as RuleId].severity, rule, ...at, message, help };
 }
 
@@ -105,8 +119,10 @@ function bodyFindings(corpus: Corpus): Finding[] {
       findings.push(finding(rule, severity, corpus.locateInBody(entry, offset), message, help));
   };
   for (const c of corpus.cases.values()) look(`case:${c.id}`, c.body, bodyContext(corpus, 'case', c.id));
-  for (const r of corpus.records.values()) look(`record:${r.id}`, r.body, bodyContext(corpus, 'record', r.id));
-  for (const p of corpus.people.values()) if (p.body) look(`person:${p.id}`, p.body, bodyContext(corpus, 'person', p.id));
+  for (const r of corpus.records.values())
+    look(`record:${r.id}`, r.body, bodyContext(corpus, 'record', r.id));
+  for (const p of corpus.people.values())
+    if (p.body) look(`person:${p.id}`, p.body, bodyContext(corpus, 'person', p.id));
   return findings;
 }
 

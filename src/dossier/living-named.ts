@@ -44,12 +44,19 @@ export function livingNamed(corpus: Corpus, withheld: ReadonlySet<string>): Find
     });
   const inText = (text: string): { offset: number; who: string }[] =>
     [...names].flatMap(([name, who]) => occurrences(text, name).map((offset) => ({ offset, who })));
-  const inValues = (entry: EntryKey, value: unknown, path: ValuePath, skip: (path: ValuePath) => boolean): void => {
+  const inValues = (
+    entry: EntryKey,
+    value: unknown,
+    path: ValuePath,
+    skip: (path: ValuePath) => boolean,
+  ): void => {
     if (skip(path)) return;
-    if (typeof value === 'string') for (const { who } of inText(value)) report(corpus.locate(entry, path), who);
+    if (typeof value === 'string')
+      for (const { who } of inText(value)) report(corpus.locate(entry, path), who);
     else if (Array.isArray(value)) value.forEach((item, i) => inValues(entry, item, [...path, i], skip));
     else if (value && typeof value === 'object')
-      for (const [key, item] of Object.entries(value)) if (key !== 'body') inValues(entry, item, [...path, key], skip);
+      for (const [key, item] of Object.entries(value))
+        if (key !== 'body') inValues(entry, item, [...path, key], skip);
   };
   const inBody = (entry: EntryKey, body: string) => {
     for (const { offset, who } of inText(body)) report(corpus.locateInBody(entry, offset), who);
@@ -62,9 +69,15 @@ export function livingNamed(corpus: Corpus, withheld: ReadonlySet<string>): Find
   const { owner } = kinOf(corpus);
   for (const record of corpus.records.values()) {
     // Authors are published as the citation has them; the mentions of the living are withheld as a whole.
-    inValues(`record:${record.id}`, record, [], (path) =>
-      path[0] === 'cite' ||
-      (path[0] === 'mentions' && typeof path[1] === 'number' && withheld.has(owner(`${record.id}#${record.mentions[path[1]]!.id}`) ?? '')),
+    inValues(
+      `record:${record.id}`,
+      record,
+      [],
+      (path) =>
+        path[0] === 'cite' ||
+        (path[0] === 'mentions' &&
+          typeof path[1] === 'number' &&
+          withheld.has(owner(`${record.id}#${record.mentions[path[1]]!.id}`) ?? '')),
     );
     inBody(`record:${record.id}`, record.body);
   }
@@ -74,7 +87,8 @@ export function livingNamed(corpus: Corpus, withheld: ReadonlySet<string>): Find
     inBody(`person:${person.id}`, person.body);
   }
   for (const search of corpus.searches.values()) inValues(`search:${search.id}`, search, [], () => false);
-  for (const place of corpus.places.values()) if (!place.builtIn) inValues(`place:${place.id}`, place, [], () => false);
+  for (const place of corpus.places.values())
+    if (!place.builtIn) inValues(`place:${place.id}`, place, [], () => false);
   inValues('site:site', corpus.site, [], (path) => path[0] === 'contact');
   return findings;
 }

@@ -28,8 +28,14 @@ export function placeViews(facts: Facts, people: ReadonlyMap<string, PersonView>
       for (const ref of item.from) {
         const at = mentionAt(facts, ref);
         const said = at && item.states !== undefined ? statementOf(at.mention, item.states) : undefined;
-        const reading = typeof said === 'string' ? said : said && typeof said === 'object' && 'place' in said ? said.place : undefined;
-        if (item.place !== undefined && typeof reading === 'string') put(readings, item.place, { reading, ref, case: c.id });
+        const reading =
+          typeof said === 'string'
+            ? said
+            : said && typeof said === 'object' && 'place' in said
+              ? said.place
+              : undefined;
+        if (item.place !== undefined && typeof reading === 'string')
+          put(readings, item.place, { reading, ref, case: c.id });
       }
       if (item.place !== undefined && !readings.has(item.place)) readings.set(item.place, []);
       if (item.against !== undefined && !readings.has(item.against)) readings.set(item.against, []);
@@ -43,10 +49,12 @@ export function placeViews(facts: Facts, people: ReadonlyMap<string, PersonView>
     for (const above of containment.above(place)) shown.add(above);
   };
   for (const place of facts.places.values()) if (!place.builtIn) show(place.id);
-  for (const map of [records, residents, cases, readings]) for (const place of map.keys()) if (facts.places.has(place)) show(place);
+  for (const map of [records, residents, cases, readings])
+    for (const place of map.keys()) if (facts.places.has(place)) show(place);
 
   const inside = new Map<string, string[]>();
-  for (const id of [...shown].sort()) for (const { place } of facts.places.get(id)?.within ?? []) put(inside, place, id);
+  for (const id of [...shown].sort())
+    for (const { place } of facts.places.get(id)?.within ?? []) put(inside, place, id);
 
   const views = new Map<string, PlaceView>();
   for (const id of [...shown].sort()) {
@@ -72,7 +80,11 @@ export function placeViews(facts: Facts, people: ReadonlyMap<string, PersonView>
 /** From a place to its country, by the first place each lies within. */
 function pathOf(facts: Facts, id: string): string[] {
   const path = [id];
-  for (let next = facts.places.get(id)?.within[0]?.place; next !== undefined && !path.includes(next); next = facts.places.get(next)?.within[0]?.place)
+  for (
+    let next = facts.places.get(id)?.within[0]?.place;
+    next !== undefined && !path.includes(next);
+    next = facts.places.get(next)?.within[0]?.place
+  )
     path.push(next);
   return path;
 }

@@ -19,7 +19,9 @@ export interface Footing {
 export function restsOn(facts: Facts, c: Case): Footing {
   const kin = kinOf(facts);
   const named = [
-    ...c.evidence.flatMap((e) => e.from.filter((ref) => !ref.startsWith('search:')).map((ref) => ref.split('#')[0]!)),
+    ...c.evidence.flatMap((e) =>
+      e.from.filter((ref) => !ref.startsWith('search:')).map((ref) => ref.split('#')[0]!),
+    ),
     ...c.candidates.flatMap((candidate) => candidate.records),
   ];
   const records = new Set(named);
@@ -29,7 +31,10 @@ export function restsOn(facts: Facts, c: Case): Footing {
     ))
       records.add(exemplar);
 
-  const people = new Set([...kin.joined(c.subject), ...c.candidates.flatMap((candidate) => candidate.people)]);
+  const people = new Set([
+    ...kin.joined(c.subject),
+    ...c.candidates.flatMap((candidate) => candidate.people),
+  ]);
   const places = new Set<string>();
   const addPlace = (place: string | undefined) => {
     if (place === undefined || places.has(place)) return;
@@ -80,7 +85,9 @@ export function brokenUnder(facts: Facts, c: Case, broken: ReadonlySet<EntryKey>
     ...footing.searches.map((id): EntryKey => `search:${id}`),
   ];
   const found = new Set(keys.filter((key) => broken.has(key)));
-  const unowned = c.evidence.some((e) => e.from.some((ref) => !ref.startsWith('search:') && kinOf(facts).owner(ref) === undefined));
+  const unowned = c.evidence.some((e) =>
+    e.from.some((ref) => !ref.startsWith('search:') && kinOf(facts).owner(ref) === undefined),
+  );
   if (unowned) for (const key of broken) if (key.startsWith('person:')) found.add(key);
   return [...found].sort();
 }

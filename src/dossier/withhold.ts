@@ -36,7 +36,13 @@ export function withoutLiving(facts: Facts, withheld: ReadonlySet<string>): Fact
         .filter(([, c]) => shown(c.subject))
         .map(([id, c]) => [
           id,
-          { ...c, candidates: c.candidates.map((candidate) => ({ ...candidate, people: candidate.people.filter(shown) })) },
+          {
+            ...c,
+            candidates: c.candidates.map((candidate) => ({
+              ...candidate,
+              people: candidate.people.filter(shown),
+            })),
+          },
         ]),
     ),
     searches: mapValues(facts.searches, (search) => ({ ...search, for: search.for.filter(shown) })),
@@ -48,7 +54,9 @@ export function maskResult(facts: Facts, result: CaseResult, withheld: ReadonlyS
   if (withheld.size === 0) return result;
   const hiddenMention = (ref: string) => withheld.has(kinOf(facts).owner(ref) ?? '');
   const maskRoot = (root: Root): Root =>
-    root.kind === 'person' && withheld.has(root.of) ? { ...root, key: 'living', of: 'living', label: someoneLiving } : root;
+    root.kind === 'person' && withheld.has(root.of)
+      ? { ...root, key: 'living', of: 'living', label: someoneLiving }
+      : root;
   const maskTie = (reason: TieReason): TieReason =>
     reason.kind === 'other-person' && withheld.has(reason.person) ? { ...reason, person: 'living' } : reason;
   return {
@@ -61,9 +69,13 @@ export function maskResult(facts: Facts, result: CaseResult, withheld: ReadonlyS
     })),
     pairs: result.pairs.map((pair) => ({
       ...pair,
-      reasons: pair.reasons.map((reason) => ('root' in reason ? { ...reason, root: maskRoot(reason.root) } : reason)),
+      reasons: pair.reasons.map((reason) =>
+        'root' in reason ? { ...reason, root: maskRoot(reason.root) } : reason,
+      ),
     })),
-    problems: result.problems.filter((problem) => ![...withheld].some((id) => names(facts, id, problem.message))),
+    problems: result.problems.filter(
+      (problem) => ![...withheld].some((id) => names(facts, id, problem.message)),
+    ),
   };
 }
 
@@ -71,11 +83,17 @@ function names(facts: Facts, person: string, text: string): boolean {
   return text.includes(person) || text.includes(facts.people.get(person)?.name ?? person);
 }
 
-function maskRecord(record: SourceRecord, shown: (person: string) => boolean, hidden: (ref: string) => boolean): SourceRecord {
+function maskRecord(
+  record: SourceRecord,
+  shown: (person: string) => boolean,
+  hidden: (ref: string) => boolean,
+): SourceRecord {
   const gone = new Set(record.mentions.filter((m) => hidden(`${record.id}#${m.id}`)).map((m) => m.id));
   return {
     ...record,
-    informants: Object.fromEntries(Object.entries(record.informants).map(([key, informant]) => [key, maskInformant(informant, shown)])),
+    informants: Object.fromEntries(
+      Object.entries(record.informants).map(([key, informant]) => [key, maskInformant(informant, shown)]),
+    ),
     mentions: record.mentions
       .filter((m) => !gone.has(m.id))
       .map((m) => ({ ...m, relations: m.relations.filter((relation) => !gone.has(relation.of)) })),
@@ -86,10 +104,13 @@ function maskInformant(informant: Informant, shown: (person: string) => boolean)
   const { person, oneOf, toldBy, ...rest } = informant;
   const told = toldBy?.filter(shown);
   const teller = told && told.length > 0 ? { toldBy: told } : {};
-  if (person !== undefined) return shown(person) ? informant : { ...rest, ...teller, described: someoneLiving };
+  if (person !== undefined)
+    return shown(person) ? informant : { ...rest, ...teller, described: someoneLiving };
   if (oneOf && !oneOf.every(shown)) {
     const left = oneOf.filter(shown);
-    return left.length >= 2 ? { ...rest, ...teller, oneOf: left } : { ...rest, ...teller, described: 'one of several people, not known which' };
+    return left.length >= 2
+      ? { ...rest, ...teller, oneOf: left }
+      : { ...rest, ...teller, described: 'one of several people, not known which' };
   }
   return { ...informant, ...teller };
 }

@@ -3,21 +3,31 @@ import { id, listOf, optionalList, mentionRef, text, word } from './common.ts';
 
 const searchRef = z.string().regex(/^search:[a-z0-9]+(?:-[a-z0-9]+)*$/);
 const source = z.union([mentionRef, searchRef], {
-  error: (i) => `“${String(i.input)}” should name a mention, such as declaration-1871#m1, or a search, such as search:s4.`,
+  error: (i) =>
+    `“${String(i.input)}” should name a mention, such as declaration-1871#m1, or a search, such as search:s4.`,
 });
 
 /** One item of evidence: a statement brought to bear on the case. */
 export const evidence = z.strictObject({
   id,
-  from: listOf(source).meta({ description: 'record#mention, or a list of them: evidence that needs all of them. search:id for negative evidence.' }),
+  from: listOf(source).meta({
+    description:
+      'record#mention, or a list of them: evidence that needs all of them. search:id for negative evidence.',
+  }),
   states: z
     .string()
-    .regex(/^(?:says\.)?[a-z][A-Za-z0-9-]*$/, { error: 'It should name what the mention says: birthplace, event, says.signature and the like.' })
+    .regex(/^(?:says\.)?[a-z][A-Za-z0-9-]*$/, {
+      error: 'It should name what the mention says: birthplace, event, says.signature and the like.',
+    })
     .optional(),
-  place: id.optional().meta({ description: 'How the author reads the place; left out for evidence that names none.' }),
+  place: id
+    .optional()
+    .meta({ description: 'How the author reads the place; left out for evidence that names none.' }),
   against: id.optional().meta({ description: 'Of negative evidence: the place it speaks against.' }),
   kind: z.enum(['direct', 'indirect', 'negative']),
-  tiedBy: optionalList(z.union([id, z.array(id).min(1)])).meta({ description: 'What joins it to the subject: any one of these; a nested list needs all.' }),
+  tiedBy: optionalList(z.union([id, z.array(id).min(1)])).meta({
+    description: 'What joins it to the subject: any one of these; a nested list needs all.',
+  }),
   note: text.optional(),
 });
 export type Evidence = z.output<typeof evidence>;
@@ -49,7 +59,8 @@ const conflict = z
     if (placed === other)
       ctx.addIssue({
         code: 'custom',
-        message: 'A conflict names either the one item in evidence, or about and between for a conflict without a place.',
+        message:
+          'A conflict names either the one item in evidence, or about and between for a conflict without a place.',
       });
   });
 

@@ -21,11 +21,9 @@ function badId(value: string): string {
 }
 
 /** A name the author gives to an informant or to an extra statement: a word such as `self` or `shipsClerk`. */
-export const word = z
-  .string()
-  .regex(/^[a-z][A-Za-z0-9]*(?:-[A-Za-z0-9]+)*$/, {
-    error: (i) => `“${String(i.input)}” should be one plain word, such as self or signature.`,
-  });
+export const word = z.string().regex(/^[a-z][A-Za-z0-9]*(?:-[A-Za-z0-9]+)*$/, {
+  error: (i) => `“${String(i.input)}” should be one plain word, such as self or signature.`,
+});
 
 /** Text that says something. */
 export const text = z

@@ -49,7 +49,8 @@ function plain(date: string): DaySpan | undefined {
   if (parts[2] === undefined) return { first: dayNumber(year, 1, 1), last: dayNumber(year, 12, 31) };
   const month = Number(parts[2]);
   if (month < 1 || month > 12) return undefined;
-  if (parts[3] === undefined) return { first: dayNumber(year, month, 1), last: dayNumber(year, month, lastDayOfMonth(year, month)) };
+  if (parts[3] === undefined)
+    return { first: dayNumber(year, month, 1), last: dayNumber(year, month, lastDayOfMonth(year, month)) };
   const day = Number(parts[3]);
   if (day < 1 || day > lastDayOfMonth(year, month)) return undefined;
   return { first: dayNumber(year, month, day), last: dayNumber(year, month, day) };
@@ -60,7 +61,8 @@ function viaLibrary(date: string): DaySpan | string {
   const impossible = impossibleDay(text);
   if (impossible) return impossible;
   if (text === '..' || text === '../..') return { first: null, last: null };
-  if (text.length > 80) return 'This is too long to be a date; write it in EDTF, such as 1871-04-11, and put the rest in a note.';
+  if (text.length > 80)
+    return 'This is too long to be a date; write it in EDTF, such as 1871-04-11, and put the rest in a note.';
   try {
     const parsed = edtf(text) as { min?: number | null; max?: number | null };
     return { first: toDay(parsed.min), last: toDay(parsed.max) };

@@ -23,7 +23,10 @@ export interface Facts {
 }
 
 /** The mention a `record#mention` reference names, if there is one. */
-export function mentionAt(facts: Pick<Facts, 'records'>, ref: string): { record: SourceRecord; mention: Mention } | undefined {
+export function mentionAt(
+  facts: Pick<Facts, 'records'>,
+  ref: string,
+): { record: SourceRecord; mention: Mention } | undefined {
   const at = ref.indexOf('#');
   const record = facts.records.get(ref.slice(0, at));
   const mention = record?.mentions.find((m) => m.id === ref.slice(at + 1));
@@ -32,8 +35,10 @@ export function mentionAt(facts: Pick<Facts, 'records'>, ref: string): { record:
 
 /** What a mention says under a statement key (`birthplace`, `event`, `says.signature` …), or `undefined`. */
 export function statementOf(mention: Mention, states: string): unknown {
-  if (states.startsWith('says.')) return Object.hasOwn(mention.says, states.slice(5)) ? mention.says[states.slice(5)] : undefined;
-  if (['id', 'informants', 'inferred', 'copies', 'says'].includes(states) || !Object.hasOwn(mention, states)) return undefined;
+  if (states.startsWith('says.'))
+    return Object.hasOwn(mention.says, states.slice(5)) ? mention.says[states.slice(5)] : undefined;
+  if (['id', 'informants', 'inferred', 'copies', 'says'].includes(states) || !Object.hasOwn(mention, states))
+    return undefined;
   const value = mention[states as keyof Mention];
   return Array.isArray(value) && value.length === 0 ? undefined : value;
 }

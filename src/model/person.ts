@@ -1,14 +1,30 @@
 import { z } from 'zod';
 import { edtfDate, id, listOf, mentionRef, text } from './common.ts';
 
-const parent = z.union([id.transform((person) => ({ person, from: [] as string[] })), z.strictObject({ person: id, from: listOf(mentionRef).default([]) })], {
-  error: 'A parent is a person id, or { person: …, from: [record#mention] }.',
-});
+const parent = z.union(
+  [
+    id.transform((person) => ({ person, from: [] as string[] })),
+    z.strictObject({ person: id, from: listOf(mentionRef).default([]) }),
+  ],
+  {
+    error: 'A parent is a person id, or { person: …, from: [record#mention] }.',
+  },
+);
 
 const spouse = z.union(
   [
-    id.transform((person) => ({ person, from: [] as string[], married: undefined as string | undefined, place: undefined as string | undefined })),
-    z.strictObject({ person: id, married: edtfDate.optional(), place: id.optional(), from: listOf(mentionRef).default([]) }),
+    id.transform((person) => ({
+      person,
+      from: [] as string[],
+      married: undefined as string | undefined,
+      place: undefined as string | undefined,
+    })),
+    z.strictObject({
+      person: id,
+      married: edtfDate.optional(),
+      place: id.optional(),
+      from: listOf(mentionRef).default([]),
+    }),
   ],
   { error: 'A spouse is a person id, or { person: …, married: …, place: …, from: [record#mention] }.' },
 );

@@ -3,7 +3,11 @@ import { decimal, edtfDate, id, listOf, text } from './common.ts';
 
 const within = z.union(
   [
-    id.transform((place) => ({ place, from: undefined as string | undefined, to: undefined as string | undefined })),
+    id.transform((place) => ({
+      place,
+      from: undefined as string | undefined,
+      to: undefined as string | undefined,
+    })),
     z.strictObject({ place: id, from: edtfDate.optional(), to: edtfDate.optional() }),
   ],
   { error: 'Each entry of within is a place id, or { place: …, from: …, to: … }.' },

@@ -6,8 +6,13 @@ import { edtfDate, id, listOf, mentionRef, optionalList, text, textOrNumber, wor
 export const informant = z
   .strictObject({
     person: id.optional().meta({ description: 'The person who spoke.' }),
-    described: text.optional().meta({ description: 'Who spoke, in words, when it is nobody in the people files.' }),
-    oneOf: z.array(id).min(2, { error: 'oneOf names two or more people; one alone is written person.' }).optional(),
+    described: text
+      .optional()
+      .meta({ description: 'Who spoke, in words, when it is nobody in the people files.' }),
+    oneOf: z
+      .array(id)
+      .min(2, { error: 'oneOf names two or more people; one alone is written person.' })
+      .optional(),
     knowledge: z.enum(['primary', 'secondary', 'undetermined']).optional(),
     toldBy: optionalList(id).meta({ description: 'Those from whom the informant had it.' }),
   })
@@ -39,7 +44,11 @@ const event = z.strictObject({
 });
 export type MentionEvent = z.output<typeof event>;
 
-const otherParty = z.strictObject({ name: text.optional(), relation: text.optional(), address: text.optional() });
+const otherParty = z.strictObject({
+  name: text.optional(),
+  relation: text.optional(),
+  address: text.optional(),
+});
 
 const age = z
   .union([z.number().min(0).max(130), z.string().regex(/^\d{1,3}(?:y|m|w|d)?$/)], {
@@ -49,7 +58,9 @@ const age = z
 
 const relation = z.strictObject({
   as: text.meta({ description: 'spouse, parent, child, sibling, witness, sponsor, neighbour, boarder …' }),
-  of: z.string().regex(/^(?:[a-z0-9-]+#)?[a-z0-9-]+$/, { error: 'of names a mention of this record, such as m2.' }),
+  of: z
+    .string()
+    .regex(/^(?:[a-z0-9-]+#)?[a-z0-9-]+$/, { error: 'of names a mention of this record, such as m2.' }),
 });
 
 /** One person as one record names them. */
@@ -75,7 +86,10 @@ export const mention = z.strictObject({
   present: z.boolean().default(true),
   says: z.record(word, textOrNumber).default({}),
   inferred: listOf(text).default([]),
-  informants: z.record(z.string(), word).default({}).meta({ description: 'Informants of single statements, over the default.' }),
+  informants: z
+    .record(z.string(), word)
+    .default({})
+    .meta({ description: 'Informants of single statements, over the default.' }),
   relations: z.array(relation).default([]),
   copies: mentionRef.optional(),
 });
@@ -85,7 +99,9 @@ const derivation = z.union(
   [
     id,
     z.strictObject({ unseen: text.meta({ description: 'An exemplar not examined, in words.' }) }),
-    z.strictObject({ perhaps: id.meta({ description: 'A record it may copy, where copying is likely but not shown.' }) }),
+    z.strictObject({
+      perhaps: id.meta({ description: 'A record it may copy, where copying is likely but not shown.' }),
+    }),
   ],
   { error: 'Each entry of derivedFrom is a record id, { unseen: … } or { perhaps: record-id }.' },
 );

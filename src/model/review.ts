@@ -7,7 +7,9 @@ const answer = z.enum(['agree', 'query', 'disagree']);
 export const reviewFile = z.strictObject({
   reviewer: text,
   date: edtfDate,
-  digest: z.string().regex(/^sha256-[0-9a-f]{64}$/, { error: 'The digest is sha256- and 64 hexadecimal digits, as the proof page shows it.' }),
+  digest: z.string().regex(/^sha256-[0-9a-f]{64}$/, {
+    error: 'The digest is sha256- and 64 hexadecimal digits, as the proof page shows it.',
+  }),
   points: z.array(z.strictObject({ point: text, answer, comment: text.optional() })).default([]),
   overall: answer,
 });

@@ -23,4 +23,11 @@ export const series = z.strictObject({
 });
 
 /** A series after the author's entry has been laid over the built-in one, if there is one. */
-export type Series = z.output<typeof series> & { title: string; of: string; kind: string; from: string; to: string; builtIn: boolean };
+export type Series = z.output<typeof series> & {
+  title: string;
+  of: string;
+  kind: string;
+  from: string;
+  to: string;
+  builtIn: boolean;
+};

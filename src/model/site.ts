@@ -5,7 +5,12 @@ import { decimal, text } from './common.ts';
 export const siteFile = z.strictObject({
   title: text.default('A place of origin'),
   description: text.optional(),
-  language: z.string().regex(/^[a-zA-Z]{2,3}(?:-[A-Za-z0-9]{2,8})*$/, { error: 'language is a language tag, such as en or nb.' }).default('en'),
+  language: z
+    .string()
+    .regex(/^[a-zA-Z]{2,3}(?:-[A-Za-z0-9]{2,8})*$/, {
+      error: 'language is a language tag, such as en or nb.',
+    })
+    .default('en'),
   contact: text.optional(),
   invented: z.boolean().default(false),
   livingYears: z.number().int().min(80).max(130).default(110),

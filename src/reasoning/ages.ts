@@ -42,7 +42,9 @@ export function birthSpan(facts: Facts, personId: string): BirthSpan {
     if (at && interval) intervals.push({ ref, ...interval, original: at.record.form === 'original' });
   }
   const tolerance = facts.site.ageTolerance;
-  const fixed = intervals.filter((interval) => interval.fixes).sort((a, b) => Number(b.original) - Number(a.original) || narrowerThenEarlier(a, b))[0];
+  const fixed = intervals
+    .filter((interval) => interval.fixes)
+    .sort((a, b) => Number(b.original) - Number(a.original) || narrowerThenEarlier(a, b))[0];
   if (fixed) {
     const outliers = intervals.filter((i) => !near(i, fixed, tolerance)).map((i) => i.ref);
     return { first: fixed.first, last: fixed.last, outliers, intervals };
@@ -61,7 +63,10 @@ export function birthSpan(facts: Facts, personId: string): BirthSpan {
 }
 
 /** The days of birth one mention allows, if it says anything of it. */
-export function birthInterval(record: SourceRecord, mention: Mention): Omit<BirthInterval, 'ref' | 'original'> | undefined {
+export function birthInterval(
+  record: SourceRecord,
+  mention: Mention,
+): Omit<BirthInterval, 'ref' | 'original'> | undefined {
   const { event } = mention;
   const madeBy = record.made === undefined ? null : daySpan(record.made).last;
   if (event && isBirth(event) && event.date !== undefined) {
@@ -84,7 +89,10 @@ export function birthInterval(record: SourceRecord, mention: Mention): Omit<Birt
 }
 
 /** The births that an age stated between two days allows. On a partial date the outer days count. */
-function fromAge(age: number | string, on: { first: number; last: number; ageRule: string }): { first: number; last: number } {
+function fromAge(
+  age: number | string,
+  on: { first: number; last: number; ageRule: string },
+): { first: number; last: number } {
   const [, amount = '0', unit = 'y'] = /^(\d+(?:\.\d+)?)([ymwd]?)$/.exec(String(age)) ?? [];
   const n = Number(amount);
   switch (unit) {
@@ -97,21 +105,35 @@ function fromAge(age: number | string, on: { first: number; last: number; ageRul
     default: {
       const whole = Math.floor(n);
       const [least, most] =
-        on.ageRule === 'next-birthday' ? [whole - 1, whole - 1] : on.ageRule === 'five-year-floor' && whole >= 15 && whole % 5 === 0 ? [whole, whole + 4] : [whole, whole];
+        on.ageRule === 'next-birthday'
+          ? [whole - 1, whole - 1]
+          : on.ageRule === 'five-year-floor' && whole >= 15 && whole % 5 === 0
+            ? [whole, whole + 4]
+            : [whole, whole];
       return { first: addYears(on.first, -(most + 1)) + 1, last: addYears(on.last, -least) };
     }
   }
 }
 
 /** The day an age is as of: a census's own day, else the event's, the arrival's, or that of the record. */
-function dayOfAge(record: SourceRecord, mention: Mention): { first: number; last: number; ageRule: string } | undefined {
+function dayOfAge(
+  record: SourceRecord,
+  mention: Mention,
+): { first: number; last: number; ageRule: string } | undefined {
   const made = record.made === undefined ? null : daySpan(record.made).first;
-  const census = record.series === undefined ? undefined : censusDay(record.series, made === null ? {} : { year: civil(made).year });
+  const census =
+    record.series === undefined
+      ? undefined
+      : censusDay(record.series, made === null ? {} : { year: civil(made).year });
   if (census) {
     const day = closed(daySpan(census.day));
     return day && { ...day, ageRule: census.ageRule };
   }
-  for (const date of [mention.event?.date, mention.voyage?.arrived, record.form === 'derivative' ? undefined : record.made]) {
+  for (const date of [
+    mention.event?.date,
+    mention.voyage?.arrived,
+    record.form === 'derivative' ? undefined : record.made,
+  ]) {
     const day = date === undefined ? undefined : closed(daySpan(date));
     if (day) return { ...day, ageRule: 'exact' };
   }
@@ -141,11 +163,18 @@ function on(day: number, years: number): number {
  * its day there.
  */
 function largestGroup(intervals: readonly BirthInterval[], tolerance: number): BirthInterval[] {
-  const widened = intervals.map((interval) => ({ interval, from: back(interval.first, tolerance), to: on(interval.last, tolerance) }));
+  const widened = intervals.map((interval) => ({
+    interval,
+    from: back(interval.first, tolerance),
+    to: on(interval.last, tolerance),
+  }));
   let best: BirthInterval[] = [];
   for (const day of [...new Set(widened.map((w) => w.from))].sort((a, b) => a - b)) {
     const group = widened.filter((w) => w.from <= day && day <= w.to).map((w) => w.interval);
-    if (group.length > best.length || (group.length === best.length && group.length > 0 && narrowerThenEarlier(hull(group), hull(best)) < 0))
+    if (
+      group.length > best.length ||
+      (group.length === best.length && group.length > 0 && narrowerThenEarlier(hull(group), hull(best)) < 0)
+    )
       best = group;
   }
   return best;

@@ -57,7 +57,8 @@ export function countBits(bits: Bits): number {
 
 /** The smallest number in a set, or -1. */
 export function lowestBit(bits: Bits): number {
-  for (let i = 0; i < bits.length; i++) if (bits[i] !== 0) return i * 32 + 31 - Math.clz32(bits[i]! & -bits[i]!);
+  for (let i = 0; i < bits.length; i++)
+    if (bits[i] !== 0) return i * 32 + 31 - Math.clz32(bits[i]! & -bits[i]!);
   return -1;
 }
 

@@ -37,14 +37,19 @@ export function computeCase(facts: Facts, caseId: string): CaseResult {
   const here = support[0];
   const supporting = counting.filter((item) => here?.evidence.includes(item.id));
   const { margin, weakest, critical } = firmness(items, supporting, independent);
-  const ids = (select: (pair: Pair) => boolean) => pairs.filter(select).map(({ a, b }): [string, string] => [a, b]);
+  const ids = (select: (pair: Pair) => boolean) =>
+    pairs.filter(select).map(({ a, b }): [string, string] => [a, b]);
 
   const result: Omit<CaseResult, 'problems'> = {
     id: c.id,
     subject: c.subject,
     claim: c.conclusion ? c.conclusion.claim : c.hypothesis ? 'hypothesis' : null,
     place: answer?.place ?? null,
-    standing: standingOf(c, here?.independent ?? 0, conflicts.some((conflict) => !conflict.answered)),
+    standing: standingOf(
+      c,
+      here?.independent ?? 0,
+      conflicts.some((conflict) => !conflict.answered),
+    ),
     independent: here?.independent ?? 0,
     support,
     items: items.map((item) => itemResult(item, holds, counting)),
@@ -58,7 +63,16 @@ export function computeCase(facts: Facts, caseId: string): CaseResult {
     weakest,
     criticalRecords: critical,
     searched: searchesForFamily(facts, c.subject).length > 0,
-    points: pointsOf({ facts, case: c, place: answer?.place ?? null, items, counting, support, pairs, conflicts }),
+    points: pointsOf({
+      facts,
+      case: c,
+      place: answer?.place ?? null,
+      items,
+      counting,
+      support,
+      pairs,
+      conflicts,
+    }),
   };
   return { ...result, problems: problemsOf(facts, c, result, relations, items) };
 }
@@ -81,7 +95,9 @@ function pairing(facts: Facts, c: Case): Pairing {
     if (!pair) {
       pair = { a: a.id, b: b.id, ...relationOf(facts, a, b) };
       if (pair.relation === 'undetermined') {
-        const argument = c.independence.findIndex(({ between }) => between.includes(a.id) && between.includes(b.id));
+        const argument = c.independence.findIndex(
+          ({ between }) => between.includes(a.id) && between.includes(b.id),
+        );
         if (argument >= 0) pair.argument = argument;
       }
       known.set(key, pair);

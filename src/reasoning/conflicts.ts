@@ -15,7 +15,13 @@ function conflicts(facts: Facts, item: Item, place: string): boolean {
   const { evidence } = item;
   if (evidence.kind === 'negative') return evidence.against !== undefined && within(place, evidence.against);
   const read = evidence.place;
-  return item.onQuestion && read !== undefined && !within(read, place) && !within(place, read) && !overlap(read, place);
+  return (
+    item.onQuestion &&
+    read !== undefined &&
+    !within(read, place) &&
+    !within(place, read) &&
+    !overlap(read, place)
+  );
 }
 
 function answer(facts: Facts, c: Case, item: Item): ConflictResult {

@@ -42,7 +42,9 @@ export const containmentOf: (facts: Facts) => Containment = once((facts: Facts):
       const left = new Set([place, ...above(place)]);
       const order: string[] = [];
       while (left.size > 0) {
-        const free = [...left].filter((id) => ![...left].some((other) => other !== id && above(other).has(id)));
+        const free = [...left].filter(
+          (id) => ![...left].some((other) => other !== id && above(other).has(id)),
+        );
         // A circle of places is an error elsewhere; here it must only not hang.
         const next = (free.length > 0 ? free : [...left]).sort()[0]!;
         order.push(next);

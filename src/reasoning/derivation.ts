@@ -30,7 +30,11 @@ const lineages = once((facts: Facts) => {
   return (record: string): Lineage => {
     let lineage = known.get(record);
     if (!lineage) {
-      const certain = reach(record, (id) => targets(id).filter((t) => !t.perhaps).map((t) => t.record)).add(record);
+      const certain = reach(record, (id) =>
+        targets(id)
+          .filter((t) => !t.perhaps)
+          .map((t) => t.record),
+      ).add(record);
       // Two copies of the graph: before a `perhaps` (marked 0) and after one (marked 1).
       const walked = reach(`0${record}`, (state) =>
         targets(state.slice(1)).map((t) => `${state.startsWith('1') || t.perhaps ? '1' : '0'}${t.record}`),

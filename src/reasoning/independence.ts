@@ -44,10 +44,12 @@ function derived(facts: Facts, item: Item, exemplar: string): string {
 function doubts(facts: Facts, a: Item, b: Item): PairReason[] {
   const reasons: PairReason[] = [];
   for (const item of [a, b])
-    for (const root of item.roots) if (root.kind === 'unknown') reasons.push({ kind: 'unknown-root', item: item.id, root });
+    for (const root of item.roots)
+      if (root.kind === 'unknown') reasons.push({ kind: 'unknown-root', item: item.id, root });
   for (const root of a.roots) {
     const other = b.roots.find((r) => r.key === root.key);
-    if (other && root.kind !== 'unknown') reasons.push({ kind: 'possible-root', root: root.known ? other : root });
+    if (other && root.kind !== 'unknown')
+      reasons.push({ kind: 'possible-root', root: root.known ? other : root });
   }
   for (const [one, two] of [
     [a, b],

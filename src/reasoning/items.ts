@@ -28,7 +28,9 @@ export interface Item {
 }
 
 /** The place a case concludes or supposes, if it does either. */
-export function answerOf(c: Case): { place: string; cites: string[]; path: 'conclusion' | 'hypothesis' } | undefined {
+export function answerOf(
+  c: Case,
+): { place: string; cites: string[]; path: 'conclusion' | 'hypothesis' } | undefined {
   if (c.conclusion) return { place: c.conclusion.place, cites: c.conclusion.cites, path: 'conclusion' };
   if (c.hypothesis) return { place: c.hypothesis.place, cites: c.hypothesis.cites, path: 'hypothesis' };
   return undefined;
@@ -84,7 +86,12 @@ export function statesWhatIsAsked(facts: Facts, ref: string, asks: string): bool
   const mention = mentionAt(facts, ref)?.mention;
   if (!mention) return false;
   if (statementOf(mention, asks) !== undefined) return true;
-  return asks === 'birthplace' && mention.event !== undefined && isBirth(mention.event) && mention.event.place !== undefined;
+  return (
+    asks === 'birthplace' &&
+    mention.event !== undefined &&
+    isBirth(mention.event) &&
+    mention.event.place !== undefined
+  );
 }
 
 /**
@@ -107,7 +114,9 @@ function tieReasons(
     const place = facts.records.get(record)?.place;
     if (place === undefined) reasons.push({ kind: 'no-place', record });
     else {
-      const shared = containmentOf(facts).countries(place).find((country) => countries.includes(country));
+      const shared = containmentOf(facts)
+        .countries(place)
+        .find((country) => countries.includes(country));
       if (shared !== undefined) reasons.push({ kind: 'same-country', record, country: shared });
     }
   }

@@ -40,10 +40,12 @@ const latestBirth = once((facts: Facts) => {
   const children = new Map<string, string[]>();
   const marriages = new Map<string, string[]>();
   for (const person of facts.people.values()) {
-    for (const { person: parent } of person.parents) (children.get(parent) ?? children.set(parent, []).get(parent)!).push(person.id);
+    for (const { person: parent } of person.parents)
+      (children.get(parent) ?? children.set(parent, []).get(parent)!).push(person.id);
     for (const { person: spouse, married } of person.spouses) {
       if (married === undefined) continue;
-      for (const one of [person.id, spouse]) (marriages.get(one) ?? marriages.set(one, []).get(one)!).push(married);
+      for (const one of [person.id, spouse])
+        (marriages.get(one) ?? marriages.set(one, []).get(one)!).push(married);
     }
   }
   const known = new Map<string, number | null>();
@@ -56,7 +58,12 @@ const latestBirth = once((facts: Facts) => {
     if (person.born?.date !== undefined) bounds.push(daySpan(person.born.date).last);
     for (const ref of person.mentions) {
       const at = mentionAt(facts, ref);
-      for (const date of [at?.record.made, at?.mention.event?.date, at?.mention.immigrated, at?.mention.voyage?.arrived])
+      for (const date of [
+        at?.record.made,
+        at?.mention.event?.date,
+        at?.mention.immigrated,
+        at?.mention.voyage?.arrived,
+      ])
         if (date !== undefined) bounds.push(daySpan(date).last);
     }
     for (const date of marriages.get(id) ?? []) bounds.push(younger(daySpan(date).last));

@@ -8,7 +8,13 @@
  */
 import { addAll, bitsOf, countBits, hasBit, meet, membersOf, noBits, shared, type Bits } from './bits.ts';
 import type { Item } from './items.ts';
-import { cliqueNumber, colourBound, largestJoinedSet, neighboursBy, type Neighbours } from './max-independent.ts';
+import {
+  cliqueNumber,
+  colourBound,
+  largestJoinedSet,
+  neighboursBy,
+  type Neighbours,
+} from './max-independent.ts';
 import { alternative, holding } from './ties.ts';
 
 export interface Firmness {
@@ -20,7 +26,11 @@ export interface Firmness {
 }
 
 /** The firmness of a conclusion from the items that count at its place. */
-export function firmness(items: readonly Item[], supporting: readonly Item[], independent: (a: Item, b: Item) => boolean): Firmness {
+export function firmness(
+  items: readonly Item[],
+  supporting: readonly Item[],
+  independent: (a: Item, b: Item) => boolean,
+): Firmness {
   const field = fieldOf(items, supporting, independent);
   if (!field.pairStands(field.aliveWithout([]))) return { margin: 0, weakest: [], critical: [] };
   const critical = field.records.filter((record) => !field.pairStands(field.aliveWithout([record])));
@@ -78,7 +88,11 @@ interface Field {
   guess(): string[];
 }
 
-function fieldOf(items: readonly Item[], supporting: readonly Item[], independent: (a: Item, b: Item) => boolean): Field {
+function fieldOf(
+  items: readonly Item[],
+  supporting: readonly Item[],
+  independent: (a: Item, b: Item) => boolean,
+): Field {
   const byId = new Map(items.map((item) => [item.id, item]));
   const relevant = reachableByTies(supporting, byId);
   const records = [...new Set(relevant.flatMap((item) => [...item.exemplars]))].sort();
@@ -90,17 +104,34 @@ function fieldOf(items: readonly Item[], supporting: readonly Item[], independen
   const largest = cliqueNumber(bitsOf(size, supporting.keys()), together);
   // Every record whose loss could touch an item, through any chain of ties.
   const influences = supporting.map((item) =>
-    bitsOf(records.length, reachableByTies([item], byId).flatMap((one) => [...one.exemplars].map((record) => number.get(record)!))),
+    bitsOf(
+      records.length,
+      reachableByTies([item], byId).flatMap((one) => [...one.exemplars].map((record) => number.get(record)!)),
+    ),
   );
-  const most = Math.max(1, ...records.map((_, i) => influences.filter((influence) => hasBit(influence, i)).length));
+  const most = Math.max(
+    1,
+    ...records.map((_, i) => influences.filter((influence) => hasBit(influence, i)).length),
+  );
 
   const aliveWithout = (gone: readonly string[]): Alive => {
-    const lost = new Set(gone.length === 0 ? [] : items.filter((item) => gone.some((record) => item.exemplars.has(record))).map((item) => item.id));
+    const lost = new Set(
+      gone.length === 0
+        ? []
+        : items.filter((item) => gone.some((record) => item.exemplars.has(record))).map((item) => item.id),
+    );
     const order = new Map([...holding(items, lost)].map((id, i) => [id, i]));
-    return { order, standing: bitsOf(size, supporting.flatMap((item, i) => (order.has(item.id) ? [i] : []))) };
+    return {
+      order,
+      standing: bitsOf(
+        size,
+        supporting.flatMap((item, i) => (order.has(item.id) ? [i] : [])),
+      ),
+    };
   };
   const pairStands = ({ standing }: Alive) => membersOf(standing).some((a) => meet(standing, apart[a]!));
-  const heldUp = (position: number, alive: Alive) => [...heldUpBy(supporting[position]!, alive.order, byId)].filter((record) => useful.has(record));
+  const heldUp = (position: number, alive: Alive) =>
+    [...heldUpBy(supporting[position]!, alive.order, byId)].filter((record) => useful.has(record));
 
   return {
     records,
@@ -108,9 +139,11 @@ function fieldOf(items: readonly Item[], supporting: readonly Item[], independen
     pairStands,
     bound({ standing }) {
       const left = countBits(standing);
-      if (left === size) return Math.max(Math.ceil((left - largest) / most), packing(standing, influences, apart));
+      if (left === size)
+        return Math.max(Math.ceil((left - largest) / most), packing(standing, influences, apart));
       // In the end no two of those that still stand are independent, and one record takes away `most` at the best.
-      const survivors = left > exactBelow ? colourBound(standing, together) : cliqueNumber(standing, together);
+      const survivors =
+        left > exactBelow ? colourBound(standing, together) : cliqueNumber(standing, together);
       return Math.max(Math.ceil((left - survivors) / most), packing(standing, influences, apart));
     },
     choices(alive) {
@@ -128,7 +161,8 @@ function fieldOf(items: readonly Item[], supporting: readonly Item[], independen
       for (let alive = aliveWithout(gone); pairStands(alive); alive = aliveWithout(gone)) {
         const standing = membersOf(alive.standing).filter((a) => meet(alive.standing, apart[a]!));
         const next = standing.find((a) => !survivors.has(a)) ?? standing[0]!;
-        const worth = (record: string) => standing.filter((a) => !survivors.has(a) && hasBit(influences[a]!, number.get(record)!)).length;
+        const worth = (record: string) =>
+          standing.filter((a) => !survivors.has(a) && hasBit(influences[a]!, number.get(record)!)).length;
         gone.push(heldUp(next, alive).sort((a, b) => worth(b) - worth(a) || (a < b ? -1 : 1))[0]!);
       }
       // What a later loss made needless is given back.
@@ -159,7 +193,9 @@ function reachableByTies(from: readonly Item[], byId: ReadonlyMap<string, Item>)
 
 /** Records worth trying: those that take away a set of items no other record takes away as well. */
 function undominated(records: readonly string[], items: readonly Item[]): Set<string> {
-  const takes = new Map(records.map((record) => [record, items.filter((item) => item.exemplars.has(record))]));
+  const takes = new Map(
+    records.map((record) => [record, items.filter((item) => item.exemplars.has(record))]),
+  );
   const kept = new Set<string>();
   const bySize = [...records].sort((a, b) => takes.get(b)!.length - takes.get(a)!.length || (a < b ? -1 : 1));
   for (const record of bySize) {
@@ -174,7 +210,11 @@ function undominated(records: readonly string[], items: readonly Item[]): Set<st
  * long as none of them is lost the item stands. `order` is the order in which items come to hold, so that no circle of
  * ties is gone round.
  */
-function heldUpBy(item: Item, order: ReadonlyMap<string, number>, byId: ReadonlyMap<string, Item>): Set<string> {
+function heldUpBy(
+  item: Item,
+  order: ReadonlyMap<string, number>,
+  byId: ReadonlyMap<string, Item>,
+): Set<string> {
   const records = new Set<string>();
   const seen = new Set<string>();
   const queue = [item];
@@ -183,7 +223,9 @@ function heldUpBy(item: Item, order: ReadonlyMap<string, number>, byId: Readonly
     seen.add(one.id);
     for (const record of one.exemplars) records.add(record);
     const mine = order.get(one.id)!;
-    const way = one.evidence.tiedBy?.map(alternative).find((ids) => ids.every((id) => (order.get(id) ?? Infinity) < mine));
+    const way = one.evidence.tiedBy
+      ?.map(alternative)
+      .find((ids) => ids.every((id) => (order.get(id) ?? Infinity) < mine));
     queue.push(...(way ?? []).map((id) => byId.get(id)!));
   }
   return records;
@@ -192,7 +234,9 @@ function heldUpBy(item: Item, order: ReadonlyMap<string, number>, byId: Readonly
 /** At least this many records must go: independent items that share no record can only be lost one by one. */
 function packing(standing: Bits, influences: readonly Bits[], apart: Neighbours): number {
   const used = noBits((influences[0]?.length ?? 1) * 32);
-  const left = membersOf(standing).sort((a, b) => countBits(influences[a]!) - countBits(influences[b]!) || a - b);
+  const left = membersOf(standing).sort(
+    (a, b) => countBits(influences[a]!) - countBits(influences[b]!) || a - b,
+  );
   let bound = 0;
   for (let start = 0; start < left.length; start++) {
     if (meet(influences[left[start]!]!, used)) continue;

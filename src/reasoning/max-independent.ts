@@ -2,7 +2,18 @@
  * The largest set of pairwise independent items, exactly: a maximum clique by branch and bound with greedy colouring
  * as the bound (Tomita and Seki, "An efficient branch-and-bound algorithm for finding a maximum clique", 2003).
  */
-import { addAll, bitsOf, clearBit, countBits, lowestBit, membersOf, noBits, removeAll, shared, type Bits } from './bits.ts';
+import {
+  addAll,
+  bitsOf,
+  clearBit,
+  countBits,
+  lowestBit,
+  membersOf,
+  noBits,
+  removeAll,
+  shared,
+  type Bits,
+} from './bits.ts';
 
 /** For each position, the positions joined to it. */
 export type Neighbours = readonly Bits[];
@@ -25,7 +36,10 @@ export function neighboursBy(size: number, joined: (a: number, b: number) => boo
  */
 export function largestJoinedSet(size: number, joined: (a: number, b: number) => boolean): number[] {
   const neighbours = neighboursBy(size, joined);
-  let candidates = bitsOf(size, Array.from({ length: size }, (_, i) => i));
+  let candidates = bitsOf(
+    size,
+    Array.from({ length: size }, (_, i) => i),
+  );
   let left = cliqueNumber(candidates, neighbours);
   const chosen: number[] = [];
   while (left > 0) {
@@ -61,7 +75,8 @@ export function cliqueNumber(vertices: Bits, neighbours: Neighbours, enough = In
   };
   const all = membersOf(vertices);
   // Where everything is joined there is nothing to search.
-  if (all.every((vertex) => countBits(shared(vertices, neighbours[vertex]!)) === all.length - 1)) return all.length;
+  if (all.every((vertex) => countBits(shared(vertices, neighbours[vertex]!)) === all.length - 1))
+    return all.length;
   expand(vertices, 0);
   return best;
 }

@@ -62,7 +62,10 @@ function rivalsOf(facts: Facts, c: Case): Set<string> {
   const { within } = containmentOf(facts);
   const family = kin.joined(c.subject);
   const candidates = new Set(
-    c.candidates.flatMap(({ people, records }) => [...people, ...records.flatMap((record) => [...kin.mentionedIn(record)])]),
+    c.candidates.flatMap(({ people, records }) => [
+      ...people,
+      ...records.flatMap((record) => [...kin.mentionedIn(record)]),
+    ]),
   );
   const names = nameWords(facts, c.subject);
   return new Set(
@@ -82,7 +85,14 @@ function rivalsOf(facts: Facts, c: Case): Set<string> {
 function nameWords(facts: Facts, id: string): Set<string> {
   const person = facts.people.get(id);
   const names = [person?.name, ...(person?.mentions ?? []).map((ref) => mentionAt(facts, ref)?.mention.name)];
-  const words = names.map((name) => name?.normalize('NFC').toLowerCase().match(/\p{L}+/gu)?.at(-1) ?? '');
+  const words = names.map(
+    (name) =>
+      name
+        ?.normalize('NFC')
+        .toLowerCase()
+        .match(/\p{L}+/gu)
+        ?.at(-1) ?? '',
+  );
   return new Set(words.filter((word) => word.length > 2));
 }
 
@@ -93,7 +103,12 @@ function twoIndependent({ place, support }: PointInput): PointResult {
   const here = support[0];
   if (!place || !here) return point('two-independent', false, 'The case names no place yet.');
   const holds = here.independent >= 2;
-  if (holds) return point('two-independent', true, `${here.independent} independent items reach the place: ${list(here.witnesses)}.`);
+  if (holds)
+    return point(
+      'two-independent',
+      true,
+      `${here.independent} independent items reach the place: ${list(here.witnesses)}.`,
+    );
   const broader = support.find((level) => level.independent >= 2);
   return point(
     'two-independent',
@@ -103,18 +118,24 @@ function twoIndependent({ place, support }: PointInput): PointResult {
 }
 
 function originalRecord({ facts, counting }: PointInput): PointResult {
-  const found = counting.filter((item) => item.records.some((record) => facts.records.get(record)?.form === 'original'));
+  const found = counting.filter((item) =>
+    item.records.some((record) => facts.records.get(record)?.form === 'original'),
+  );
   return point(
     'original-record',
     found.length > 0,
-    found.length > 0 ? `From an original record: ${list(found.map((item) => item.id))}.` : 'No counting item comes from an original record.',
+    found.length > 0
+      ? `From an original record: ${list(found.map((item) => item.id))}.`
+      : 'No counting item comes from an original record.',
   );
 }
 
 function primaryInformation({ facts, counting }: PointInput): PointResult {
   const found = counting.filter((item) =>
     item.mentions.some(({ ref }) =>
-      informantsBehind(facts, ref, item.evidence.states).some(({ informant }) => informant.knowledge === 'primary'),
+      informantsBehind(facts, ref, item.evidence.states).some(
+        ({ informant }) => informant.knowledge === 'primary',
+      ),
     ),
   );
   return point(
@@ -128,7 +149,9 @@ function primaryInformation({ facts, counting }: PointInput): PointResult {
 
 function exemplarsSeen({ facts, counting }: PointInput): PointResult {
   const excused = new Set(
-    [...facts.searches.values()].filter((s) => s.result === 'unavailable').flatMap((search) => search.records),
+    [...facts.searches.values()]
+      .filter((s) => s.result === 'unavailable')
+      .flatMap((search) => search.records),
   );
   const unseen = new Set<string>();
   for (const item of counting)
@@ -178,7 +201,9 @@ function outsideTheFamily({ facts, case: c, counting }: PointInput): PointResult
   const found = counting.filter(
     (item) =>
       item.roots.length > 0 &&
-      item.roots.every((root) => root.kind !== 'unknown' && !(root.kind === 'person' && family.has(root.of))) &&
+      item.roots.every(
+        (root) => root.kind !== 'unknown' && !(root.kind === 'person' && family.has(root.of)),
+      ) &&
       item.roots.some((root) => root.known && root.kind !== 'unseen'),
   );
   return point(
@@ -195,7 +220,9 @@ function rivalsLookedFor({ facts, case: c }: PointInput): PointResult {
   return point(
     'rivals-looked-for',
     found.length > 0,
-    found.length > 0 ? `Searches for others who would fit: ${list(found.map((s) => s.id))}.` : 'No search is logged for others who would fit.',
+    found.length > 0
+      ? `Searches for others who would fit: ${list(found.map((s) => s.id))}.`
+      : 'No search is logged for others who would fit.',
   );
 }
 
@@ -215,7 +242,9 @@ function conflictsAnswered({ conflicts }: PointInput): PointResult {
 function searchesLogged({ facts, case: c }: PointInput): PointResult {
   const searches = searchesForFamily(facts, c.subject);
   const nothing = searches.filter((search) => search.result === 'not-found');
-  const why = searches.filter((search) => ['unreadable', 'unavailable'].includes(search.result) && search.note !== undefined);
+  const why = searches.filter(
+    (search) => ['unreadable', 'unavailable'].includes(search.result) && search.note !== undefined,
+  );
   return point(
     'searches-logged',
     nothing.length + why.length > 0,
@@ -242,10 +271,15 @@ function statesWhatIsAsked({ case: c, counting }: PointInput): PointResult {
 
 function independenceArgued({ support, pairs }: PointInput): PointResult {
   const here = new Set(support[0]?.evidence);
-  const open = pairs.filter((p) => p.relation === 'undetermined' && p.argument === undefined && here.has(p.a) && here.has(p.b));
+  const open = pairs.filter(
+    (p) => p.relation === 'undetermined' && p.argument === undefined && here.has(p.a) && here.has(p.b),
+  );
   const argued = pairs.filter((p) => p.argument !== undefined);
   const name = (p: Pair) => `${p.a} and ${p.b}`;
-  const standing = argued.length > 0 ? `Independent by the author’s argument: ${argued.map(name).join('; ')}.` : 'No pair stands on an argument.';
+  const standing =
+    argued.length > 0
+      ? `Independent by the author’s argument: ${argued.map(name).join('; ')}.`
+      : 'No pair stands on an argument.';
   return point(
     'independence-argued',
     open.length === 0,
@@ -263,7 +297,11 @@ function citationsComplete({ facts, items }: PointInput): PointResult {
   return point(
     'citations-complete',
     used.size > 0 && lacking.length === 0,
-    lacking.length > 0 ? `${lacking.join('; ')}.` : used.size > 0 ? 'Every cited record can be found again from its citation.' : 'No record is cited yet.',
+    lacking.length > 0
+      ? `${lacking.join('; ')}.`
+      : used.size > 0
+        ? 'Every cited record can be found again from its citation.'
+        : 'No record is cited yet.',
   );
 }
 

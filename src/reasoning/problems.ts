@@ -11,7 +11,13 @@ import type { CaseProblem, CaseResult } from './types.ts';
 type Computed = Omit<CaseResult, 'problems'>;
 
 /** Everything to say about a computed case, unsorted. */
-export function problemsOf(facts: Facts, c: Case, result: Computed, pairing: Pairing, items: readonly Item[]): CaseProblem[] {
+export function problemsOf(
+  facts: Facts,
+  c: Case,
+  result: Computed,
+  pairing: Pairing,
+  items: readonly Item[],
+): CaseProblem[] {
   return [
     ...tooFew(facts, result),
     ...unanswered(facts, c, result),
@@ -25,7 +31,12 @@ export function problemsOf(facts: Facts, c: Case, result: Computed, pairing: Pai
 }
 
 const name = (facts: Facts, place: string) => facts.places.get(place)?.name ?? place;
-const count = (n: number) => (n === 0 ? 'no item of evidence' : n === 1 ? 'one independent item of evidence' : `${n} independent items of evidence`);
+const count = (n: number) =>
+  n === 0
+    ? 'no item of evidence'
+    : n === 1
+      ? 'one independent item of evidence'
+      : `${n} independent items of evidence`;
 
 function tooFew(facts: Facts, result: Computed): CaseProblem[] {
   if (result.standing !== 'short') return [];
@@ -34,8 +45,13 @@ function tooFew(facts: Facts, result: Computed): CaseProblem[] {
   const reached = broader
     ? ` ${broader.independent} reach ${name(facts, broader.place)} (${broader.kind}): ${broader.witnesses.join(', ')}.`
     : '';
-  const waiting = result.undetermined.filter(([a, b]) => here.evidence.includes(a) && here.evidence.includes(b));
-  const doubt = waiting.length > 0 ? ` Independence is undetermined between ${waiting.map((p) => p.join(' and ')).join('; ')}.` : '';
+  const waiting = result.undetermined.filter(
+    ([a, b]) => here.evidence.includes(a) && here.evidence.includes(b),
+  );
+  const doubt =
+    waiting.length > 0
+      ? ` Independence is undetermined between ${waiting.map((p) => p.join(' and ')).join('; ')}.`
+      : '';
   return [
     {
       rule: 'two-independent-sources',
@@ -108,7 +124,8 @@ function untied(facts: Facts, result: Computed, items: readonly Item[]): CasePro
 
 function tieCircles(c: Case): CaseProblem[] {
   const byId = new Map(c.evidence.map((item, index) => [item.id, { item, index }]));
-  const next = (id: string) => (byId.get(id)?.item.tiedBy ?? []).flatMap(alternative).filter((tie) => byId.has(tie));
+  const next = (id: string) =>
+    (byId.get(id)?.item.tiedBy ?? []).flatMap(alternative).filter((tie) => byId.has(tie));
   const told = new Set<string>();
   const problems: CaseProblem[] = [];
   for (const { item, index } of byId.values()) {
@@ -121,7 +138,10 @@ function tieCircles(c: Case): CaseProblem[] {
         rule: 'ties-lie-in-no-circle',
         severity: 'warning',
         path: ['evidence', index, 'tiedBy'],
-        message: members.length === 1 ? `${item.id} is tied by itself, which holds nothing up.` : `${members.join(', ')} are tied by each other in a circle, which holds nothing up.`,
+        message:
+          members.length === 1
+            ? `${item.id} is tied by itself, which holds nothing up.`
+            : `${members.join(', ')} are tied by each other in a circle, which holds nothing up.`,
         help: 'Tie at least one of them by evidence outside the circle.',
       });
     }

@@ -33,9 +33,13 @@ export function informantOf(
   states: string | undefined,
 ): { key: string; informant: Informant } | undefined {
   const keys = Object.keys(record.informants);
-  const named = states !== undefined && mention && Object.hasOwn(mention.informants, states) ? mention.informants[states] : undefined;
+  const named =
+    states !== undefined && mention && Object.hasOwn(mention.informants, states)
+      ? mention.informants[states]
+      : undefined;
   const key = named ?? record.informant ?? (keys.length === 1 ? keys[0] : undefined);
-  const informant = key !== undefined && Object.hasOwn(record.informants, key) ? record.informants[key] : undefined;
+  const informant =
+    key !== undefined && Object.hasOwn(record.informants, key) ? record.informants[key] : undefined;
   return key !== undefined && informant ? { key, informant } : undefined;
 }
 
@@ -63,7 +67,11 @@ export function mergeRoots(sets: readonly Iterable<Root>[]): Root[] {
 }
 
 /** Informants reached without a `perhaps`, the record's own first: for the reviewer's points and the pages. */
-export function informantsBehind(facts: Facts, ref: string, states: string | undefined): { record: string; informant: Informant }[] {
+export function informantsBehind(
+  facts: Facts,
+  ref: string,
+  states: string | undefined,
+): { record: string; informant: Informant }[] {
   const at = mentionAt(facts, ref);
   if (!at) return [];
   const found: { record: string; informant: Informant }[] = [];
@@ -74,7 +82,8 @@ export function informantsBehind(facts: Facts, ref: string, states: string | und
     seen.add(state.key);
     const spoke = informantOf(state.record, state.mention, states);
     if (spoke) found.push({ record: state.record.id, informant: spoke.informant });
-    for (const exemplar of exemplarStates(facts, state, states)) if (!exemplar.perhaps) queue.push(exemplar.state);
+    for (const exemplar of exemplarStates(facts, state, states))
+      if (!exemplar.perhaps) queue.push(exemplar.state);
   }
   return found;
 }
@@ -92,17 +101,23 @@ function trace(facts: Facts, states: string | undefined) {
   const settled = new Map<string, Roots>();
 
   /** A state's roots but for those it gets inside its own circle of records. `certain` keeps to rule 6. */
-  const apart = (state: State, circle: Circle): { certain: Map<string, Root>; possible: Root[]; inside: Exemplar[] } => {
+  const apart = (
+    state: State,
+    circle: Circle,
+  ): { certain: Map<string, Root>; possible: Root[]; inside: Exemplar[] } => {
     const certain = new Map<string, Root>();
     const possible: Root[] = [];
     const exemplars = exemplarStates(facts, state, states);
     for (const root of ownRoots(facts, state, states)) add(certain, root);
     // Rule 6. A certain exemplar accounts for the statement even where it only leads back round a circle.
-    if (certain.size === 0 && exemplars.every((exemplar) => exemplar.perhaps)) add(certain, unknownRoot(state.record.id));
+    if (certain.size === 0 && exemplars.every((exemplar) => exemplar.perhaps))
+      add(certain, unknownRoot(state.record.id));
     const inside: Exemplar[] = [];
     for (const exemplar of exemplars) {
       if (circle.records.has(exemplar.state.record.id)) inside.push(exemplar);
-      else for (const root of settled.get(exemplar.state.key)!.values()) take(root, exemplar.perhaps, certain, possible);
+      else
+        for (const root of settled.get(exemplar.state.key)!.values())
+          take(root, exemplar.perhaps, certain, possible);
     }
     return { certain, possible, inside };
   };
@@ -116,7 +131,8 @@ function trace(facts: Facts, states: string | undefined) {
     const { certain, possible, inside } = apart(state, circle);
     for (const exemplar of inside) {
       if (here.includes(exemplar.state.record.id)) continue;
-      for (const root of walk(exemplar.state, here, circle).values()) take(root, exemplar.perhaps, certain, possible);
+      for (const root of walk(exemplar.state, here, circle).values())
+        take(root, exemplar.perhaps, certain, possible);
     }
     const roots = union(certain, possible);
     circle.walked.set(memo, roots);
@@ -169,16 +185,25 @@ function trace(facts: Facts, states: string | undefined) {
       const reached = new Map<string, Map<string, State>>();
       const queue = [start];
       for (let state = queue.pop(); state; state = queue.pop()) {
-        const ofRecord = reached.get(state.record.id) ?? reached.set(state.record.id, new Map()).get(state.record.id)!;
+        const ofRecord =
+          reached.get(state.record.id) ?? reached.set(state.record.id, new Map()).get(state.record.id)!;
         if (settled.has(state.key) || ofRecord.has(state.key)) continue;
         ofRecord.set(state.key, state);
         for (const exemplar of exemplarStates(facts, state, states)) queue.push(exemplar.state);
       }
       for (const records of strongComponents(start.record.id, (record) => exemplarRecords(facts, record))) {
-        const circle: Circle = { records: new Set(records.length > 1 || exemplarRecords(facts, records[0]!).includes(records[0]!) ? records : []), walked: new Map() };
+        const circle: Circle = {
+          records: new Set(
+            records.length > 1 || exemplarRecords(facts, records[0]!).includes(records[0]!) ? records : [],
+          ),
+          walked: new Map(),
+        };
         for (const record of records)
           for (const state of reached.get(record)?.values() ?? [])
-            settled.set(state.key, (circle.records.size > 0 ? sweep(state, circle) : undefined) ?? walk(state, [], circle));
+            settled.set(
+              state.key,
+              (circle.records.size > 0 ? sweep(state, circle) : undefined) ?? walk(state, [], circle),
+            );
       }
       return settled.get(start.key)!;
     },
@@ -223,27 +248,46 @@ function ownRoots(facts: Facts, state: State, states: string | undefined): Root[
   if (spoke) {
     const { informant, key } = spoke;
     const people = informant.person !== undefined ? [informant.person] : (informant.oneOf ?? []);
-    if (informant.toldBy) for (const person of informant.toldBy) roots.push(personRoot(person, true)); // rule 1
+    if (informant.toldBy)
+      for (const person of informant.toldBy) roots.push(personRoot(person, true)); // rule 1
     else if (informant.person !== undefined) roots.push(personRoot(informant.person, true));
     else if (informant.oneOf) for (const person of informant.oneOf) roots.push(personRoot(person, false));
     else if (informant.knowledge === 'primary')
-      roots.push({ key: `described:${record.id}/${key}`, kind: 'described', of: record.id, label: informant.described!, known: true, viaPerhaps: false });
+      roots.push({
+        key: `described:${record.id}/${key}`,
+        kind: 'described',
+        of: record.id,
+        label: informant.described!,
+        known: true,
+        viaPerhaps: false,
+      });
     else roots.push(unknownRoot(record.id));
 
     if (!informant.toldBy) {
       if (informant.knowledge !== 'primary' && owner !== undefined)
         for (const person of people)
-          if (kin.areSpouses(person, owner) || kin.descends(person, owner)) roots.push(personRoot(owner, false)); // rule 2
+          if (kin.areSpouses(person, owner) || kin.descends(person, owner))
+            roots.push(personRoot(owner, false)); // rule 2
       if (informant.person !== undefined && (informant.knowledge ?? 'undetermined') === 'undetermined')
         roots.push(unknownRoot(record.id)); // rule 3
       const mentioned = kin.mentionedIn(record.id);
-      if (record.form === 'authored' && record.derivedFrom.length === 0 && !(people.length > 0 && people.every((p) => mentioned.has(p))))
+      if (
+        record.form === 'authored' &&
+        record.derivedFrom.length === 0 &&
+        !(people.length > 0 && people.every((p) => mentioned.has(p)))
+      )
         roots.push(unknownRoot(record.id)); // rule 5
     }
   }
   for (const derivation of record.derivedFrom) {
     if (typeof derivation === 'string' || !('unseen' in derivation)) continue;
-    roots.push({ key: `unseen:${derivation.unseen}`, kind: 'unseen', of: derivation.unseen, known: true, viaPerhaps: false }); // rule 4
+    roots.push({
+      key: `unseen:${derivation.unseen}`,
+      kind: 'unseen',
+      of: derivation.unseen,
+      known: true,
+      viaPerhaps: false,
+    }); // rule 4
     if (!spoke) roots.push(unknownRoot(record.id));
   }
   return roots;
@@ -257,13 +301,22 @@ function exemplarStates(facts: Facts, state: State, states: string | undefined):
     const target = derivationTarget(derivation);
     const record = target && facts.records.get(target.record);
     if (!target || !record) continue;
-    const at = copied !== undefined && splitMentionRef(copied).record === record.id ? mentionAt(facts, copied) : undefined;
+    const at =
+      copied !== undefined && splitMentionRef(copied).record === record.id
+        ? mentionAt(facts, copied)
+        : undefined;
     if (at) {
       // A statement the copied mention does not make is the copying record's own.
       if (states === undefined || statementOf(at.mention, states) !== undefined)
-        found.push({ perhaps: target.perhaps, state: { key: copied!, record, mention: at.mention, owner: kinOf(facts).owner(copied!) } });
+        found.push({
+          perhaps: target.perhaps,
+          state: { key: copied!, record, mention: at.mention, owner: kinOf(facts).owner(copied!) },
+        });
     } else {
-      found.push({ perhaps: target.perhaps, state: { key: `${record.id}|${state.owner ?? ''}`, record, mention: undefined, owner: state.owner } });
+      found.push({
+        perhaps: target.perhaps,
+        state: { key: `${record.id}|${state.owner ?? ''}`, record, mention: undefined, owner: state.owner },
+      });
     }
   }
   return found;
@@ -279,5 +332,10 @@ function unknownRoot(record: string): Root {
 
 function add(roots: Map<string, Root>, root: Root): void {
   const held = roots.get(root.key);
-  roots.set(root.key, held ? { ...held, known: held.known || root.known, viaPerhaps: held.viaPerhaps && root.viaPerhaps } : root);
+  roots.set(
+    root.key,
+    held
+      ? { ...held, known: held.known || root.known, viaPerhaps: held.viaPerhaps && root.viaPerhaps }
+      : root,
+  );
 }

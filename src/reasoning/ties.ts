@@ -25,13 +25,16 @@ export function holding(items: readonly Item[], lost: ReadonlySet<string> = new 
     if (ways.some((way) => way.size === 0)) stand(position);
   });
   for (let next = 0; next < queue.length; next++)
-    for (const [position, way] of waitingFor.get(items[queue[next]!]!.id) ?? []) if (--left[position]![way]! === 0) stand(position);
+    for (const [position, way] of waitingFor.get(items[queue[next]!]!.id) ?? [])
+      if (--left[position]![way]! === 0) stand(position);
   return holds;
 }
 
 /** For each item the sets of items that hold it up, one empty set where it needs none; and who waits for whom. */
 const tieGraph = once((items: readonly Item[]) => {
-  const needs = items.map(({ evidence }) => evidence.tiedBy?.map((way) => new Set(alternative(way))) ?? [new Set<string>()]);
+  const needs = items.map(
+    ({ evidence }) => evidence.tiedBy?.map((way) => new Set(alternative(way))) ?? [new Set<string>()],
+  );
   const waitingFor = new Map<string, [position: number, way: number][]>();
   needs.forEach((ways, position) =>
     ways.forEach((way, number) => {
@@ -56,6 +59,9 @@ export function tieState(item: Item, holds: ReadonlySet<string>): TieState {
 export function counts(item: Item, holds: ReadonlySet<string>): boolean {
   const state = tieState(item, holds);
   return (
-    item.cited && item.evidence.kind !== 'negative' && item.evidence.place !== undefined && (state === 'holds' || state === 'not-needed')
+    item.cited &&
+    item.evidence.kind !== 'negative' &&
+    item.evidence.place !== undefined &&
+    (state === 'holds' || state === 'not-needed')
   );
 }

@@ -112,8 +112,17 @@ export interface CaseResult {
 }
 
 export type PointId =
-  | 'two-independent' | 'original-record' | 'primary-information' | 'exemplars-seen' | 'both-shores' | 'outside-the-family'
-  | 'rivals-looked-for' | 'conflicts-answered' | 'searches-logged' | 'states-what-is-asked' | 'independence-argued'
+  | 'two-independent'
+  | 'original-record'
+  | 'primary-information'
+  | 'exemplars-seen'
+  | 'both-shores'
+  | 'outside-the-family'
+  | 'rivals-looked-for'
+  | 'conflicts-answered'
+  | 'searches-logged'
+  | 'states-what-is-asked'
+  | 'independence-argued'
   | 'citations-complete';
 
 export interface PointResult {

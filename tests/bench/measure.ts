@@ -13,7 +13,11 @@ export interface Measured {
 export function measure(command: string, args: readonly string[], cwd: string): Promise<Measured> {
   return new Promise((resolve, reject) => {
     const start = process.hrtime.bigint();
-    const child = spawn(command, args, { cwd, stdio: 'ignore', env: { ...process.env, INIT_CWD: cwd, ASTRO_TELEMETRY_DISABLED: '1' } });
+    const child = spawn(command, args, {
+      cwd,
+      stdio: 'ignore',
+      env: { ...process.env, INIT_CWD: cwd, ASTRO_TELEMETRY_DISABLED: '1' },
+    });
     let peak: number | null = null;
     const poll = setInterval(() => {
       const now = treeMemory(child.pid!);

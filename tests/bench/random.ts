@@ -14,5 +14,9 @@ export function seeded(seed: number): Random {
     t = (t + Math.imul(t ^ (t >>> 7), t | 61)) ^ t;
     return ((t ^ (t >>> 14)) >>> 0) / 4_294_967_296;
   };
-  return { below: (n) => Math.floor(next() * n), pick: (values) => values[Math.floor(next() * values.length)]!, chance: (p) => next() < p };
+  return {
+    below: (n) => Math.floor(next() * n),
+    pick: (values) => values[Math.floor(next() * values.length)]!,
+    chance: (p) => next() < p,
+  };
 }

@@ -12,7 +12,11 @@ import { generate } from './generate.ts';
 import { measure, median, type Measured } from './measure.ts';
 
 const { values } = parseArgs({
-  options: { sizes: { type: 'string', default: '1000,5000' }, runs: { type: 'string', default: '3' }, only: { type: 'string' } },
+  options: {
+    sizes: { type: 'string', default: '1000,5000' },
+    runs: { type: 'string', default: '3' },
+    only: { type: 'string' },
+  },
 });
 const project = join(import.meta.dirname, '../..');
 const eleventy = join(project, 'node_modules/@11ty/eleventy/cmd.cjs');
@@ -29,19 +33,51 @@ for (const size of values.sizes.split(',').map(Number)) {
     writeFileSync(join(peer, 'records/records.json'), JSON.stringify({ layout: 'page.html' }));
     cpSync(join(import.meta.dirname, 'eleventy-layout.html'), join(peer, '_includes/page.html'));
     const times = new Map<string, Measured>();
-    times.set('Eleventy', await median(() => measure(process.execPath, [eleventy, '--quiet', '--input', peer, '--output', join(work, 'peer-site')], peer), runs));
-    times.set('check', await median(() => measure(process.execPath, ['src/cli/check.ts', '--content', content], project), runs));
+    times.set(
+      'Eleventy',
+      await median(
+        () =>
+          measure(
+            process.execPath,
+            [eleventy, '--quiet', '--input', peer, '--output', join(work, 'peer-site')],
+            peer,
+          ),
+        runs,
+      ),
+    );
+    times.set(
+      'check',
+      await median(
+        () => measure(process.execPath, ['src/cli/check.ts', '--content', content], project),
+        runs,
+      ),
+    );
     if (values.only !== 'check') {
       const out = join(work, 'site');
-      times.set('build', await median(() => measure(process.execPath, ['src/cli/build.ts', '--content', content, '--out', out], project), 1));
+      times.set(
+        'build',
+        await median(
+          () => measure(process.execPath, ['src/cli/build.ts', '--content', content, '--out', out], project),
+          1,
+        ),
+      );
     }
     const base = times.get('Eleventy')!.seconds;
     for (const [what, { seconds, peak, code }] of times)
-      rows.push([String(size), code === 0 ? what : `${what} (exit ${code})`, seconds.toFixed(2), peak === null ? '–' : peak.toFixed(0), (seconds / base).toFixed(2)]);
+      rows.push([
+        String(size),
+        code === 0 ? what : `${what} (exit ${code})`,
+        seconds.toFixed(2),
+        peak === null ? '–' : peak.toFixed(0),
+        (seconds / base).toFixed(2),
+      ]);
   } finally {
     rmSync(work, { recursive: true, force: true });
   }
 }
 
 const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)));
-for (const row of rows) console.log(row.map((cell, i) => (i === 1 ? cell.padEnd(widths[i]!) : cell.padStart(widths[i]!))).join('  '));
+for (const row of rows)
+  console.log(
+    row.map((cell, i) => (i === 1 ? cell.padEnd(widths[i]!) : cell.padStart(widths[i]!))).join('  '),
+  );

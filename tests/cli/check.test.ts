@@ -13,11 +13,15 @@ beforeAll(() => {
 afterAll(() => rmSync(work, { recursive: true, force: true }));
 
 function check(...args: string[]): { code: number | null; out: string; err: string } {
-  const run = spawnSync(process.execPath, [join(project, 'src/cli/check.ts'), '--today', '2026-06-01', ...args], {
-    cwd: project,
-    env: { ...process.env, INIT_CWD: work, NO_COLOR: '1' },
-    encoding: 'utf8',
-  });
+  const run = spawnSync(
+    process.execPath,
+    [join(project, 'src/cli/check.ts'), '--today', '2026-06-01', ...args],
+    {
+      cwd: project,
+      env: { ...process.env, INIT_CWD: work, NO_COLOR: '1' },
+      encoding: 'utf8',
+    },
+  );
   return { code: run.status, out: run.stdout, err: run.stderr };
 }
 
@@ -25,9 +29,30 @@ interface Document {
   version: number;
   ok: boolean;
   counts: Record<string, number>;
-  findings: { severity: string; rule: string; file: string; line: number; column: number; message: string; help: string }[];
-  cases: { id: string; standing: string | null; independent: number; margin: number; criticalRecords: string[]; digest: string | null; [key: string]: unknown }[];
-  people: { id: string; born: { earliest: string | null; latest: string | null }; outliers: string[]; living: boolean }[];
+  findings: {
+    severity: string;
+    rule: string;
+    file: string;
+    line: number;
+    column: number;
+    message: string;
+    help: string;
+  }[];
+  cases: {
+    id: string;
+    standing: string | null;
+    independent: number;
+    margin: number;
+    criticalRecords: string[];
+    digest: string | null;
+    [key: string]: unknown;
+  }[];
+  people: {
+    id: string;
+    born: { earliest: string | null; latest: string | null };
+    outliers: string[];
+    living: boolean;
+  }[];
 }
 
 function json(...args: string[]): Document & { code: number | null } {
@@ -76,12 +101,35 @@ describe('the demo', () => {
     expect(counts['searches']).toBeGreaterThanOrEqual(25);
   });
 
-  test('puts nobody among the living', () => expect(demonstration.people.filter((p) => p.living)).toEqual([]));
+  test('puts nobody among the living', () =>
+    expect(demonstration.people.filter((p) => p.living)).toEqual([]));
 
   test('has the keys of the document in their published order', () => {
-    expect(Object.keys(demonstration).filter((key) => key !== 'code')).toEqual(['version', 'ok', 'counts', 'findings', 'cases', 'people']);
+    expect(Object.keys(demonstration).filter((key) => key !== 'code')).toEqual([
+      'version',
+      'ok',
+      'counts',
+      'findings',
+      'cases',
+      'people',
+    ]);
     expect(Object.keys(demonstration.cases[0]!)).toEqual([
-      'id', 'subject', 'claim', 'place', 'standing', 'independent', 'support', 'dependence', 'undetermined', 'argued', 'untied', 'conflicts', 'margin', 'criticalRecords', 'points', 'digest',
+      'id',
+      'subject',
+      'claim',
+      'place',
+      'standing',
+      'independent',
+      'support',
+      'dependence',
+      'undetermined',
+      'argued',
+      'untied',
+      'conflicts',
+      'margin',
+      'criticalRecords',
+      'points',
+      'digest',
     ]);
   });
 
@@ -98,7 +146,12 @@ describe('the demo', () => {
       const text = readFileSync(join(dir, file), 'utf8');
       const cites = text.split('\n').findIndex((line) => line.startsWith('  cites:')) + 1;
       expect(broken.code).toBe(1);
-      expect(broken.findings.find((f) => f.rule === 'two-independent-sources')).toMatchObject({ severity: 'error', file, line: cites, column: 3 });
+      expect(broken.findings.find((f) => f.rule === 'two-independent-sources')).toMatchObject({
+        severity: 'error',
+        file,
+        line: cites,
+        column: 3,
+      });
       writeFileSync(join(dir, file), whole);
       expect(json('--content', dir).code).toBe(0);
     }
@@ -109,16 +162,27 @@ describe('the demo', () => {
 function withoutEvidenceOf(text: string, record: string): string {
   const [, head = '', body = ''] = /^---\n([\s\S]*?\n)---\n([\s\S]*)$/.exec(text)!;
   const document = parseDocument(head);
-  const data = document.toJS() as { evidence: { id: string; from: string | string[]; tiedBy?: (string | string[])[] }[]; conclusion: { cites: string[] } };
-  const gone = new Set(data.evidence.filter((e) => [e.from].flat().some((ref) => ref.startsWith(`${record}#`))).map((e) => e.id));
+  const data = document.toJS() as {
+    evidence: { id: string; from: string | string[]; tiedBy?: (string | string[])[] }[];
+    conclusion: { cites: string[] };
+  };
+  const gone = new Set(
+    data.evidence.filter((e) => [e.from].flat().some((ref) => ref.startsWith(`${record}#`))).map((e) => e.id),
+  );
   expect(gone.size).toBeGreaterThan(0);
   for (const [index, item] of data.evidence.entries()) {
     const ways = item.tiedBy?.filter((way) => ![way].flat().some((id) => gone.has(id)));
     if (ways) document.setIn(['evidence', index, 'tiedBy'], ways);
   }
-  document.setIn(['conclusion', 'cites'], data.conclusion.cites.filter((id) => !gone.has(id)));
+  document.setIn(
+    ['conclusion', 'cites'],
+    data.conclusion.cites.filter((id) => !gone.has(id)),
+  );
   document.setIn(['conflicts'], []);
-  document.setIn(['evidence'], (document.toJS() as typeof data).evidence.filter((e) => !gone.has(e.id)));
+  document.setIn(
+    ['evidence'],
+    (document.toJS() as typeof data).evidence.filter((e) => !gone.has(e.id)),
+  );
   return `---\n${document.toString({ lineWidth: 0, flowCollectionPadding: false })}---\n${body.replace(/\[#(e\d+)\]/g, (ref, id: string) => (gone.has(id) ? '' : ref))}`;
 }
 
@@ -152,7 +216,11 @@ describe('usage', () => {
   test('the same content gives the same document, from any folder', () => {
     const content = join(project, 'content');
     const first = check('--content', content, '--format', 'json').out;
-    const second = execFileSync(process.execPath, [join(project, 'src/cli/check.ts'), '--today', '2026-06-01', '--format', 'json', '--content', content], { cwd: work, encoding: 'utf8' });
+    const second = execFileSync(
+      process.execPath,
+      [join(project, 'src/cli/check.ts'), '--today', '2026-06-01', '--format', 'json', '--content', content],
+      { cwd: work, encoding: 'utf8' },
+    );
     expect(second).toBe(first);
   });
 });
@@ -163,14 +231,22 @@ describe('a broken file', () => {
     edit(dir, 'records/nor-letter-1866.md', (text) => text.replace('form: original', 'fourm: original'));
     const result = json('--content', dir);
     expect(result.code).toBe(1);
-    expect(result.findings.filter((f) => f.file === 'records/nor-letter-1866.md' && f.severity === 'error').length).toBeGreaterThan(0);
+    expect(
+      result.findings.filter((f) => f.file === 'records/nor-letter-1866.md' && f.severity === 'error').length,
+    ).toBeGreaterThan(0);
     const standing = Object.fromEntries(result.cases.map((c) => [c.id, c.standing]));
-    expect(standing).toMatchObject({ 'phelan-knockmahon': 'meets', 'kirwan-templeyvrick': 'meets', 'nor-rindy': null });
+    expect(standing).toMatchObject({
+      'phelan-knockmahon': 'meets',
+      'kirwan-templeyvrick': 'meets',
+      'nor-rindy': null,
+    });
   });
 
   test('is reported with an excerpt and a caret under the word', () => {
     const dir = demo('one-word');
-    edit(dir, 'cases/phelan-knockmahon.mdx', (text) => text.replace('claim: established', 'claim: establish'));
+    edit(dir, 'cases/phelan-knockmahon.mdx', (text) =>
+      text.replace('claim: established', 'claim: establish'),
+    );
     const { out, code } = check('--content', dir);
     expect(code).toBe(1);
     const block = out.split('\n').slice(0, 7).join('\n');

@@ -13,7 +13,9 @@ export interface Fill {
 
 /** YAML text of a value: bare where that is safe, quoted otherwise. */
 export function yamlText(value: string): string {
-  return /^[A-Za-z][A-Za-z0-9 ,.'’()-]*$/.test(value) && !/^(?:true|false|null|yes|no|on|off)$/i.test(value) ? value : JSON.stringify(value);
+  return /^[A-Za-z][A-Za-z0-9 ,.'’()-]*$/.test(value) && !/^(?:true|false|null|yes|no|on|off)$/i.test(value)
+    ? value
+    : JSON.stringify(value);
 }
 
 /** Words from an id: `maurice-phelan` as “Maurice Phelan”. */

@@ -1,5 +1,11 @@
 /** How every case stands, as an author reads it in a terminal. */
-import { groupPairs, marginPhrase, pairPhrase, pointTitle, standingSentence } from '../../../components/proof/words.ts';
+import {
+  groupPairs,
+  marginPhrase,
+  pairPhrase,
+  pointTitle,
+  standingSentence,
+} from '../../../components/proof/words.ts';
 import { plain } from '../../../components/proof/phrase.ts';
 import type { Namer } from '../../../components/proof/names.ts';
 import type { Examination } from '../../dossier/examine.ts';
@@ -33,38 +39,76 @@ function heading(c: Case, mark: string, paint: Paint): string {
 
 function blockedCase({ corpus, blocked }: Examination, c: Case, paint: Paint): string {
   const files = [...new Set((blocked.get(c.id) ?? []).map((entry) => corpus.fileOf(entry) ?? entry))];
-  return [heading(c, '?', paint), wrap(`Not computed: it rests on ${files.join(', ')}, which must be mended first.`, paint.width, '   '), ''].join('\n');
+  return [
+    heading(c, '?', paint),
+    wrap(`Not computed: it rests on ${files.join(', ')}, which must be mended first.`, paint.width, '   '),
+    '',
+  ].join('\n');
 }
 
 function oneCase(facts: Facts, c: Case, result: CaseResult, paint: Paint): string {
   const names = namer(facts, c);
   const { mark, words } = standings[result.standing];
-  const colour = result.standing === 'meets' ? paint.green : result.standing === 'open' ? paint.cyan : paint.red;
+  const colour =
+    result.standing === 'meets' ? paint.green : result.standing === 'open' ? paint.cyan : paint.red;
   const lines = [heading(c, colour(mark), paint)];
-  const say = (label: string, text: string) => lines.push(wrap(text, paint.width, `   ${label.padEnd(12)}`, ' '.repeat(15)));
+  const say = (label: string, text: string) =>
+    lines.push(wrap(text, paint.width, `   ${label.padEnd(12)}`, ' '.repeat(15)));
 
   if (result.place !== null) say('place', chain(facts, result.place).map(names.placeName).join(', '));
-  const claim = result.claim === null ? '' : result.claim === 'hypothesis' ? ' (hypothesis)' : `, claimed ${result.claim}`;
+  const claim =
+    result.claim === null
+      ? ''
+      : result.claim === 'hypothesis'
+        ? ' (hypothesis)'
+        : `, claimed ${result.claim}`;
   lines.push(`   ${'standing'.padEnd(12)}${colour(words)}${claim}`);
   say('', standingSentence(result, names));
   if (result.place !== null) {
-    say('reach', result.support.filter((level) => level.evidence.length > 0).map((level) => `${names.placeName(level.place)} ${level.independent}`).join(' · '));
-    const carry = result.support[0]?.witnesses ?? [];
-    for (const [i, id] of carry.entries()) say(i === 0 ? 'carried by' : '', `${id}  ${recordsOf(result, id).map(names.recordTitle).join('; ')}`);
-    const doubtful = groupPairs(
-      result.pairs.filter((pair) => pair.relation === 'dependent' || (pair.relation === 'undetermined' && pair.argument === undefined)),
+    say(
+      'reach',
+      result.support
+        .filter((level) => level.evidence.length > 0)
+        .map((level) => `${names.placeName(level.place)} ${level.independent}`)
+        .join(' · '),
     );
-    for (const [i, group] of doubtful.slice(0, 6).entries()) say(i === 0 ? 'not apart' : '', plain(pairPhrase(group, names)));
+    const carry = result.support[0]?.witnesses ?? [];
+    for (const [i, id] of carry.entries())
+      say(i === 0 ? 'carried by' : '', `${id}  ${recordsOf(result, id).map(names.recordTitle).join('; ')}`);
+    const doubtful = groupPairs(
+      result.pairs.filter(
+        (pair) =>
+          pair.relation === 'dependent' || (pair.relation === 'undetermined' && pair.argument === undefined),
+      ),
+    );
+    for (const [i, group] of doubtful.slice(0, 6).entries())
+      say(i === 0 ? 'not apart' : '', plain(pairPhrase(group, names)));
     if (doubtful.length > 6) say('', `… and ${doubtful.length - 6} more: see the proof page.`);
-    if (result.argued.length > 0) say('argued', `${result.argued.map(([a, b]) => `${a} and ${b}`).join('; ')} stand apart by the author’s argument.`);
-    if (result.untied.length > 0) say('untied', `${result.untied.join(', ')}: shown, but nothing ties ${result.untied.length === 1 ? 'it' : 'them'} to ${names.personName(c.subject)}.`);
-    const open = result.conflicts.filter((conflict) => !conflict.answered).map((conflict) => conflict.evidence);
+    if (result.argued.length > 0)
+      say(
+        'argued',
+        `${result.argued.map(([a, b]) => `${a} and ${b}`).join('; ')} stand apart by the author’s argument.`,
+      );
+    if (result.untied.length > 0)
+      say(
+        'untied',
+        `${result.untied.join(', ')}: shown, but nothing ties ${result.untied.length === 1 ? 'it' : 'them'} to ${names.personName(c.subject)}.`,
+      );
+    const open = result.conflicts
+      .filter((conflict) => !conflict.answered)
+      .map((conflict) => conflict.evidence);
     if (result.conflicts.length > 0)
-      say('conflicts', open.length > 0 ? `not answered: ${open.join(', ')}` : `answered: ${result.conflicts.map((conflict) => conflict.evidence).join(', ')}`);
+      say(
+        'conflicts',
+        open.length > 0
+          ? `not answered: ${open.join(', ')}`
+          : `answered: ${result.conflicts.map((conflict) => conflict.evidence).join(', ')}`,
+      );
     if (result.independent >= 2) say('breaks if', plain(marginPhrase(result, names)));
   }
   const missed = result.points.filter((point) => !point.holds);
-  for (const [i, point] of missed.entries()) say(i === 0 ? 'reviewer' : '', `✗ ${pointTitle(point.point)}. ${point.because}`);
+  for (const [i, point] of missed.entries())
+    say(i === 0 ? 'reviewer' : '', `✗ ${pointTitle(point.point)}. ${point.because}`);
   if (missed.length === 0) say('reviewer', 'every reviewer’s point holds.');
   return `${lines.join('\n')}\n`;
 }
@@ -76,7 +120,11 @@ function recordsOf(result: CaseResult, item: string): string[] {
 /** From a place to its country, by the first place each lies within. */
 function chain(facts: Facts, place: string): string[] {
   const path = [place];
-  for (let next = facts.places.get(place)?.within[0]?.place; next !== undefined && !path.includes(next); next = facts.places.get(next)?.within[0]?.place)
+  for (
+    let next = facts.places.get(place)?.within[0]?.place;
+    next !== undefined && !path.includes(next);
+    next = facts.places.get(next)?.within[0]?.place
+  )
     path.push(next);
   return path;
 }
@@ -100,4 +148,3 @@ function namer(facts: Facts, c: Case): Namer {
     search: (id) => id,
   };
 }
-

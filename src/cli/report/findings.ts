@@ -5,12 +5,17 @@ import type { Finding } from '../../model/finding.ts';
 import { wrap, type Paint } from './paint.ts';
 
 /** The report of all findings, or an empty text when there are none. */
-export function findingsText(corpus: Pick<Corpus, 'source'>, findings: readonly Finding[], paint: Paint): string {
+export function findingsText(
+  corpus: Pick<Corpus, 'source'>,
+  findings: readonly Finding[],
+  paint: Paint,
+): string {
   return findings.map((finding) => one(corpus, finding, paint)).join('\n');
 }
 
 function one(corpus: Pick<Corpus, 'source'>, finding: Finding, paint: Paint): string {
-  const colour = finding.severity === 'error' ? paint.red : finding.severity === 'warning' ? paint.yellow : paint.cyan;
+  const colour =
+    finding.severity === 'error' ? paint.red : finding.severity === 'warning' ? paint.yellow : paint.cyan;
   const where = `${finding.file}:${finding.line}:${finding.column}`;
   const source = readable(corpus, finding.file);
   const shown = source === undefined || source === '' ? '' : `${indent(excerpt(source, finding), paint)}\n`;
@@ -44,5 +49,9 @@ export function tally(findings: readonly Finding[]): string {
     return n === 0 ? [] : [`${n} ${word}${n === 1 ? '' : 's'}`];
   };
   const parts = [...count('error', 'error'), ...count('warning', 'warning'), ...count('hint', 'hint')];
-  return parts.length === 0 ? 'no findings' : parts.length === 1 ? parts[0]! : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
+  return parts.length === 0
+    ? 'no findings'
+    : parts.length === 1
+      ? parts[0]!
+      : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
 }

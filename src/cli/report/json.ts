@@ -10,8 +10,18 @@ export function checkDocument(examination: Examination): object {
     version: 1,
     ok,
     counts: corpus.counts,
-    findings: findings.map(({ severity, rule, file, line, column, message, help }) => ({ severity, rule, file, line, column, message, help })),
-    cases: [...cases].map(([id, result]) => (result ? caseRow(result, digests.get(id) ?? null) : notComputed(examination, id))),
+    findings: findings.map(({ severity, rule, file, line, column, message, help }) => ({
+      severity,
+      rule,
+      file,
+      line,
+      column,
+      message,
+      help,
+    })),
+    cases: [...cases].map(([id, result]) =>
+      result ? caseRow(result, digests.get(id) ?? null) : notComputed(examination, id),
+    ),
     people: [...corpus.people.keys()].map((id) => {
       const birth = births.get(id);
       return {
@@ -32,7 +42,12 @@ function caseRow(result: CaseResult, digest: string | null): object {
     place: result.place,
     standing: result.standing,
     independent: result.independent,
-    support: result.support.map(({ place, kind, independent, evidence }) => ({ place, kind, independent, evidence })),
+    support: result.support.map(({ place, kind, independent, evidence }) => ({
+      place,
+      kind,
+      independent,
+      evidence,
+    })),
     dependence: result.dependence,
     undetermined: result.undetermined,
     argued: result.argued,
