@@ -1,13 +1,15 @@
 /** The scans and photographs that records name: whether they are there, and nowhere else. */
+import { join } from 'node:path';
 import type { SourceRecord } from '../model/record.ts';
 import type { Entry, Findings } from './entries.ts';
 import type { ContentFolder } from './files.ts';
 import { quoted } from './finding.ts';
+import { imageSize } from './image-size.ts';
 import { nearest } from './suggestions.ts';
 
 const endings = ['jpg', 'jpeg', 'png', 'webp', 'avif', 'gif', 'tif', 'tiff'];
 
-/** Judges `media` of every record. Nothing is opened; files are only looked for. */
+/** Judges `media` of every record. Of each image only the head is read. */
 export function checkMedia(
   records: Iterable<{ record: SourceRecord; entry: Entry }>,
   folder: ContentFolder,
@@ -54,7 +56,16 @@ export function checkMedia(
           'Save the scan as .jpg, .png, .webp, .avif, .gif or .tif; of a PDF, save the page as an image.',
         );
       const siblings = filesIn(['media', ...steps.slice(0, -1)].join('/'));
-      if (siblings.includes(name)) return undefined;
+      if (siblings.includes(name)) {
+        if (imageSize(join(folder.root, 'media', file))) return undefined;
+        return findings.add(
+          entry,
+          path,
+          'media-is-an-image',
+          `${quoted(file)} cannot be read as an image: it is empty, broken, or something else under that name.`,
+          'Open it in a picture viewer and save it again as .jpg or .png.',
+        );
+      }
       const meant =
         siblings.find((sibling) => sibling.toLowerCase() === name.toLowerCase()) ?? nearest(name, siblings);
       return findings.add(

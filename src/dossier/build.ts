@@ -11,7 +11,7 @@ import { derivationTarget } from '../reasoning/derivation.ts';
 import { kinOf } from '../reasoning/kin.ts';
 import { searchesForFamily, searchesForRivals } from '../reasoning/points.ts';
 import { bodyContext, type Examination } from './examine.ts';
-import { imageSize } from './image-size.ts';
+import { imageSize } from '../corpus/image-size.ts';
 import { imageHref } from './media-paths.ts';
 import { placeViews } from './place-views.ts';
 import type { CaseView, Dossier, MediaView, PersonView, RecordView } from './types.ts';

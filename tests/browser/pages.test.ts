@@ -49,7 +49,7 @@ test('every page, opened from a folder on disk on a phone without JavaScript, is
     pages.filter((page) => page !== missing),
     { ...phone, within: inside },
     async (page, opened) => (await faultsOf(urlOf(page), opened)).map((fault) => `${page} ${fault}`),
-    4,
+    3,
   );
   expect(found.flat()).toEqual([]);
 });

@@ -1,4 +1,4 @@
-import { get } from 'node:http';
+import { get, type IncomingMessage } from 'node:http';
 import { expect, test } from 'vitest';
 import { newPage, useBrowser } from './support/browser.ts';
 import { addresses, parse } from './support/html.ts';
@@ -8,7 +8,7 @@ import { missing, oneOfEach, pages, served } from './support/site.ts';
 useBrowser();
 
 async function fetched(address: string): Promise<{ status: number; type: string; text: string }> {
-  const response = await new Promise<import('node:http').IncomingMessage>((resolve, reject) => {
+  const response = await new Promise<IncomingMessage>((resolve, reject) => {
     get(address, resolve).on('error', reject);
   });
   const parts: Buffer[] = [];

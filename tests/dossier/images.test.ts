@@ -11,7 +11,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { imageSize } from '../../src/dossier/image-size.ts';
+import { imageSize } from '../../src/corpus/image-size.ts';
 import { publishedImage } from '../../src/dossier/images.ts';
 import { imageHref, smallImageHref } from '../../src/dossier/media-paths.ts';
 

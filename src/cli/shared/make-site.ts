@@ -50,6 +50,8 @@ await exitWith(async () => {
   progress.say('Laying out the pages …');
   const dossier = buildDossier(examination);
   provideDossier(dossier);
+  // All of this has been one long breath; only now can the guardian’s end be heard of.
+  await new Promise(setImmediate);
   const assets = join(work, 'assets');
   const site = join(work, 'site');
   mkdirSync(site);

@@ -34,13 +34,11 @@ export async function newPage({ within, ...options }: Watch): Promise<Opened> {
   const context = await browser.newContext(options);
   const page = await context.newPage();
   const faults: string[] = [];
-  await context.route(
-    (url) => !url.href.startsWith(within),
-    (route) => {
-      faults.push(`asks for ${route.request().url()}`);
-      return route.abort();
-    },
-  );
+  const outside = new RegExp(`^(?!${within.replace(/[$()*+.?[\\\]^{|}]/g, '\\$&')})`);
+  await context.route(outside, (route) => {
+    faults.push(`asks for ${route.request().url()}`);
+    return route.abort();
+  });
   page.on('console', (message) => faults.push(`says on the console: ${message.text()}`));
   page.on('pageerror', (error) => faults.push(`fails: ${error.message}`));
   page.on('requestfailed', (request) => {

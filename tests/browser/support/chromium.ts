@@ -1,6 +1,6 @@
 /** The browser of the tests: one that the machine has, else the one among the packages. */
 import { existsSync } from 'node:fs';
-import { mkdir, readFile, rename, rm } from 'node:fs/promises';
+import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { dirname, join, resolve } from 'node:path';
 import { chromium, type BrowserServer } from 'playwright-core';
@@ -23,15 +23,27 @@ export async function startBrowser(): Promise<BrowserServer> {
   if (found) return chromium.launchServer({ executablePath: found, args });
   const folder = await unpacked();
   const executablePath = join(folder, 'chromium');
+  const env = { ...process.env, FONTCONFIG_FILE: join(folder, fontList) };
   try {
-    return await chromium.launchServer({ executablePath, args });
+    return await chromium.launchServer({ executablePath, args, env });
   } catch (error) {
     if (!/shared librar/.test(String(error))) throw error;
     // A bare machine lacks what the browser is linked to; the package brings that too.
-    const env = { ...process.env, LD_LIBRARY_PATH: join(folder, 'al2023/lib') };
-    return chromium.launchServer({ executablePath, args, env });
+    const libraries = join(folder, 'al2023/lib');
+    return chromium.launchServer({ executablePath, args, env: { ...env, LD_LIBRARY_PATH: libraries } });
   }
 }
+
+/** The machine’s fonts and the one of the package: without any, as on a bare machine, pages crash. */
+const fontList = 'all-fonts.conf';
+const fonts = `<?xml version="1.0"?>
+<fontconfig>
+  <dir>/usr/share/fonts</dir>
+  <dir>/usr/local/share/fonts</dir>
+  <dir prefix="relative">fonts</dir>
+  <cachedir prefix="xdg">fontconfig</cachedir>
+</fontconfig>
+`;
 
 /**
  * The folder the package’s browser is unpacked in, once for each version. It is unpacked elsewhere and then moved, so
@@ -51,6 +63,7 @@ async function unpacked(): Promise<string> {
     const { default: packed, inflate } = await import('@sparticuz/chromium');
     await packed.executablePath();
     await inflate(join(home, 'bin/al2023.tar.br'));
+    await writeFile(join(own, fontList), fonts);
   } finally {
     if (before === undefined) delete process.env['TMPDIR'];
     else process.env['TMPDIR'] = before;
