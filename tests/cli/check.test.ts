@@ -249,7 +249,7 @@ describe('a broken file', () => {
     );
     const { out, code } = check('--content', dir);
     expect(code).toBe(1);
-    const block = out.split('\n').slice(0, 7).join('\n');
+    const block = out.split(/\n(?=error|warning|hint)/).find((part) => part.startsWith('error'))!;
     expect(block).toMatch(/^error {2}cases\/phelan-knockmahon\.mdx:\d+:10/);
     expect(block).toMatch(/claim: establish\n\s*\|\s*\^/);
     expect(block).toContain('established');
