@@ -106,6 +106,7 @@ function oneCase(facts: Facts, c: Case, result: CaseResult, paint: Paint): strin
       );
     if (result.independent >= 2) say('breaks if', plain(marginPhrase(result, names)));
   }
+  if (result.place === null) return `${lines.join('\n')}\n`;
   const missed = result.points.filter((point) => !point.holds);
   for (const [i, point] of missed.entries())
     say(i === 0 ? 'reviewer' : '', `✗ ${pointTitle(point.point)}. ${point.because}`);
