@@ -2,7 +2,7 @@
 import { loadCorpus } from '../corpus/load.ts';
 import { examine } from '../dossier/examine.ts';
 import { casesText } from './report/cases.ts';
-import { findingsText, tally } from './report/findings.ts';
+import { countsText, findingsText, tally } from './report/findings.ts';
 import { checkDocument } from './report/json.ts';
 import { paintFor } from './report/paint.ts';
 import { contentOption, formatOption, todayOption, verb } from './shared/options.ts';
@@ -30,14 +30,11 @@ await exitWith(() => {
   } else {
     const paint = paintFor(process.stdout);
     const findings = findingsText(corpus, examination.findings, paint);
-    const { cases, records, mentions, people, places, searches } = corpus.counts;
     process.stdout.write(
       [
         findings,
         casesText(examination, paint),
-        paint.dim(
-          `${cases} cases, ${records} records, ${mentions} mentions, ${people} people, ${places} places, ${searches} searches. Living is reckoned on ${examination.today}.`,
-        ),
+        paint.dim(`${countsText(corpus.counts)}. Living is reckoned on ${examination.today}.`),
         `${examination.ok ? paint.green('✓') : paint.red('✗')} ${tally(examination.findings)}.`,
         '',
       ]

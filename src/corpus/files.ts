@@ -70,7 +70,20 @@ export class ContentFolder {
     const path = join(this.root, file);
     let bytes: Buffer;
     try {
-      const { size } = statSync(path);
+      const found = statSync(path);
+      // A pipe or a device would be waited for without end.
+      if (!found.isFile()) {
+        this.#findings.push(
+          finding(
+            'file-can-be-read',
+            head(file),
+            'This is not an ordinary file.',
+            'Put an ordinary text file in its place, or take it out of the content folder.',
+          ),
+        );
+        return undefined;
+      }
+      const { size } = found;
       if (size > largestText) {
         this.#findings.push(
           finding(

@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process';
 import { symlinkSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
@@ -136,6 +137,11 @@ describe('files that are not read', () => {
         'records/scan.md:4:17 media-stays-in-its-folder',
       ]);
     });
+  });
+
+  test('a pipe is not waited for', () => {
+    const found = findingsOf({}, (dir) => execFileSync('mkfifo', [join(dir, 'records/pipe.md')]));
+    expect(found).toEqual(['records/pipe.md:1:1 file-can-be-read']);
   });
 
   test('a folder without site.yaml is hinted at', () => {

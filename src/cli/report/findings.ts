@@ -1,6 +1,6 @@
 /** Findings as an author reads them in a terminal: where, an excerpt with a caret, what is wrong, what to do. */
 import { excerpt } from '../../corpus/excerpt.ts';
-import type { Corpus } from '../../corpus/types.ts';
+import type { Corpus, Counts } from '../../corpus/types.ts';
 import type { Finding } from '../../model/finding.ts';
 import { wrap, type Paint } from './paint.ts';
 
@@ -54,4 +54,20 @@ export function tally(findings: readonly Finding[]): string {
     : parts.length === 1
       ? parts[0]!
       : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
+}
+
+const words: Record<keyof Counts, [one: string, more: string]> = {
+  cases: ['case', 'cases'],
+  records: ['record', 'records'],
+  mentions: ['mention', 'mentions'],
+  people: ['person', 'people'],
+  places: ['place', 'places'],
+  searches: ['search', 'searches'],
+};
+
+/** “4 cases, 102 records, 1 search …”. */
+export function countsText(counts: Counts): string {
+  return (Object.keys(words) as (keyof Counts)[])
+    .map((kind) => `${counts[kind]} ${words[kind][counts[kind] === 1 ? 0 : 1]}`)
+    .join(', ');
 }
