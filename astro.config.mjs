@@ -15,6 +15,8 @@ export default defineConfig({
   prerenderConflictBehavior: 'error',
   cacheDir: './node_modules/.whence/astro',
   devToolbar: { enabled: false },
+  // Coloured code would need inline styles, which no page has.
+  markdown: { syntaxHighlight: false },
   integrations: [whence(), mdx()],
   vite: {
     cacheDir: './node_modules/.whence/vite',

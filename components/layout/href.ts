@@ -11,6 +11,7 @@ export const examplesIndex = '/examples.html';
 export const sources = '/sources.html';
 export const searches = '/searches.html';
 export const method = '/method.html';
+export const readingAProof = '/guide/reading-a-proof.html';
 export const ids = '/ids.html';
 export const about = '/about.html';
 

@@ -184,7 +184,7 @@ function rejections(facts: Facts, c: Case, result: Computed): CaseProblem[] {
       ? [
           {
             rule: 'rejection-spares-the-conclusion',
-            severity: 'error' as const,
+            severity: c.conclusion ? ('error' as const) : ('warning' as const),
             path: ['rejected', index, 'place'],
             message: `${name(facts, place)} is rejected, yet it ${place === concluded ? 'is' : 'contains'} the place the case names, ${name(facts, concluded)}.`,
             help: 'Reject the smaller place that was mistaken for it, or change the conclusion.',
