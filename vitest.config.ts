@@ -1,7 +1,10 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   test: {
+    // Vitest would leave one processor idle, which on a machine of two is half of it.
+    maxWorkers: Math.max(2, availableParallelism()),
     projects: [
       {
         test: {
