@@ -4,6 +4,7 @@
  * can write: bodies, titles, reasons, notes, alt texts.
  */
 import type { Corpus, EntryKey } from '../corpus/types.ts';
+import { cslNameVariables } from '../model/citation.ts';
 import type { Finding, ValuePath } from '../model/finding.ts';
 import { mentionAt } from '../model/facts.ts';
 import { kinOf } from '../reasoning/kin.ts';
@@ -24,10 +25,30 @@ export function tellingNames(corpus: Corpus, withheld: ReadonlySet<string>): Map
   return names;
 }
 
+/**
+ * The telling names that no page may hold. Authors named in a `cite` block are published as the citation has them, so
+ * their names are no sign of a leak.
+ */
+export function namesToKeepOut(corpus: Corpus, withheld: ReadonlySet<string>): Map<string, string> {
+  const names = tellingNames(corpus, withheld);
+  if (names.size === 0) return names;
+  for (const { cite } of corpus.records.values()) {
+    if (!cite) continue;
+    for (const variable of cslNameVariables)
+      for (const { given, family, literal } of cite[variable] ?? []) {
+        names.delete(fold(literal ?? ''));
+        names.delete(fold(`${given ?? ''} ${family ?? ''}`));
+      }
+  }
+  return names;
+}
+
 /** Text as names are compared: composed, lower case, white space as single spaces. */
 export function fold(text: string): string {
   return text.normalize('NFC').toLowerCase().replace(/\s+/g, ' ').trim();
 }
+
+const authors = new Set<string>(cslNameVariables);
 
 /** An error for each place where an author's own words name someone withheld. */
 export function livingNamed(corpus: Corpus, withheld: ReadonlySet<string>): Finding[] {
@@ -74,7 +95,7 @@ export function livingNamed(corpus: Corpus, withheld: ReadonlySet<string>): Find
       record,
       [],
       (path) =>
-        path[0] === 'cite' ||
+        (path[0] === 'cite' && authors.has(String(path[1]))) ||
         (path[0] === 'mentions' &&
           typeof path[1] === 'number' &&
           withheld.has(owner(`${record.id}#${record.mentions[path[1]]!.id}`) ?? '')),

@@ -1,0 +1,115 @@
+import { describe, expect, test } from 'vitest';
+import { buildDossier } from '../../src/dossier/build.ts';
+import { examine } from '../../src/dossier/examine.ts';
+import { namesToKeepOut } from '../../src/dossier/living-named.ts';
+import { loadCorpus } from '../../src/corpus/load.ts';
+import { withContent } from '../corpus/content.ts';
+
+const niece = `---
+name: Nora Quillinan
+parents: [alice-hale]
+mentions: [interview#m1]
+---
+Nora keeps the letters.
+`;
+const interview = `---
+title: Interview about the letters
+cite: { type: interview, title: About the letters, issued: 2019-05-04, author: [{ given: Nora, family: Quillinan }] }
+form: original
+made: 2019-05-04
+informants:
+  nora: { person: nora-quillinan, knowledge: secondary }
+mentions:
+  - { id: m1, name: N. Quillinan, role: interviewee, relations: [{ as: child, of: m2 }] }
+  - { id: m2, name: Alice Hale, relations: [{ as: parent, of: m1 }] }
+---
+A conversation on the porch.
+`;
+const content = {
+  'site.yaml': 'title: The Hales\n',
+  'people/nora-quillinan.md': niece,
+  'people/alice-hale.md': '---\nname: Alice Hale\nmentions: [interview#m2]\ndied: { date: 1990 }\n---\n',
+  'records/interview.md': interview,
+};
+const at = (files: Record<string, string>, today = '2026-06-01') =>
+  withContent({ ...content, ...files }, (dir) => {
+    const examination = examine(loadCorpus(dir), today);
+    return { examination, dossier: buildDossier(examination) };
+  });
+
+describe('in a public dossier', () => {
+  test('nothing of a living person is left, and what they said stays as a living person’s', () => {
+    const { examination, dossier } = at({});
+    expect(examination.findings).toEqual([]);
+    expect([...examination.living]).toEqual(['nora-quillinan']);
+    const { findings: _findings, records, ...rest } = dossier;
+    expect(JSON.stringify({ facts: [...rest.facts.people], people: [...rest.people] })).not.toMatch(
+      /quillinan|nora/i,
+    );
+    const record = records.get('interview')!;
+    expect(record.mentions.map((m) => m.mention.name)).toEqual(['Alice Hale']);
+    expect(record.record.informants['nora']).toMatchObject({
+      described: 'a living person',
+      knowledge: 'secondary',
+    });
+    expect(JSON.stringify(record.mentions)).not.toMatch(/quillinan/i);
+  });
+
+  test('prose that names them is an error at the word', () => {
+    const { examination } = at({ 'records/interview.md': `${interview}I met Nora\nQuillinan there.\n` });
+    expect(examination.findings).toMatchObject([
+      { severity: 'error', rule: 'living-are-not-named', file: 'records/interview.md', line: 13, column: 7 },
+    ]);
+    expect(examination.ok).toBe(false);
+  });
+
+  test('a citation names its author all the same, but its title may not', () => {
+    const titled = interview.replace('title: About the letters', 'title: Talk with Nora Quillinan');
+    expect(at({ 'records/interview.md': titled }).examination.findings).toMatchObject([
+      { rule: 'living-are-not-named', line: 3 },
+    ]);
+    withContent(content, (dir) => {
+      const names = namesToKeepOut(loadCorpus(dir), new Set(['nora-quillinan']));
+      expect([...names.keys()]).toEqual(['n. quillinan']);
+    });
+  });
+});
+
+test('a family dossier holds everybody', () => {
+  const { examination, dossier } = at({ 'site.yaml': 'title: The Hales\naudience: family\n' });
+  expect(examination.findings).toEqual([]);
+  expect(dossier.people.get('nora-quillinan')).toMatchObject({ living: true });
+});
+
+describe('who is presumed living', () => {
+  const one = (body: string, today = '2026-06-01') => [
+    ...at({ 'people/x.md': `---\nname: X\n${body}---\n` }, today).examination.living,
+  ];
+  // 110 years is the trade's usual cut-off when nothing is known: common practice.
+  test.each([
+    ['nobody knows anything', '', true],
+    ['died', 'died: { date: 2001 }\n', false],
+    ['born in a year that ended 110 years ago or more', 'born: { date: 1915 }\n', false],
+    ['born in a year whose last day is not yet 110 years ago', 'born: { date: 1916 }\n', true],
+    ['the author says so', 'born: { date: 1850 }\nliving: true\n', true],
+    ['the author says not', 'living: false\n', false],
+    ['married in 1880', 'spouses: [{ person: alice-hale, married: 1880 }]\n', false],
+  ])('%s', (_, body, living) => expect(one(body).includes('x')).toBe(living));
+
+  test('a dated mention puts the birth before it', () => {
+    const record =
+      '---\ntitle: List\nform: original\nmade: 1900-01-01\nmentions: [{ id: m1, name: X }]\n---\n';
+    const people = '---\nname: X\nmentions: [list#m1]\n---\n';
+    const { examination } = at({ 'records/list.md': record, 'people/x.md': people });
+    expect(examination.living.has('x')).toBe(false);
+  });
+
+  test('a child born long enough ago does too', () => {
+    const { examination } = at({
+      'people/x.md': '---\nname: X\n---\n',
+      'people/y.md': '---\nname: Y\nparents: [x]\nborn: { date: 1920 }\n---\n',
+    });
+    expect(examination.living.has('y')).toBe(true);
+    expect(examination.living.has('x')).toBe(false);
+  });
+});
