@@ -1,7 +1,9 @@
 /** Views for small drawn maps: a projection fitted to some points, and what of the atlas can be seen in it. */
 import { geoArea, geoAzimuthalEqualArea, geoGraticule, geoPath, type GeoProjection } from 'd3-geo';
 import { countries, inner, shores, type Shape } from './atlas.ts';
-import { Pen } from './pen.ts';
+import { inView } from './in-view.ts';
+import { leastLand, Pen } from './pen.ts';
+import { uncut } from './uncut.ts';
 
 export interface Point {
   lon: number;
@@ -23,22 +25,31 @@ export interface View {
   scale: { km: number; length: number };
 }
 
+const views = new Map<string, View>();
+
+/** As `drawnView`; pages that show the same points share one view. */
+export function viewOn(...asked: Parameters<typeof drawnView>): View {
+  const key = JSON.stringify(asked);
+  const view = views.get(key) ?? drawnView(...asked);
+  views.delete(key);
+  views.set(key, view);
+  // Enough for the maps of a region to be shared, and little beside the pages themselves.
+  if (views.size > 300) views.delete(views.keys().next().value!);
+  return view;
+}
+
 /**
  * A view on the smallest piece of the earth that shows every point, in an equal-area projection centred on them.
  * `leastKm` keeps a single point from being shown without its surroundings.
  */
-export function viewOn(
+function drawnView(
   points: readonly Point[],
   width: number,
   height: number,
   options: { padX: number; padY: number; leastKm: number },
 ): View {
   const middle = middleOf(points);
-  const projection = geoAzimuthalEqualArea()
-    .rotate([-middle.lon, -middle.lat])
-    .translate([0, 0])
-    .scale(1)
-    .precision(0.2);
+  const projection = centredOn(middle);
   const flat = points.map((p) => projection([p.lon, p.lat])!);
   const xs = flat.map((p) => p[0]);
   const ys = flat.map((p) => p[1]);
@@ -47,13 +58,18 @@ export function viewOn(
   const spanY = Math.max(Math.max(...ys) - Math.min(...ys), least * (height / width));
   const scale = Math.min((width - 2 * options.padX) / spanX, (height - 2 * options.padY) / spanY);
   const [cx, cy] = [(Math.max(...xs) + Math.min(...xs)) / 2, (Math.max(...ys) + Math.min(...ys)) / 2];
-  projection
-    .scale(scale)
-    .translate([width / 2 - cx * scale, height / 2 - cy * scale])
-    .clipExtent([
-      [-20, -20],
-      [width + 20, height + 20],
-    ]);
+  const at: [number, number] = [width / 2 - cx * scale, height / 2 - cy * scale];
+  const edges = [-20, -20, width + 20, height + 20] as const;
+  const fitted = (one: GeoProjection) =>
+    one
+      .scale(scale)
+      .translate(at)
+      .clipExtent([
+        [edges[0], edges[1]],
+        [edges[2], edges[3]],
+      ]);
+  fitted(projection);
+  const shortcut = fitted(centredOn(middle)).preclip(uncut);
 
   const widthKm = (width / scale) * 6371;
   const detail = widthKm > 2500 ? 'coarse' : 'fine';
@@ -61,28 +77,46 @@ export function viewOn(
   const reach = (Math.hypot(width, height) / 2 / scale) * 1.15;
   const within = (all: Shape[]) =>
     all.filter((shape) => boundsReach(shape.bounds, centre as [number, number], reach));
-  const together = (features: Shape[]) =>
-    ({ type: 'FeatureCollection', features }) as GeoJSON.FeatureCollection;
   const slack = widthKm > 2500 ? 0.8 : 0.5;
-  const draw = (shape: GeoJSON.GeoJSON, slack: number) => {
+  const behind: [number, number] = [middle.lon > 0 ? middle.lon - 180 : middle.lon + 180, -middle.lat];
+  const frame = { centre: [middle.lon, middle.lat], scale, at, edges } as const;
+  const draw = (shapes: readonly Shape[], slack: number, speck = 0) => {
     const pen = new Pen(slack);
-    geoPath(projection, pen as never)(shape as never);
+    const [cut, whole] = [geoPath(projection, pen as never), geoPath(shortcut, pen as never)];
+    const leavesMark = inView(frame, speck);
+    for (const shape of shapes)
+      if (boundsReach(shape.bounds, behind, 0.7)) cut(shape);
+      else if (leavesMark(shape)) whole(shape);
     return pen.written();
   };
   const tooSmall = 4 / (scale * scale);
-  const big = within(countries(detail)).filter((shape) => widthKm <= 2500 || geoArea(shape) > tooSmall);
+  const big = within(countries(detail)).filter((shape) => widthKm <= 2500 || areaOf(shape) > tooSmall);
+  const net = new Pen(0.4);
+  geoPath(projection, net as never)(netAround(centre as [number, number], reach, stepOf(widthKm)));
   return {
     projection,
     width,
     height,
-    land: draw(together(big), slack),
-    borders: draw(together(within(inner(detail))), slack * 1.5),
-    states: draw(together(within(inner('us'))), slack * 1.5),
-    shores: draw(together(within(shores())), slack),
-    graticule: draw(netAround(centre as [number, number], reach, stepOf(widthKm)), 0.4),
+    land: draw(big, slack, leastLand),
+    borders: draw(within(inner(detail)), slack * 1.5),
+    states: draw(within(inner('us')), slack * 1.5),
+    shores: draw(within(shores()), slack),
+    graticule: net.written(),
     ticks: ticksOf(projection, width, height, stepOf(widthKm)),
     scale: scaleBar(widthKm / width, width),
   };
+}
+
+function centredOn({ lon, lat }: Point): GeoProjection {
+  return geoAzimuthalEqualArea().rotate([-lon, -lat]).translate([0, 0]).scale(1).precision(0.2);
+}
+
+const areas = new WeakMap<Shape, number>();
+
+function areaOf(shape: Shape): number {
+  let area = areas.get(shape);
+  if (area === undefined) areas.set(shape, (area = geoArea(shape)));
+  return area;
 }
 
 function middleOf(points: readonly Point[]): Point {

@@ -51,10 +51,19 @@ function pair(x: number, y: number): string {
   return `${x < 0 ? '' : ' '}${short(x)}${y < 0 ? '' : ' '}${short(y)}`;
 }
 
+/** Land smaller than this both ways, in units of the drawing, is left out. */
+export const leastLand = 3.5;
+
 function tiny(dots: readonly Dot[]): boolean {
-  const xs = dots.map((d) => d[0]);
-  const ys = dots.map((d) => d[1]);
-  return Math.max(...xs) - Math.min(...xs) < 3.5 && Math.max(...ys) - Math.min(...ys) < 3.5;
+  let [left, top, right, lower] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const [x, y] of dots) {
+    left = Math.min(left, x);
+    right = Math.max(right, x);
+    top = Math.min(top, y);
+    lower = Math.max(lower, y);
+    if (right - left >= leastLand || lower - top >= leastLand) return false;
+  }
+  return true;
 }
 
 /** The dots that matter to a line’s shape (Douglas and Peucker’s rule): no other lies further than `slack` from it. */

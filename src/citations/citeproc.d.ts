@@ -9,6 +9,8 @@ declare module 'citeproc' {
         forceLanguage: boolean,
       );
       registry: { ambigcites: object };
+      /** What reads quotation marks and tags in values. */
+      fun: { flipflopper: { processTags(value: { blobs: string }): void } };
       opt: { development_extensions: Record<string, boolean> };
       setOutputFormat(format: 'html' | 'text'): void;
       updateItems(ids: string[], keepOrder: boolean): string[];

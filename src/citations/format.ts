@@ -8,8 +8,8 @@
 import type { Citation } from '../model/citation.ts';
 import type { Derivation, SourceRecord } from '../model/record.ts';
 import { escapeHtml, plainHtml, unsealed, wordsIn } from './escape.ts';
-import { divider } from './note-style.ts';
-import { format, type Formatted } from './processor.ts';
+import { divider } from './note-macros.ts';
+import { format, type Formatted, type FormattedBefore } from './processor.ts';
 import { wordsOf } from './words.ts';
 
 /** The notes of one record, as HTML without a final full stop. */
@@ -29,14 +29,17 @@ export interface FormattedCitations {
   sources: { record: string; html: string }[];
 }
 
-/** Formats all records in one batch; a record without `cite` is named by its title. */
+/**
+ * Formats all records in one batch; a record without `cite` is named by its title. `before` spares citations that have
+ * been formatted already, and changes nothing in what comes out.
+ */
 export function formatCitations(
   records: Iterable<SourceRecord>,
-  options: { language: string },
+  options: { language: string; before?: FormattedBefore | undefined },
 ): FormattedCitations {
   const all = [...records];
   const titles = new Map(all.map((record) => [record.id, record.title]));
-  const formatted = format(all.map(citationOf));
+  const formatted = format(all.map(citationOf), options.before);
   const shorts = tellApart(
     all,
     formatted.map((one, i) => unsealed(one.short) || plainHtml(all[i]!.title)),

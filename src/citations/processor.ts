@@ -6,7 +6,8 @@ import CSL from 'citeproc';
 import { cslDateVariables, cslNameVariables, type Citation, type CslName } from '../model/citation.ts';
 import { dateInWords } from './date-words.ts';
 import { guard, hyphen, sealed } from './escape.ts';
-import { divider, noteStyle } from './note-style.ts';
+import { divider } from './note-macros.ts';
+import { entryMark, noteStyle } from './note-style.ts';
 import { noteLocale } from './note-locale.ts';
 
 /** Full note in its two parts, short note and entry of the source list, as HTML without a final full stop. */
@@ -17,8 +18,36 @@ export interface Formatted {
   entry: string;
 }
 
-/** Formats citations in one batch, in their order. Values come out sealed; see `escape.ts`. Never throws. */
-export function format(citations: readonly Citation[]): Formatted[] {
+/** What has been formatted before, by the text of the citation. A `Map` will do. */
+export interface FormattedBefore {
+  get(citation: string): Formatted | undefined;
+  set(citation: string, formatted: Formatted): unknown;
+}
+
+/**
+ * Formats citations in one batch, in their order. Values come out sealed; see `escape.ts`. Never throws.
+ *
+ * The style looks at one citation at a time, so what a citation becomes does not depend on the others: each is
+ * formatted once, and what `before` knows not at all.
+ */
+export function format(citations: readonly Citation[], before: FormattedBefore = new Map()): Formatted[] {
+  const texts = citations.map((cite) => JSON.stringify(cite));
+  const known = new Map<string, Formatted>();
+  const fresh = new Map<string, Citation>();
+  texts.forEach((text, i) => {
+    const formatted = known.get(text) ?? before.get(text);
+    if (formatted) known.set(text, formatted);
+    else fresh.set(text, citations[i]!);
+  });
+  const made = formatAll([...fresh.values()]);
+  [...fresh.keys()].forEach((text, i) => {
+    known.set(text, made[i]!);
+    before.set(text, made[i]!);
+  });
+  return texts.map((text) => known.get(text)!);
+}
+
+function formatAll(citations: readonly Citation[]): Formatted[] {
   if (citations.length === 0) return [];
   try {
     return batch(citations);
@@ -26,7 +55,7 @@ export function format(citations: readonly Citation[]): Formatted[] {
     // A value the processor trips over must not cost the others their notes: look for it, and do without style there.
     if (citations.length === 1) return [plainly(citations[0]!)];
     const middle = citations.length >> 1;
-    return [...format(citations.slice(0, middle)), ...format(citations.slice(middle))];
+    return [...formatAll(citations.slice(0, middle)), ...formatAll(citations.slice(middle))];
   }
 }
 
@@ -43,6 +72,11 @@ function batch(citations: readonly Citation[]): Formatted[] {
   engine.opt.development_extensions['field_hack'] = false;
   // Keyed by words of the citations, and “constructor” is a word.
   engine.registry.ambigcites = Object.create(null) as object;
+  const reader = engine.fun.flipflopper;
+  const readTags = reader.processTags.bind(reader);
+  reader.processTags = (value) => {
+    if (!plain.test(value.blobs)) readTags(value);
+  };
   const ids = [...items.keys()];
   engine.updateItems(ids, true);
 
@@ -53,6 +87,12 @@ function batch(citations: readonly Citation[]): Formatted[] {
     return { item: tidy(item), held: tidy(held), short: tidy(short), entry: entries.get(id) ?? '' };
   });
 }
+
+/**
+ * A value without quotation marks, apostrophes or tags. The processor looks for them at length in every value, and
+ * leaves one that has none as it is.
+ */
+const plain = /^[A-Za-z0-9 .,;:/\u00C0-\u024F\uE000-\uE0FF–-]*$/;
 
 /** Title, date and archive without a style. */
 function plainly(cite: Citation): Formatted {
@@ -77,7 +117,12 @@ function entriesById(engine: CSL.Engine): Map<string, string> {
   return new Map(
     entries.map((entry, index) => [
       details.entry_ids[index]![0]!,
-      tidy(entry.replace(/^\s*<div class="csl-entry">/, '').replace(/<\/div>\s*$/, '')),
+      tidy(
+        entry
+          .replace(/^\s*<div class="csl-entry">/, '')
+          .replace(/<\/div>\s*$/, '')
+          .replace(entryMark, ''),
+      ),
     ]),
   );
 }

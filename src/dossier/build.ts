@@ -2,6 +2,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { formatCitations } from '../citations/format.ts';
+import { renderedBefore, standsAlone } from '../markdown/alone.ts';
 import { renderBody } from '../markdown/render.ts';
 import type { Rendered } from '../markdown/types.ts';
 import { isoDay } from '../model/days.ts';
@@ -9,23 +10,35 @@ import type { Facts } from '../model/facts.ts';
 import type { SourceRecord } from '../model/record.ts';
 import { derivationTarget } from '../reasoning/derivation.ts';
 import { kinOf } from '../reasoning/kin.ts';
-import { searchesForFamily, searchesForRivals } from '../reasoning/points.ts';
+import { searchesForFamily } from '../reasoning/points.ts';
+import { searchesForRivals } from '../reasoning/rivals.ts';
 import { bodyContext, type Examination } from './examine.ts';
 import { imageSize } from '../corpus/image-size.ts';
+import type { KeptParts } from './kept.ts';
 import { imageHref } from './media-paths.ts';
 import { placeViews } from './place-views.ts';
 import type { CaseView, Dossier, MediaView, PersonView, RecordView } from './types.ts';
 import { maskResult, withoutLiving } from './withhold.ts';
 
-/** Builds the dossier. With errors in the examination it still holds what can be shown, for the live preview. */
-export function buildDossier(examination: Examination): Dossier {
+/**
+ * Builds the dossier. With errors in the examination it still holds what can be shown, for the live preview. `kept`
+ * is what earlier builds made; it spares time and changes nothing.
+ */
+export function buildDossier(examination: Examination, kept?: KeptParts): Dossier {
   const { corpus, living } = examination;
   const withheld = corpus.site.audience === 'family' ? new Set<string>() : living;
   const facts = withoutLiving(corpus, withheld);
-  const citations = formatCitations(facts.records.values(), { language: corpus.site.language });
+  const citations = formatCitations(facts.records.values(), {
+    language: corpus.site.language,
+    before: kept?.citations,
+  });
   const note = (record: string) => citations.notes.get(record) ?? { full: record, short: record };
-  const render = (kind: 'case' | 'record' | 'person', id: string, body: string): Rendered =>
-    renderBody(body, bodyContext(corpus, kind, id, note)).rendered;
+  const render = (kind: 'case' | 'record' | 'person', id: string, body: string): Rendered => {
+    const ctx = bodyContext(corpus, kind, id, note);
+    return kept && standsAlone(body, ctx)
+      ? renderedBefore(body, ctx, kept.bodies)
+      : renderBody(body, ctx).rendered;
+  };
 
   const usedIn = evidenceByRecord(facts);
   const copies = copiesByRecord(facts);
@@ -90,6 +103,8 @@ export function buildDossier(examination: Examination): Dossier {
     });
   }
 
+  kept?.citations.keep();
+  kept?.bodies.keep();
   return {
     site: corpus.site,
     facts,

@@ -13,6 +13,7 @@ import { buildDossier } from './build.ts';
 import { currentDossier, isDossierProvided, provideDossier } from './current.ts';
 import { examine, type Examination } from './examine.ts';
 import { ImageProblem, publishedImage } from './images.ts';
+import { ownKept } from './kept.ts';
 import { smallImageHref, type ImageSize } from './media-paths.ts';
 import { watchFolder } from './watch.ts';
 
@@ -80,7 +81,7 @@ export function lookAt(content: string): Outcome {
       process.env.WHENCE_TODAY ?? new Date().toISOString().slice(0, 10),
     );
     const kept = losesPages(examination);
-    if (!kept) provideDossier(buildDossier(examination));
+    if (!kept) provideDossier(buildDossier(examination, ownKept()));
     return { examination, kept };
   } catch (failure) {
     return { failure };

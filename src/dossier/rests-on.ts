@@ -6,7 +6,8 @@ import { answerOf } from '../reasoning/items.ts';
 import { containmentOf } from '../reasoning/containment.ts';
 import { derivationTarget } from '../reasoning/derivation.ts';
 import { kinOf, reach } from '../reasoning/kin.ts';
-import { searchesForFamily, searchesForRivals } from '../reasoning/points.ts';
+import { searchesForFamily } from '../reasoning/points.ts';
+import { searchesForRivals } from '../reasoning/rivals.ts';
 
 export interface Footing {
   records: string[];

@@ -4,11 +4,12 @@
  */
 import { missingElements } from '../catalogue/citation-needs.ts';
 import type { Case } from '../model/case.ts';
-import { mentionAt, type Facts } from '../model/facts.ts';
+import type { Facts } from '../model/facts.ts';
 import type { Search } from '../model/search.ts';
 import { containmentOf } from './containment.ts';
 import type { Item } from './items.ts';
 import { kinOf } from './kin.ts';
+import { searchesForRivals } from './rivals.ts';
 import { informantsBehind } from './roots.ts';
 import type { ConflictResult, Pair, PointResult, SupportLevel } from './types.ts';
 
@@ -46,54 +47,6 @@ export function pointsOf(input: PointInput): PointResult[] {
 export function searchesForFamily(facts: Facts, subject: string): Search[] {
   const family = kinOf(facts).joined(subject);
   return [...facts.searches.values()].filter((search) => search.for.some((person) => family.has(person)));
-}
-
-/**
- * Searches logged for others who would fit: people of candidate families, people born at a rejected place, and people
- * who share a name with the subject, none of them joined to the subject.
- */
-export function searchesForRivals(facts: Facts, c: Case): Search[] {
-  const rivals = rivalsOf(facts, c);
-  return [...facts.searches.values()].filter((search) => search.for.some((person) => rivals.has(person)));
-}
-
-function rivalsOf(facts: Facts, c: Case): Set<string> {
-  const kin = kinOf(facts);
-  const { within } = containmentOf(facts);
-  const family = kin.joined(c.subject);
-  const candidates = new Set(
-    c.candidates.flatMap(({ people, records }) => [
-      ...people,
-      ...records.flatMap((record) => [...kin.mentionedIn(record)]),
-    ]),
-  );
-  const names = nameWords(facts, c.subject);
-  return new Set(
-    [...new Set([...facts.searches.values()].flatMap((search) => search.for))].filter((id) => {
-      if (family.has(id)) return false;
-      const born = facts.people.get(id)?.born?.place;
-      return (
-        candidates.has(id) ||
-        (born !== undefined && c.rejected.some(({ place }) => within(born, place))) ||
-        [...nameWords(facts, id)].some((word) => names.has(word))
-      );
-    }),
-  );
-}
-
-/** The last words of a person's names, as the person file and the records spell them, folded. */
-function nameWords(facts: Facts, id: string): Set<string> {
-  const person = facts.people.get(id);
-  const names = [person?.name, ...(person?.mentions ?? []).map((ref) => mentionAt(facts, ref)?.mention.name)];
-  const words = names.map(
-    (name) =>
-      name
-        ?.normalize('NFC')
-        .toLowerCase()
-        .match(/\p{L}+/gu)
-        ?.at(-1) ?? '',
-  );
-  return new Set(words.filter((word) => word.length > 2));
 }
 
 const list = (ids: readonly string[]) => ids.join(', ');

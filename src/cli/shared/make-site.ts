@@ -9,7 +9,8 @@ import { loadCorpus } from '../../corpus/load.ts';
 import { buildDossier } from '../../dossier/build.ts';
 import { provideDossier } from '../../dossier/current.ts';
 import { examine } from '../../dossier/examine.ts';
-import { tellingNames } from '../../dossier/living-named.ts';
+import { ownKept } from '../../dossier/kept.ts';
+import { namesToKeepOut } from '../../dossier/living-named.ts';
 import { renderPages } from '../../exports/site/render.ts';
 import { writeSite } from '../../exports/site/write.ts';
 import { findingsText, tally } from '../report/findings.ts';
@@ -48,7 +49,7 @@ await exitWith(async () => {
   }
 
   progress.say('Laying out the pages …');
-  const dossier = buildDossier(examination);
+  const dossier = buildDossier(examination, ownKept());
   provideDossier(dossier);
   // All of this has been one long breath; only now can the guardian’s end be heard of.
   await new Promise(setImmediate);
@@ -63,7 +64,7 @@ await exitWith(async () => {
       images: [...dossier.records.values()].flatMap((record) => record.media),
       mediaFolder: join(corpus.root, 'media'),
       imageCache: join(projectRoot, 'node_modules', '.whence', 'images'),
-      names: tellingNames(corpus, corpus.site.audience === 'family' ? new Set() : living),
+      names: namesToKeepOut(corpus, corpus.site.audience === 'family' ? new Set() : living),
       base,
     },
     site,

@@ -1,0 +1,22 @@
+/** Bodies that refer to nothing, so that what they become depends on their own text alone. */
+import { renderBody } from './render.ts';
+import type { BodyContext, Rendered } from './types.ts';
+
+/**
+ * Whether a body becomes the same wherever it stands: it can hold no citation, no evidence reference, no tag and no
+ * component. Says no to some that would.
+ */
+export function standsAlone(body: string, ctx: Pick<BodyContext, 'mdx'>): boolean {
+  return !ctx.mdx && !/[<{]/.test(body) && !(body.includes('[') && /[@#]/.test(body));
+}
+
+/** Renders a body that stands alone, or finds it among those rendered before. A `Map` will do for these. */
+export function renderedBefore(
+  body: string,
+  ctx: BodyContext,
+  before: { get(body: string): Rendered | undefined; set(body: string, rendered: Rendered): unknown },
+): Rendered {
+  let rendered = before.get(body);
+  if (!rendered) before.set(body, (rendered = renderBody(body, ctx).rendered));
+  return rendered;
+}
