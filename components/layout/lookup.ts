@@ -32,12 +32,6 @@ export function positionOf(
   return undefined;
 }
 
-/** The country a place lies in, if its chain names one. */
-export function countryOf(dossier: Dossier, id: string): string | undefined {
-  const view = dossier.places.get(id);
-  return [id, ...(view?.above ?? [])].find((step) => dossier.places.get(step)?.place.kind === 'country');
-}
-
 /** The date a record is filed under: when it was made, else the date of its citation or of an event in it. */
 export function dateOf(view: RecordView): string | undefined {
   const { record } = view;

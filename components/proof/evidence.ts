@@ -7,11 +7,11 @@ import { coverageInWords } from './searches.ts';
 import * as href from '../layout/href.ts';
 import { formWords, listInWords, plainWords, seenWords } from '../layout/words.ts';
 import type { Fix } from './bodies.ts';
-import type { Namer } from './names.ts';
-import { joined, type Part, type Phrase } from './phrase.ts';
+import type { Namer } from '../../src/dossier/words.ts';
+import { joined, type Part, type Phrase } from '../../src/dossier/phrase.ts';
 import { reasonWords } from './sight-lettering.ts';
 import { saidPhrase, stateWords } from './statements.ts';
-import { rootPhrase, tiePhrase } from './words.ts';
+import { rootPhrase, tiePhrase } from '../../src/dossier/words.ts';
 
 export interface EvidenceCard {
   id: string;

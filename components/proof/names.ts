@@ -1,23 +1,8 @@
 /** What things are called on a proof page, with where they lead. Someone or something withheld is never named. */
 import type { CaseView, Dossier } from '../../src/dossier/types.ts';
+import { linked, type Part } from '../../src/dossier/phrase.ts';
+import type { Namer } from '../../src/dossier/words.ts';
 import * as href from '../layout/href.ts';
-import { linked, type Part, type Phrase } from './phrase.ts';
-
-export interface Namer {
-  subject: string;
-  person(id: string): Part;
-  personName(id: string): string;
-  place(id: string): Part;
-  placeName(id: string): string;
-  /** “Knockmahon, a townland”, or the bare name of a place without a kind. */
-  placeAndKind(id: string): string;
-  record(id: string): Part;
-  recordTitle(id: string): string;
-  item(id: string): Part;
-  search(id: string): Part;
-  /** Running text with the ids of evidence in it as links. */
-  linked(text: string): Phrase;
-}
 
 /** The names of a dossier, seen from one case. */
 export function namerOf(dossier: Dossier, view: CaseView): Namer {

@@ -1,6 +1,6 @@
 /** The numbered notes of a page: a record’s full reference the first time, its short form after that. */
 import type { RecordView } from '../../src/dossier/types.ts';
-import type { Part } from './phrase.ts';
+import type { Part } from '../../src/dossier/phrase.ts';
 
 export interface PageNote {
   number: number;

@@ -9,12 +9,13 @@ import { mentionAt } from '../../src/model/facts.ts';
 import { plainWords } from '../layout/words.ts';
 import { bodiesOf, relationOf, type Fix } from './bodies.ts';
 import { evidenceCard, type EvidenceCard } from './evidence.ts';
-import { namerOf, type Namer } from './names.ts';
+import type { Namer } from '../../src/dossier/words.ts';
+import { namerOf } from './names.ts';
 import { notebook, type Notebook, type PageNote } from './notebook.ts';
-import { joined, type Phrase } from './phrase.ts';
+import { joined, type Phrase } from '../../src/dossier/phrase.ts';
 import { searchRows, type SearchRow } from './searches.ts';
 import { saidPhrase } from './statements.ts';
-import { doubtPhrase, groupPairs, marginPhrase, pairPhrase, pointTitle } from './words.ts';
+import { doubtPhrase, groupPairs, marginPhrase, pairPhrase, pointTitle } from '../../src/dossier/words.ts';
 
 export interface ConflictView {
   answered: boolean;

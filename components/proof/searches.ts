@@ -3,8 +3,8 @@ import type { Search } from '../../src/model/search.ts';
 import type { Dossier } from '../../src/dossier/types.ts';
 import { dateInWords, yearsInWords } from '../layout/dates.ts';
 import { resultWords } from '../layout/words.ts';
-import type { Namer } from './names.ts';
-import { joined, type Part, type Phrase } from './phrase.ts';
+import type { Namer } from '../../src/dossier/words.ts';
+import { joined, type Part, type Phrase } from '../../src/dossier/phrase.ts';
 
 export interface SearchRow {
   id: string;

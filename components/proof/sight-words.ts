@@ -1,10 +1,10 @@
 /** The sight-line drawing in words: all it shows, for those who read rather than look. */
 import type { Body, Fix, Miss } from './bodies.ts';
-import type { Namer } from './names.ts';
-import { joined, type Phrase } from './phrase.ts';
+import type { Namer } from '../../src/dossier/words.ts';
+import { joined, type Phrase } from '../../src/dossier/phrase.ts';
 import type { ItemName } from './sheet.ts';
 import { reasonWords } from './sight-lettering.ts';
-import { numberWord } from './words.ts';
+import { numberWord } from '../../src/dossier/words.ts';
 
 export interface SightWords {
   /** What the drawing is, in one line. */

@@ -3,7 +3,7 @@
  * reduced to the first and last day they may mean. Days are whole numbers counted from 1970-01-01.
  */
 import edtf from 'edtf';
-import { dayNumber, isoDay, lastDayOfMonth } from './days.ts';
+import { dayNumber, lastDayOfMonth } from './days.ts';
 
 /** The first and last day a date may mean; `null` where it is open or unknown on that side. */
 export interface DaySpan {
@@ -24,12 +24,6 @@ export function daySpan(date: string): DaySpan {
 export function edtfProblem(date: string): string | undefined {
   const span = read(date);
   return typeof span === 'string' ? span : undefined;
-}
-
-/** The earliest and latest day of a date as `YYYY-MM-DD`, for pages and exports. */
-export function isoSpan(date: string): { earliest: string | null; latest: string | null } {
-  const { first, last } = daySpan(date);
-  return { earliest: first === null ? null : isoDay(first), latest: last === null ? null : isoDay(last) };
 }
 
 function read(date: string): DaySpan | string {

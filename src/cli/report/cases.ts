@@ -1,13 +1,7 @@
 /** How every case stands, as an author reads it in a terminal. */
-import {
-  groupPairs,
-  marginPhrase,
-  pairPhrase,
-  pointTitle,
-  standingSentence,
-} from '../../../components/proof/words.ts';
-import { plain } from '../../../components/proof/phrase.ts';
-import type { Namer } from '../../../components/proof/names.ts';
+import { groupPairs, marginPhrase, pairPhrase, pointTitle, standingSentence } from '../../dossier/words.ts';
+import { plain } from '../../dossier/phrase.ts';
+import type { Namer } from '../../dossier/words.ts';
 import type { Examination } from '../../dossier/examine.ts';
 import type { Case } from '../../model/case.ts';
 import type { Facts } from '../../model/facts.ts';

@@ -1,4 +1,4 @@
-/** The sentences of a proof page: standings, roots, pairs, ties and points in plain English. Nothing is judged here, only said. */
+/** What a computed case says in sentences, for the proof page and the terminal alike: standings, roots, pairs, ties and points in plain English. Nothing is judged here, only said. */
 import type {
   CaseResult,
   ItemResult,
@@ -7,9 +7,25 @@ import type {
   PointId,
   Root,
   TieReason,
-} from '../../src/reasoning/types.ts';
-import type { Namer } from './names.ts';
-import { joined, type Phrase } from './phrase.ts';
+} from '../reasoning/types.ts';
+import { joined, type Part, type Phrase } from './phrase.ts';
+
+/** What things are called, with where they lead if they lead anywhere. */
+export interface Namer {
+  subject: string;
+  person(id: string): Part;
+  personName(id: string): string;
+  place(id: string): Part;
+  placeName(id: string): string;
+  /** “Knockmahon, a townland”, or the bare name of a place without a kind. */
+  placeAndKind(id: string): string;
+  record(id: string): Part;
+  recordTitle(id: string): string;
+  item(id: string): Part;
+  search(id: string): Part;
+  /** Running text with the ids of evidence in it as links. */
+  linked(text: string): Phrase;
+}
 
 const numbers = [
   'no',

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Namer } from '../../components/proof/names.ts';
-import { plain } from '../../components/proof/phrase.ts';
+import type { Namer } from '../../src/dossier/words.ts';
+import { plain } from '../../src/dossier/phrase.ts';
 import {
   doubtPhrase,
   groupPairs,
@@ -11,7 +11,7 @@ import {
   standingSentence,
   tiePhrase,
   tieReasonPhrase,
-} from '../../components/proof/words.ts';
+} from '../../src/dossier/words.ts';
 import type { CaseResult, ItemResult, Pair, PairReason, Root, TieReason } from '../../src/reasoning/types.ts';
 
 const titles: Record<string, string> = {
