@@ -217,7 +217,10 @@ describe('the built-in record series', () => {
       .map(({ id }) => id);
     expect(
       undated.filter(
-        (id) => !/^(iowa|kansas|massachusetts|minnesota|new-jersey|north-dakota|south-dakota|rhode-island)-/.test(id),
+        (id) =>
+          !/^(iowa|kansas|massachusetts|minnesota|new-jersey|north-dakota|south-dakota|rhode-island)-/.test(
+            id,
+          ),
       ),
     ).toEqual([]);
   });
