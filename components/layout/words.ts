@@ -49,26 +49,7 @@ export function count(n: number, one: string, many = `${one}s`): string {
   return `${n} ${n === 1 ? one : many}`;
 }
 
-const small = [
-  'no',
-  'one',
-  'two',
-  'three',
-  'four',
-  'five',
-  'six',
-  'seven',
-  'eight',
-  'nine',
-  'ten',
-  'eleven',
-  'twelve',
-];
-
-/** A number for running text: in words up to twelve. */
-export function numberInWords(n: number): string {
-  return small[n] ?? String(n);
-}
+export { numberWord as numberInWords } from '../../src/dossier/words.ts';
 
 /** An age as the contract has it: `31` in years, `7m`, `12d`. */
 export function ageInWords(age: string | number): string {

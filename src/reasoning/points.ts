@@ -52,7 +52,7 @@ export function searchesForFamily(facts: Facts, subject: string): Search[] {
 const list = (ids: readonly string[]) => ids.join(', ');
 const nothingCounts = 'No evidence counts yet.';
 
-function twoIndependent({ place, support }: PointInput): PointResult {
+function twoIndependent({ facts, place, support }: PointInput): PointResult {
   const here = support[0];
   if (!place || !here) return point('two-independent', false, 'The case names no place yet.');
   const holds = here.independent >= 2;
@@ -66,7 +66,7 @@ function twoIndependent({ place, support }: PointInput): PointResult {
   return point(
     'two-independent',
     false,
-    `${here.independent === 1 ? 'One independent item reaches' : 'No item reaches'} the place${broader ? `; two reach ${broader.place} (${broader.kind})` : ''}.`,
+    `${here.independent === 1 ? 'One independent item reaches' : 'No item reaches'} the place${broader ? `; two reach ${facts.places.get(broader.place)?.name ?? broader.place} (${broader.kind})` : ''}.`,
   );
 }
 

@@ -6,42 +6,23 @@
  * record in nobody's mention (a derivative that doesn't say which mention it copies). States that lie in no circle
  * are answered from the exemplars upward, so a chain of thousands of copies is as cheap as one.
  */
-import { mentionAt, statementOf, type Facts } from '../model/facts.ts';
-import { splitMentionRef } from '../model/common.ts';
-import type { Informant, Mention, SourceRecord } from '../model/record.ts';
+import { mentionAt, type Facts } from '../model/facts.ts';
+import type { Informant } from '../model/record.ts';
 import { derivationTarget } from './derivation.ts';
 import { kinOf } from './kin.ts';
 import { once } from './once.ts';
+import {
+  exemplarStates,
+  informantOf,
+  ownRoots,
+  unknownRoot,
+  type Exemplar,
+  type State,
+} from './statements.ts';
 import { strongComponents } from './strong-components.ts';
 import type { Root } from './types.ts';
 
 type Roots = ReadonlyMap<string, Root>;
-
-interface State {
-  key: string;
-  record: SourceRecord;
-  /** The mention that makes the statement; absent when it only stands in the record. */
-  mention: Mention | undefined;
-  /** Whom the statement is about. */
-  owner: string | undefined;
-}
-
-/** The informant of a statement by rule 1: named for it, else the record's default, else the sole one. */
-export function informantOf(
-  record: SourceRecord,
-  mention: Mention | undefined,
-  states: string | undefined,
-): { key: string; informant: Informant } | undefined {
-  const keys = Object.keys(record.informants);
-  const named =
-    states !== undefined && mention && Object.hasOwn(mention.informants, states)
-      ? mention.informants[states]
-      : undefined;
-  const key = named ?? record.informant ?? (keys.length === 1 ? keys[0] : undefined);
-  const informant =
-    key !== undefined && Object.hasOwn(record.informants, key) ? record.informants[key] : undefined;
-  return key !== undefined && informant ? { key, informant } : undefined;
-}
 
 /**
  * The roots of what the mention `ref` says under `states` (or of the mention as a whole without it), by key in a
@@ -210,11 +191,6 @@ function trace(facts: Facts, states: string | undefined) {
   };
 }
 
-interface Exemplar {
-  state: State;
-  perhaps: boolean;
-}
-
 /** Records that derive from each other in a circle (none for a record in no circle), and answers found in it. */
 interface Circle {
   records: ReadonlySet<string>;
@@ -237,97 +213,6 @@ function exemplarRecords(facts: Facts, record: string): string[] {
     .map(derivationTarget)
     .filter((target) => target !== undefined && facts.records.has(target.record))
     .map((target) => target!.record);
-}
-
-/** Rules 1, 2, 3, 5 and the `unseen` part of 4: the roots a statement has without following it into another record. */
-function ownRoots(facts: Facts, state: State, states: string | undefined): Root[] {
-  const { record, mention, owner } = state;
-  const kin = kinOf(facts);
-  const roots: Root[] = [];
-  const spoke = informantOf(record, mention, states);
-  if (spoke) {
-    const { informant, key } = spoke;
-    const people = informant.person !== undefined ? [informant.person] : (informant.oneOf ?? []);
-    if (informant.toldBy)
-      for (const person of informant.toldBy) roots.push(personRoot(person, true)); // rule 1
-    else if (informant.person !== undefined) roots.push(personRoot(informant.person, true));
-    else if (informant.oneOf) for (const person of informant.oneOf) roots.push(personRoot(person, false));
-    else if (informant.knowledge === 'primary')
-      roots.push({
-        key: `described:${record.id}/${key}`,
-        kind: 'described',
-        of: record.id,
-        label: informant.described!,
-        known: true,
-        viaPerhaps: false,
-      });
-    else roots.push(unknownRoot(record.id));
-
-    if (!informant.toldBy) {
-      if (informant.knowledge !== 'primary' && owner !== undefined)
-        for (const person of people)
-          if (kin.areSpouses(person, owner) || kin.descends(person, owner))
-            roots.push(personRoot(owner, false)); // rule 2
-      if (informant.person !== undefined && (informant.knowledge ?? 'undetermined') === 'undetermined')
-        roots.push(unknownRoot(record.id)); // rule 3
-      const mentioned = kin.mentionedIn(record.id);
-      if (
-        record.form === 'authored' &&
-        record.derivedFrom.length === 0 &&
-        !(people.length > 0 && people.every((p) => mentioned.has(p)))
-      )
-        roots.push(unknownRoot(record.id)); // rule 5
-    }
-  }
-  for (const derivation of record.derivedFrom) {
-    if (typeof derivation === 'string' || !('unseen' in derivation)) continue;
-    roots.push({
-      key: `unseen:${derivation.unseen}`,
-      kind: 'unseen',
-      of: derivation.unseen,
-      known: true,
-      viaPerhaps: false,
-    }); // rule 4
-    if (!spoke) roots.push(unknownRoot(record.id));
-  }
-  return roots;
-}
-
-/** Rule 4: where a statement stands in the records that this record copies, or perhaps copies. */
-function exemplarStates(facts: Facts, state: State, states: string | undefined): Exemplar[] {
-  const copied = state.mention?.copies;
-  const found: Exemplar[] = [];
-  for (const derivation of state.record.derivedFrom) {
-    const target = derivationTarget(derivation);
-    const record = target && facts.records.get(target.record);
-    if (!target || !record) continue;
-    const at =
-      copied !== undefined && splitMentionRef(copied).record === record.id
-        ? mentionAt(facts, copied)
-        : undefined;
-    if (at) {
-      // A statement the copied mention does not make is the copying record's own.
-      if (states === undefined || statementOf(at.mention, states) !== undefined)
-        found.push({
-          perhaps: target.perhaps,
-          state: { key: copied!, record, mention: at.mention, owner: kinOf(facts).owner(copied!) },
-        });
-    } else {
-      found.push({
-        perhaps: target.perhaps,
-        state: { key: `${record.id}|${state.owner ?? ''}`, record, mention: undefined, owner: state.owner },
-      });
-    }
-  }
-  return found;
-}
-
-function personRoot(person: string, known: boolean): Root {
-  return { key: `person:${person}`, kind: 'person', of: person, known, viaPerhaps: false };
-}
-
-function unknownRoot(record: string): Root {
-  return { key: `unknown:${record}`, kind: 'unknown', of: record, known: false, viaPerhaps: false };
 }
 
 function add(roots: Map<string, Root>, root: Root): void {

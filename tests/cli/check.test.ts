@@ -101,6 +101,11 @@ describe('the demo', () => {
     expect(counts['searches']).toBeGreaterThanOrEqual(25);
   });
 
+  test('is reported as agreed on (vitest -u writes it anew)', async () => {
+    const { out } = check('--content', join(project, 'content'));
+    await expect(out).toMatchFileSnapshot('check.golden.txt');
+  });
+
   test('puts nobody among the living', () =>
     expect(demonstration.people.filter((p) => p.living)).toEqual([]));
 

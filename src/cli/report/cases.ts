@@ -63,7 +63,7 @@ function oneCase(facts: Facts, c: Case, result: CaseResult, paint: Paint): strin
       'reach',
       result.support
         .filter((level) => level.evidence.length > 0)
-        .map((level) => `${names.placeName(level.place)} ${level.independent}`)
+        .map((level) => `${names.placeName(level.place)} (${level.kind}) ${level.independent}`)
         .join(' · '),
     );
     const carry = result.support[0]?.witnesses ?? [];
