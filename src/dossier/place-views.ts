@@ -56,18 +56,26 @@ export function placeViews(facts: Facts, people: ReadonlyMap<string, PersonView>
   for (const id of [...shown].sort())
     for (const { place } of facts.places.get(id)?.within ?? []) put(inside, place, id);
 
+  const overlapped = new Map<string, string[]>();
+  for (const id of [...shown].sort())
+    for (const other of facts.places.get(id)?.overlaps ?? []) put(overlapped, other, id);
+
   const views = new Map<string, PlaceView>();
   for (const id of [...shown].sort()) {
     const place = facts.places.get(id);
     if (!place) continue;
-    const back = [...shown].filter((other) => facts.places.get(other)?.overlaps.includes(id));
     views.set(id, {
       id,
       place,
       path: pathOf(facts, id),
       above: containment.outward(id).slice(1),
       inside: inside.get(id) ?? [],
-      overlaps: [...new Set([...place.overlaps.filter((other) => facts.places.has(other)), ...back])],
+      overlaps: [
+        ...new Set([
+          ...place.overlaps.filter((other) => facts.places.has(other)),
+          ...(overlapped.get(id) ?? []),
+        ]),
+      ],
       records: records.get(id) ?? [],
       people: residents.get(id) ?? [],
       cases: cases.get(id) ?? [],

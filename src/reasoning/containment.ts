@@ -40,14 +40,19 @@ export const containmentOf: (facts: Facts) => Containment = once((facts: Facts):
       (places.get(a)?.overlaps.includes(b) ?? false) || (places.get(b)?.overlaps.includes(a) ?? false),
     outward(place) {
       const left = new Set([place, ...above(place)]);
+      const containers = (id: string) =>
+        [...new Set(places.get(id)?.within.map((w) => w.place))].filter(
+          (other) => other !== id && left.has(other),
+        );
+      const waiting = new Map([...left].map((id) => [id, 0]));
+      for (const id of left) for (const other of containers(id)) waiting.set(other, waiting.get(other)! + 1);
       const order: string[] = [];
       while (left.size > 0) {
-        const free = [...left].filter(
-          (id) => ![...left].some((other) => other !== id && above(other).has(id)),
-        );
+        const free = [...left].filter((id) => waiting.get(id) === 0);
         // A circle of places is an error elsewhere; here it must only not hang.
-        const next = (free.length > 0 ? free : [...left]).sort()[0]!;
+        const next = (free.length > 0 ? free : [...left]).reduce((first, id) => (id < first ? id : first));
         order.push(next);
+        for (const other of containers(next)) waiting.set(other, waiting.get(other)! - 1);
         left.delete(next);
       }
       return order;

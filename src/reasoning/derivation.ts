@@ -51,6 +51,13 @@ const lineages = once((facts: Facts) => {
   };
 });
 
+/** The records that a record is said, without a `perhaps`, to derive from. */
+export function certainExemplars(facts: Facts, record: string): string[] {
+  return (facts.records.get(record)?.derivedFrom ?? []).filter(
+    (derivation) => typeof derivation === 'string',
+  );
+}
+
 /** All that a record derives from. */
 export function lineageOf(facts: Facts, record: string): Lineage {
   return lineages(facts)(record);

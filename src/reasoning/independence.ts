@@ -3,7 +3,7 @@
  * them came from. *Common practice* of genealogical proof; the exact rule is the content contract's.
  */
 import type { Facts } from '../model/facts.ts';
-import { lineageOf } from './derivation.ts';
+import { certainExemplars, lineageOf } from './derivation.ts';
 import type { Item } from './items.ts';
 import type { PairReason, Relation } from './types.ts';
 
@@ -18,8 +18,7 @@ export function relationOf(facts: Facts, a: Item, b: Item): { relation: Relation
 
 function dependence(facts: Facts, a: Item, b: Item): PairReason[] {
   const reasons: PairReason[] = [];
-  for (const record of a.exemplars) {
-    if (!b.exemplars.has(record)) continue;
+  for (const record of nearestShared(facts, a, b)) {
     const inA = a.records.includes(record);
     const inB = b.records.includes(record);
     if (inA && inB) reasons.push({ kind: 'same-record', record });
@@ -35,6 +34,24 @@ function dependence(facts: Facts, a: Item, b: Item): PairReason[] {
     if (bothKnown || sameUnknown) reasons.push({ kind: 'shared-root', root });
   }
   return reasons;
+}
+
+/**
+ * The records behind both items, as one meets them going up from the first. What lies above one of them is behind both
+ * as well, and says nothing more.
+ */
+function nearestShared(facts: Facts, a: Item, b: Item): string[] {
+  const found: string[] = [];
+  const seen = new Set<string>();
+  const queue = [...a.records];
+  for (let next = 0; next < queue.length; next++) {
+    const record = queue[next]!;
+    if (seen.has(record)) continue;
+    seen.add(record);
+    if (b.exemplars.has(record)) found.push(record);
+    else queue.push(...certainExemplars(facts, record));
+  }
+  return found;
 }
 
 function derived(facts: Facts, item: Item, exemplar: string): string {

@@ -240,6 +240,9 @@ function independenceArgued({ support, pairs }: PointInput): PointResult {
   );
 }
 
+/** More than this are counted, not named. */
+const mostNamed = 8;
+
 function citationsComplete({ facts, items }: PointInput): PointResult {
   const used = new Set(items.filter((item) => item.cited).flatMap((item) => item.records));
   const lacking = [...used].flatMap((id) => {
@@ -251,7 +254,7 @@ function citationsComplete({ facts, items }: PointInput): PointResult {
     'citations-complete',
     used.size > 0 && lacking.length === 0,
     lacking.length > 0
-      ? `${lacking.join('; ')}.`
+      ? `${lacking.slice(0, mostNamed).join('; ')}${lacking.length > mostNamed ? `; and ${lacking.length - mostNamed} more` : ''}.`
       : used.size > 0
         ? 'Every cited record can be found again from its citation.'
         : 'No record is cited yet.',
