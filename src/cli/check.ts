@@ -1,12 +1,16 @@
-/** `npm run check`: findings, and the standing of every case. */
-import { loadCorpus } from '../corpus/load.ts';
-import { examine } from '../dossier/examine.ts';
-import { casesText } from './report/cases.ts';
-import { countsText, findingsText, tally } from './report/findings.ts';
-import { checkDocument } from './report/json.ts';
-import { paintFor } from './report/paint.ts';
-import { contentOption, formatOption, todayOption, verb } from './shared/options.ts';
-import { exitWith } from './shared/run.ts';
+/**
+ * `npm run check`: findings, and the standing of every case.
+ *
+ * Authors run it after every few lines, so what Node makes of the modules is kept from run to run. That has to be
+ * asked for before they are loaded, which is why they are imported below and not at the head.
+ */
+import { enableCompileCache } from 'node:module';
+import { join } from 'node:path';
+import { projectRoot } from './shared/paths.ts';
+
+enableCompileCache(join(projectRoot, 'node_modules/.whence/compiled'));
+const { contentOption, formatOption, todayOption, verb } = await import('./shared/options.ts');
+const { exitWith } = await import('./shared/run.ts');
 
 const program = verb(
   'npm run check --',
@@ -22,25 +26,12 @@ const program = verb(
   .parse();
 const options = program.opts<{ content: string; format: 'text' | 'json'; today: string }>();
 
-await exitWith(() => {
-  const corpus = loadCorpus(options.content);
-  const examination = examine(corpus, options.today);
-  if (options.format === 'json') {
-    process.stdout.write(`${JSON.stringify(checkDocument(examination), null, 2)}\n`);
-  } else {
-    const paint = paintFor(process.stdout);
-    const findings = findingsText(corpus, examination.findings, paint);
-    process.stdout.write(
-      [
-        findings,
-        casesText(examination, paint),
-        paint.dim(`${countsText(corpus.counts)}. Living is reckoned on ${examination.today}.`),
-        `${examination.ok ? paint.green('✓') : paint.red('✗')} ${tally(examination.findings)}.`,
-        '',
-      ]
-        .filter((part, i) => part !== '' || i > 2)
-        .join('\n'),
-    );
-  }
+await exitWith(async () => {
+  const { loadCorpus } = await import('../corpus/load.ts');
+  const { examine } = await import('../dossier/examine.ts');
+  const { checkReport } = await import('./report/check.ts');
+  const { paintFor } = await import('./report/paint.ts');
+  const examination = examine(loadCorpus(options.content), options.today);
+  process.stdout.write(checkReport(examination, options.format, paintFor(process.stdout)));
   return examination.ok ? 0 : 1;
 });
