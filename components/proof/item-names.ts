@@ -1,4 +1,5 @@
 /** What items are called on the drawings: by id and record title where there is room, by id or number where there is not. */
+import { sourcesOf } from '../../src/model/case.ts';
 import { mentionAt } from '../../src/model/facts.ts';
 import type { CaseView, Dossier } from '../../src/dossier/types.ts';
 import type { ItemName } from './sheet.ts';
@@ -25,7 +26,7 @@ export function itemNames(dossier: Dossier, view: CaseView): ItemNames {
     if (item && !at)
       return {
         key: id,
-        title: item.from.some((ref) => ref.startsWith('search:')) ? 'A search' : 'A record not shown here',
+        title: sourcesOf(item).searches.length > 0 ? 'A search' : 'A record not shown here',
       };
     return {
       key: id,

@@ -1,5 +1,5 @@
 /** What must hold between the parts of a content folder before anything is computed from it. */
-import type { Case, Evidence } from '../model/case.ts';
+import { sourcesOf, type Case, type Evidence } from '../model/case.ts';
 import { mentionAt, statementOf, type Facts } from '../model/facts.ts';
 import type { ValuePath } from '../model/finding.ts';
 import type { Mention, SourceRecord } from '../model/record.ts';
@@ -134,7 +134,7 @@ function checkStatement(
 ): void {
   const { states } = evidence;
   if (states === undefined) return;
-  const refs = evidence.from.filter((source) => !source.startsWith('search:'));
+  const refs = sourcesOf(evidence).mentions;
   const mentions = refs.map((ref) => mentionAt(facts, ref)?.mention);
   if (mentions.length === 0 || mentions.some((mention) => mention === undefined)) return;
   const known = mentions as Mention[];

@@ -5,6 +5,7 @@ import { formatCitations } from '../citations/format.ts';
 import { renderedBefore, standsAlone } from '../markdown/alone.ts';
 import { renderBody } from '../markdown/render.ts';
 import type { Rendered } from '../markdown/types.ts';
+import { sourcesOf } from '../model/case.ts';
 import { isoDay } from '../model/days.ts';
 import type { Facts } from '../model/facts.ts';
 import type { SourceRecord } from '../model/record.ts';
@@ -95,9 +96,7 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
       records: [
         ...new Set([
           ...narrative.notes.flatMap((n) => n.records),
-          ...c.evidence.flatMap((e) =>
-            e.from.filter((ref) => !ref.startsWith('search:')).map((ref) => ref.split('#')[0]!),
-          ),
+          ...c.evidence.flatMap((e) => sourcesOf(e).records),
         ]),
       ].filter((id) => records.has(id)),
     });
@@ -191,9 +190,7 @@ function evidenceByRecord(facts: Facts): Map<string, RecordView['usedIn']> {
   const used = new Map<string, RecordView['usedIn']>();
   for (const c of facts.cases.values())
     for (const item of c.evidence)
-      for (const record of new Set(
-        item.from.filter((ref) => !ref.startsWith('search:')).map((ref) => ref.split('#')[0]!),
-      ))
+      for (const record of sourcesOf(item).records)
         (used.get(record) ?? used.set(record, []).get(record)!).push({ case: c.id, evidence: item.id });
   return used;
 }

@@ -67,7 +67,7 @@ export function placeViews(facts: Facts, people: ReadonlyMap<string, PersonView>
     views.set(id, {
       id,
       place,
-      path: pathOf(facts, id),
+      path: containment.path(id),
       above: containment.outward(id).slice(1),
       inside: inside.get(id) ?? [],
       overlaps: [
@@ -83,16 +83,4 @@ export function placeViews(facts: Facts, people: ReadonlyMap<string, PersonView>
     });
   }
   return views;
-}
-
-/** From a place to its country, by the first place each lies within. */
-function pathOf(facts: Facts, id: string): string[] {
-  const path = [id];
-  for (
-    let next = facts.places.get(id)?.within[0]?.place;
-    next !== undefined && !path.includes(next);
-    next = facts.places.get(next)?.within[0]?.place
-  )
-    path.push(next);
-  return path;
 }

@@ -1,12 +1,13 @@
 /** What a case rests on: every entry whose change of meaning could change what the case says. */
 import type { EntryKey } from '../corpus/types.ts';
-import type { Case } from '../model/case.ts';
+import { sourcesOf, type Case } from '../model/case.ts';
 import type { Facts } from '../model/facts.ts';
 import { answerOf } from '../reasoning/items.ts';
 import { containmentOf } from '../reasoning/containment.ts';
 import { derivationTarget } from '../reasoning/derivation.ts';
-import { kinOf, reach } from '../reasoning/kin.ts';
+import { kinOf } from '../reasoning/kin.ts';
 import { searchesForFamily } from '../reasoning/points.ts';
+import { reach } from '../reasoning/reach.ts';
 import { searchesForRivals } from '../reasoning/rivals.ts';
 
 export interface Footing {
@@ -20,9 +21,7 @@ export interface Footing {
 export function restsOn(facts: Facts, c: Case): Footing {
   const kin = kinOf(facts);
   const named = [
-    ...c.evidence.flatMap((e) =>
-      e.from.filter((ref) => !ref.startsWith('search:')).map((ref) => ref.split('#')[0]!),
-    ),
+    ...c.evidence.flatMap((e) => sourcesOf(e).records),
     ...c.candidates.flatMap((candidate) => candidate.records),
   ];
   const records = new Set(named);
@@ -61,8 +60,7 @@ export function restsOn(facts: Facts, c: Case): Footing {
   const searches = new Set(
     [...searchesForFamily(facts, c.subject), ...searchesForRivals(facts, c)].map((search) => search.id),
   );
-  for (const item of c.evidence)
-    for (const ref of item.from) if (ref.startsWith('search:')) searches.add(ref.slice('search:'.length));
+  for (const item of c.evidence) for (const search of sourcesOf(item).searches) searches.add(search);
   return {
     records: [...records].sort(),
     people: [...people].sort(),
@@ -87,7 +85,7 @@ export function brokenUnder(facts: Facts, c: Case, broken: ReadonlySet<EntryKey>
   ];
   const found = new Set(keys.filter((key) => broken.has(key)));
   const unowned = c.evidence.some((e) =>
-    e.from.some((ref) => !ref.startsWith('search:') && kinOf(facts).owner(ref) === undefined),
+    sourcesOf(e).mentions.some((ref) => kinOf(facts).owner(ref) === undefined),
   );
   if (unowned) for (const key of broken) if (key.startsWith('person:')) found.add(key);
   return [...found].sort();

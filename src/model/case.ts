@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { id, listOf, optionalList, mentionRef, text, word } from './common.ts';
+import { id, listOf, optionalList, splitMentionRef, mentionRef, text, word } from './common.ts';
 
 const searchRef = z.string().regex(/^search:[a-z0-9]+(?:-[a-z0-9]+)*$/);
 const source = z.union([mentionRef, searchRef], {
@@ -90,3 +90,16 @@ export type CaseFile = z.output<typeof caseFile>;
 
 /** A case with its id and narrative. */
 export type Case = CaseFile & { id: string; body: string };
+
+/** What an item of evidence is taken from: mentions (`record#mention`), their records each once, and searches by id. */
+export function sourcesOf(item: Evidence): { mentions: string[]; records: string[]; searches: string[] } {
+  const mentions = item.from.filter((ref) => !ref.startsWith(searchPrefix));
+  const searches = item.from.filter((ref) => ref.startsWith(searchPrefix));
+  return {
+    mentions,
+    records: [...new Set(mentions.map((ref) => splitMentionRef(ref).record))],
+    searches: searches.map((ref) => ref.slice(searchPrefix.length)),
+  };
+}
+
+const searchPrefix = 'search:';

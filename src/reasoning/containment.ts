@@ -3,8 +3,8 @@
  * inside several others.
  */
 import type { Facts } from '../model/facts.ts';
-import { reach } from './kin.ts';
 import { once } from './once.ts';
+import { reach } from './reach.ts';
 
 export interface Containment {
   /** Every place that contains this one, the place itself not included. */
@@ -15,6 +15,8 @@ export interface Containment {
   countries(place: string): readonly string[];
   /** Whether either lists the other in `overlaps`. */
   overlap(a: string, b: string): boolean;
+  /** From a place to the largest above it, by the first place each lies within. */
+  path(place: string): string[];
   /** A place and all above it, each before the places that contain it, otherwise by id. */
   outward(place: string): string[];
 }
@@ -38,6 +40,14 @@ export const containmentOf: (facts: Facts) => Containment = once((facts: Facts):
     countries: (place) => [place, ...above(place)].filter((id) => places.get(id)?.kind === 'country').sort(),
     overlap: (a, b) =>
       (places.get(a)?.overlaps.includes(b) ?? false) || (places.get(b)?.overlaps.includes(a) ?? false),
+    path(place) {
+      const path = new Set([place]);
+      for (const step of path) {
+        const next = places.get(step)?.within[0]?.place;
+        if (next !== undefined) path.add(next);
+      }
+      return [...path];
+    },
     outward(place) {
       const left = new Set([place, ...above(place)]);
       const containers = (id: string) =>

@@ -4,8 +4,8 @@
  */
 import type { Facts } from '../model/facts.ts';
 import type { Derivation } from '../model/record.ts';
-import { reach } from './kin.ts';
 import { once } from './once.ts';
+import { reach } from './reach.ts';
 
 export interface Lineage {
   /** The record and every record it certainly derives from. */

@@ -2,7 +2,7 @@
  * The items of evidence of one case, with what the other questions need to know of each: its records, whose mentions
  * it uses, its roots, and whether it must be tied to the subject.
  */
-import type { Case, Evidence } from '../model/case.ts';
+import { sourcesOf, type Case, type Evidence } from '../model/case.ts';
 import { mentionAt, statementOf, type Facts } from '../model/facts.ts';
 import type { MentionEvent } from '../model/record.ts';
 import { containmentOf } from './containment.ts';
@@ -42,12 +42,11 @@ export function itemsOf(facts: Facts, c: Case): Item[] {
   const cites = new Set(answer?.cites);
   const countries = answer ? containmentOf(facts).countries(answer.place) : [];
   return c.evidence.map((evidence, index) => {
-    const refs = evidence.from.filter((ref) => !ref.startsWith('search:'));
+    const { mentions: refs, records, searches } = sourcesOf(evidence);
     const mentions = refs.map((ref) => {
       const [record = '', mention = ''] = ref.split('#');
       return { ref, record, mention, person: kinOf(facts).owner(ref) ?? null };
     });
-    const records = [...new Set(mentions.map((m) => m.record))];
     const exemplars = new Set(records.flatMap((record) => [...lineageOf(facts, record).certain]));
     return {
       id: evidence.id,
@@ -55,7 +54,7 @@ export function itemsOf(facts: Facts, c: Case): Item[] {
       evidence,
       cited: cites.has(evidence.id),
       mentions,
-      search: evidence.from.find((ref) => ref.startsWith('search:'))?.slice('search:'.length),
+      search: searches[0],
       records,
       exemplars,
       roots: mergeRoots(refs.map((ref) => rootsOf(facts, ref, evidence.states))),

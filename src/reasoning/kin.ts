@@ -4,6 +4,7 @@
  */
 import type { Facts } from '../model/facts.ts';
 import { once } from './once.ts';
+import { reach } from './reach.ts';
 
 export interface Kin {
   /** The person a mention (`record#mention`) belongs to, or `undefined` for nobody yet. */
@@ -73,15 +74,3 @@ export const kinOf: (facts: Facts) => Kin = once((facts: Facts): Kin => {
     },
   };
 });
-
-/** Everything reached from a start by one step or more; circles do no harm. */
-export function reach(start: string, next: (id: string) => Iterable<string>): Set<string> {
-  const seen = new Set<string>();
-  const queue = [...next(start)];
-  for (let id = queue.pop(); id !== undefined; id = queue.pop()) {
-    if (seen.has(id)) continue;
-    seen.add(id);
-    queue.push(...next(id));
-  }
-  return seen;
-}

@@ -5,6 +5,7 @@ import type { Namer } from '../../dossier/words.ts';
 import type { Examination } from '../../dossier/examine.ts';
 import type { Case } from '../../model/case.ts';
 import type { Facts } from '../../model/facts.ts';
+import { containmentOf } from '../../reasoning/containment.ts';
 import type { CaseResult, Standing } from '../../reasoning/types.ts';
 import { wrap, type Paint } from './paint.ts';
 
@@ -49,7 +50,8 @@ function oneCase(facts: Facts, c: Case, result: CaseResult, paint: Paint): strin
   const say = (label: string, text: string) =>
     lines.push(wrap(text, paint.width, `   ${label.padEnd(12)}`, ' '.repeat(15)));
 
-  if (result.place !== null) say('place', chain(facts, result.place).map(names.placeName).join(', '));
+  if (result.place !== null)
+    say('place', containmentOf(facts).path(result.place).map(names.placeName).join(', '));
   const claim =
     result.claim === null
       ? ''
@@ -110,18 +112,6 @@ function oneCase(facts: Facts, c: Case, result: CaseResult, paint: Paint): strin
 
 function recordsOf(result: CaseResult, item: string): string[] {
   return result.items.find((one) => one.id === item)?.records ?? [];
-}
-
-/** From a place to its country, by the first place each lies within. */
-function chain(facts: Facts, place: string): string[] {
-  const path = [place];
-  for (
-    let next = facts.places.get(place)?.within[0]?.place;
-    next !== undefined && !path.includes(next);
-    next = facts.places.get(next)?.within[0]?.place
-  )
-    path.push(next);
-  return path;
 }
 
 /** Plain names, straight from the facts: an author's own terminal withholds nothing. */
