@@ -20,6 +20,7 @@ import { imageHref } from './media-paths.ts';
 import { placeViews } from './place-views.ts';
 import type { CaseView, Dossier, MediaView, PersonView, RecordView } from './types.ts';
 import { maskResult, withoutLiving } from './withhold.ts';
+import { gather } from '../model/multimap.ts';
 
 /**
  * Builds the dossier. With errors in the examination it still holds what can be shown, for the live preview. `kept`
@@ -127,8 +128,7 @@ function personViews(
 ): Map<string, PersonView> {
   const children = new Map<string, string[]>();
   for (const person of facts.people.values())
-    for (const { person: parent } of person.parents)
-      (children.get(parent) ?? children.set(parent, []).get(parent)!).push(person.id);
+    for (const { person: parent } of person.parents) gather(children, parent, person.id);
   const marriages = new Map<string, PersonView['spouses']>();
   for (const person of facts.people.values())
     for (const { person: spouse, married, place } of person.spouses)
@@ -142,8 +142,7 @@ function personViews(
         else Object.assign(known, { married: known.married ?? married, place: known.place ?? place });
       }
   const casesOf = new Map<string, string[]>();
-  for (const c of facts.cases.values())
-    (casesOf.get(c.subject) ?? casesOf.set(c.subject, []).get(c.subject)!).push(c.id);
+  for (const c of facts.cases.values()) gather(casesOf, c.subject, c.id);
 
   const views = new Map<string, PersonView>();
   for (const person of facts.people.values()) {
@@ -190,8 +189,7 @@ function evidenceByRecord(facts: Facts): Map<string, RecordView['usedIn']> {
   const used = new Map<string, RecordView['usedIn']>();
   for (const c of facts.cases.values())
     for (const item of c.evidence)
-      for (const record of sourcesOf(item).records)
-        (used.get(record) ?? used.set(record, []).get(record)!).push({ case: c.id, evidence: item.id });
+      for (const record of sourcesOf(item).records) gather(used, record, { case: c.id, evidence: item.id });
   return used;
 }
 
@@ -200,7 +198,7 @@ function copiesByRecord(facts: Facts): Map<string, RecordView['copies']> {
   for (const record of facts.records.values())
     for (const target of record.derivedFrom.map(derivationTarget))
       if (target)
-        (copies.get(target.record) ?? copies.set(target.record, []).get(target.record)!).push({
+        gather(copies, target.record, {
           record: record.id,
           perhaps: target.perhaps,
         });
@@ -210,8 +208,7 @@ function copiesByRecord(facts: Facts): Map<string, RecordView['copies']> {
 function partsByRecord(facts: Facts): Map<string, string[]> {
   const parts = new Map<string, string[]>();
   for (const record of facts.records.values())
-    if (record.partOf !== undefined)
-      (parts.get(record.partOf) ?? parts.set(record.partOf, []).get(record.partOf)!).push(record.id);
+    if (record.partOf !== undefined) gather(parts, record.partOf, record.id);
   return parts;
 }
 

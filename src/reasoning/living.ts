@@ -8,6 +8,7 @@ import { daySpan } from '../model/edtf.ts';
 import { mentionAt, type Facts } from '../model/facts.ts';
 import { birthSpan } from './ages.ts';
 import { once } from './once.ts';
+import { gather } from '../model/multimap.ts';
 
 /** Nobody is taken to have become a parent, or to have married, younger than this; a low number errs toward living. */
 const youngest = 12;
@@ -40,12 +41,10 @@ const latestBirth = once((facts: Facts) => {
   const children = new Map<string, string[]>();
   const marriages = new Map<string, string[]>();
   for (const person of facts.people.values()) {
-    for (const { person: parent } of person.parents)
-      (children.get(parent) ?? children.set(parent, []).get(parent)!).push(person.id);
+    for (const { person: parent } of person.parents) gather(children, parent, person.id);
     for (const { person: spouse, married } of person.spouses) {
       if (married === undefined) continue;
-      for (const one of [person.id, spouse])
-        (marriages.get(one) ?? marriages.set(one, []).get(one)!).push(married);
+      for (const one of [person.id, spouse]) gather(marriages, one, married);
     }
   }
   const known = new Map<string, number | null>();

@@ -9,6 +9,7 @@ import type { Search } from '../model/search.ts';
 import { containmentOf } from './containment.ts';
 import { kinOf } from './kin.ts';
 import { once } from './once.ts';
+import { gather } from '../model/multimap.ts';
 
 /** The searches logged for rivals of the subject of a case, in the order of the log. */
 export function searchesForRivals(facts: Facts, c: Case): Search[] {
@@ -40,8 +41,7 @@ function rivalsOf(facts: Facts, c: Case): Set<string> {
 const searchedFor = once((facts: Facts) => {
   const people = new Set([...facts.searches.values()].flatMap((search) => search.for));
   const byWord = new Map<string, string[]>();
-  for (const id of people)
-    for (const word of nameWords(facts, id)) (byWord.get(word) ?? byWord.set(word, []).get(word)!).push(id);
+  for (const id of people) for (const word of nameWords(facts, id)) gather(byWord, word, id);
   return { people, byWord };
 });
 

@@ -5,6 +5,7 @@
 import type { Item } from './items.ts';
 import { once } from './once.ts';
 import type { TieState } from './types.ts';
+import { gather } from '../model/multimap.ts';
 
 /**
  * The ids of the items that hold when the items in `lost` are taken away, in an order in which each comes after those
@@ -38,7 +39,7 @@ const tieGraph = once((items: readonly Item[]) => {
   const waitingFor = new Map<string, [position: number, way: number][]>();
   needs.forEach((ways, position) =>
     ways.forEach((way, number) => {
-      for (const id of way) (waitingFor.get(id) ?? waitingFor.set(id, []).get(id)!).push([position, number]);
+      for (const id of way) gather(waitingFor, id, [position, number]);
     }),
   );
   return { needs, waitingFor };

@@ -3,6 +3,7 @@
  * looked at what the author wrote; this looks at what is about to be published, whatever it was made from.
  */
 import { fold } from '../../dossier/living-named.ts';
+import { gather } from '../../model/multimap.ts';
 
 /** Finds the id of someone withheld whom a text names, if it names any. `\0` in the text parts what stands apart. */
 export type LivingScan = (text: string) => string | undefined;
@@ -22,7 +23,7 @@ export function livingScan(names: ReadonlyMap<string, string>): LivingScan | und
       .split(' ')
       .map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
     const pattern = new RegExp(`${escaped.join('\\s+')}(?![\\p{L}\\p{N}])`, 'uy');
-    (byFirstWord.get(first[0]) ?? byFirstWord.set(first[0], []).get(first[0])!).push({ pattern, person });
+    gather(byFirstWord, first[0], { pattern, person });
   }
   return (text) => {
     const folded = fold(text);
