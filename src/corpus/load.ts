@@ -16,6 +16,7 @@ import { finding, inOrder, quoted } from './finding.ts';
 import { builtInPlaceMap, builtInSeriesMap, mergePlace, mergeSeries } from './gazetteer.ts';
 import { folderKinds, otherFolders } from './kinds.ts';
 import { checkMedia } from './media.ts';
+import { readNameCounts } from './name-counts.ts';
 import { readEntries, type ReadEntries } from './read.ts';
 import { checkReferences } from './references.ts';
 import { checkStructure } from './structure.ts';
@@ -38,7 +39,8 @@ export function loadCorpus(dir: string, options: { schemaOnly?: boolean } = {}):
   demandContent(folder, dir, findings.list);
 
   const read = readEntries(folder, findings);
-  const facts = gather(read, findings);
+  const entries = gather(read, findings);
+  const facts: Facts = { ...entries, nameCounts: readNameCounts(folder, entries.places, findings.list) };
   const entryOf = (kind: EntryKind, id: string) => read.byKey.get(`${kind}:${id}`);
   if (!options.schemaOnly) {
     checkReferences(read.entries, { ids: idsByKind(read, facts), uncertain: read.uncertain }, findings);
@@ -131,7 +133,7 @@ function demandContent(folder: ContentFolder, dir: string, findings: Finding[]):
 }
 
 /** The facts of all entries of good form. What only completes a built-in place or series is laid over it. */
-function gather(read: ReadEntries, findings: Findings): Facts {
+function gather(read: ReadEntries, findings: Findings): Omit<Facts, 'nameCounts'> {
   const cases = new Map<string, Case>();
   const records = new Map<string, SourceRecord>();
   const people = new Map<string, Person>();
@@ -183,7 +185,7 @@ function incomplete(entry: Entry, required: readonly string[], findings: Finding
 }
 
 /** Every id of each kind, with the entry that has it, or none for what is built in. */
-function idsByKind(read: ReadEntries, facts: Facts): Map<EntryKind, Map<string, Entry | undefined>> {
+function idsByKind(read: ReadEntries, facts: Pick<Facts, 'places' | 'series'>): Map<EntryKind, Map<string, Entry | undefined>> {
   const ids = new Map<EntryKind, Map<string, Entry | undefined>>([
     ['place', new Map([...facts.places.keys()].map((id) => [id, undefined]))],
     ['series', new Map([...facts.series.keys()].map((id) => [id, undefined]))],

@@ -1,4 +1,5 @@
 import type { Case } from './case.ts';
+import type { NameCount } from './name-count.ts';
 import type { Person } from './person.ts';
 import type { Place } from './place.ts';
 import type { Mention, SourceRecord } from './record.ts';
@@ -20,6 +21,8 @@ export interface Facts {
   series: ReadonlyMap<string, Series>;
   searches: ReadonlyMap<string, Search>;
   reviews: readonly Review[];
+  /** The author's own counts of names, in the order of files and rows. */
+  nameCounts: readonly NameCount[];
 }
 
 /** The mention a `record#mention` reference names, if there is one. */

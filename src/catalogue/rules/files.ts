@@ -77,6 +77,16 @@ export const fileRules = {
       right: '- place: kilmacow\n  because: >-\n    He was older, and a tailor',
     },
   },
+  'name-list-is-readable': {
+    title: 'Every list in names/ is a table with a name and a count in each row.',
+    severity: 'error',
+    why: 'How rare a name is decides how much it proves that two records share it; a count misread would make a common name look rare.',
+    mend: 'Begin the file with a line of headings: name, count, and if need be part, place, sex, total and source. Counts are whole numbers, and a total is never less than a count in it.',
+    example: {
+      wrong: 'Phelan;about twenty',
+      right: 'name,count,total,place,source\nPhelan,21,412,kilbarrymeaden,Printed valuation of 1851',
+    },
+  },
   'comment-is-meant': {
     title: 'No part of a value is lost in a comment.',
     severity: 'warning',
