@@ -1,0 +1,288 @@
+/**
+ * How far two names agree, in the levels that a weight is given to.
+ *
+ * Rule (common practice): abbreviations, Latin forms and a prefix left off make no other name; names used for one
+ * another, as R. E. Matheson's Varieties and Synonymes (1890, 1901) lists them, speak for a match but less; then
+ * likeness of spelling, then of sound. The first given name decides.
+ *
+ * Whatever can be worked out from one name alone is worked out once, by `prepareGiven` and `prepareSurname`.
+ */
+import type { GivenForm } from '../../catalogue/names/given-index.ts';
+import { oStems } from '../../catalogue/names/prefixes.ts';
+import { foldName, surnameParts, type SurnamePrefix } from './fold.ts';
+import { comparedLength, jaroWinkler } from './jaro-winkler.ts';
+import { givenFormsOf, givenNameOf, surnameFormsOf, type SurnameForm } from './lookup.ts';
+import { soundexCodes } from './soundex.ts';
+import type { NameAgreement, NameLevel } from './types.ts';
+
+/** Jaro–Winkler similarities from which two spellings are `close` and `near` (common practice). */
+export const similarEnough = { close: 0.92, near: 0.85 } as const;
+
+/** A name with everything about it that a comparison needs. */
+export interface PreparedName {
+  /** As written, shortened where it is absurdly long. */
+  written: string;
+  /** Folded; of a surname with its prefix joined. Empty where nothing of it is a letter: then it is missing. */
+  text: string;
+  /** The words of the folded name. */
+  tokens: readonly string[];
+  /** Of a surname: what it is without its prefix; of a given name the first word. */
+  stem: string;
+  /** Of a surname: its prefix. */
+  prefix?: SurnamePrefix;
+  /** Of each word: the given names of the catalogue it can stand for. */
+  given: readonly (readonly GivenForm[])[];
+  /** The groups of surnames it belongs to. */
+  surnames: readonly SurnameForm[];
+  /** Keys under which names that may be one another are found together; equal names share all. */
+  keys: readonly string[];
+  /** Codes of its sound; two names sound alike when they share one. */
+  sounds: readonly string[];
+}
+
+const letterInitial = /^\p{L}$/u;
+const shown = (text: string): string => {
+  const trimmed = text.trim().replace(/\s+/gu, ' ');
+  return trimmed.length > 40 ? `${trimmed.slice(0, 40)}…` : trimmed;
+};
+const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
+
+/** Only so much of a text is looked at: no name is longer, and the work stays small whatever is pasted into a cell. */
+const longest = 400;
+
+/** A given name, or several, as written; makes ready what `agreeGiven` asks. */
+export function prepareGiven(text: string): PreparedName {
+  const cut = text.slice(0, longest);
+  const folded = foldName(cut);
+  const tokens = folded === '' ? [] : folded.split(' ');
+  const given = tokens.map(givenFormsOf);
+  const first = tokens[0] ?? '';
+  return {
+    written: shown(cut),
+    text: folded,
+    tokens,
+    stem: first,
+    given,
+    surnames: [],
+    keys: first === '' ? [] : [first, ...(given[0] ?? []).map(({ group }) => `=${group}`)],
+    sounds: soundsOf(first),
+  };
+}
+
+/** A surname as written, prefix and all; makes ready what `agreeSurname` asks. */
+export function prepareSurname(text: string): PreparedName {
+  const cut = text.slice(0, longest);
+  const { full, stem, prefix } = surnameParts(cut, oStems);
+  const surnames = surnameFormsOf(full, stem);
+  return {
+    written: shown(cut),
+    text: full,
+    tokens: full === '' ? [] : full.split(' '),
+    stem,
+    ...(prefix ? { prefix } : {}),
+    given: [],
+    surnames,
+    keys: full === '' ? [] : [...new Set([full, stem]), ...surnames.map(({ group }) => `=${group}`)],
+    sounds: soundsOf(full === stem ? full : stem),
+  };
+}
+
+function soundsOf(word: string): string[] {
+  return soundexCodes(word.slice(0, comparedLength));
+}
+
+const agreement = (level: NameLevel, similarity: number, why = ''): NameAgreement => ({
+  level,
+  similarity,
+  why,
+});
+
+/**
+ * How far two surnames agree. A prefix left off is `same`; so is a usual spelling of the catalogue. Where one has
+ * several words (a patronymic with a farm, two families' names) and the other is one of them, it is `variant`. Two
+ * names of which one is missing are `different` with similarity 0: ask first whether `text` is empty.
+ */
+export function agreeSurname(a: PreparedName, b: PreparedName): NameAgreement {
+  if (a.text === '' || b.text === '') return agreement('different', 0);
+  if (a.text === b.text) return agreement('exact', 1);
+  const similarity = jaroWinkler(a.text, b.text);
+  if (a.stem === b.stem && (a.prefix === undefined) !== (b.prefix === undefined))
+    return agreement('same', similarity, `${prefixWords(a.prefix ?? b.prefix)} is left off`);
+  if (letterInitial.test(a.text) || letterInitial.test(b.text))
+    return initial(a, b, a.text, b.text, similarity);
+
+  const group = shared(a.surnames, b.surnames);
+  if (group) {
+    const [mine, its] = group;
+    return mine.kind === 'interchangeable' || its.kind === 'interchangeable'
+      ? agreement('variant', similarity, `${a.written} and ${b.written} are used interchangeably`)
+      : agreement('same', similarity, `${a.written} and ${b.written} are spellings of one name`);
+  }
+  if (a.tokens.length !== b.tokens.length) {
+    const [short, long] = a.tokens.length < b.tokens.length ? [a, b] : [b, a];
+    if (short.tokens.every((token) => long.tokens.includes(token)))
+      return agreement('variant', similarity, `${short.written} is a part of ${long.written}`);
+  }
+  const stems = a.stem === a.text && b.stem === b.text ? similarity : jaroWinkler(a.stem, b.stem);
+  return bySpelling(a, b, Math.max(similarity, stems));
+}
+
+/**
+ * How far two given names agree. The first name decides; further names that agree or are missing do no harm (`same`
+ * where one has more), further names that contradict leave it at `near`. A first name that is another's second one is
+ * `variant`. Two equal initials are `initial`. Missing names as with `agreeSurname`.
+ */
+export function agreeGiven(a: PreparedName, b: PreparedName): NameAgreement {
+  if (a.text === '' || b.text === '') return agreement('different', 0);
+  const onlyInitials = a.tokens.every(isInitial) && b.tokens.every(isInitial);
+  if (a.text === b.text && !onlyInitials) return agreement('exact', 1);
+  const similarity = jaroWinkler(a.text, b.text);
+  if (a.tokens.length !== b.tokens.length && a.tokens.join('') === b.tokens.join(''))
+    return agreement('same', similarity, `${a.written} and ${b.written} are one name`);
+
+  const first = word(a, 0, b, 0);
+  if (first.level === 'different') return bySecondName(a, b) ?? first;
+  if (first.level === 'sound' || first.level === 'near') return first;
+  return withFurtherNames(a, b, first, similarity);
+}
+
+const isInitial = (token: string): boolean => letterInitial.test(token);
+
+/** The further names of two people whose first names agree. */
+function withFurtherNames(
+  a: PreparedName,
+  b: PreparedName,
+  first: NameAgreement,
+  similarity: number,
+): NameAgreement {
+  const both = Math.min(a.tokens.length, b.tokens.length);
+  for (let at = 1; at < both; at++) {
+    const { level } = word(a, at, b, at);
+    if (level !== 'different') continue;
+    if (laterName(a, b, at) || laterName(b, a, at)) continue;
+    const names = `${capital(a.tokens[at]!)} and ${capital(b.tokens[at]!)}`;
+    return agreement('near', similarity, `the first names agree, but not the further ones: ${names}`);
+  }
+  if (first.level !== 'exact') return first;
+  if (a.tokens.length === b.tokens.length)
+    return agreement('same', similarity, `${a.written} and ${b.written} are one name`);
+  const long = a.tokens.length > b.tokens.length ? a : b;
+  return agreement('same', similarity, `${long.tokens.slice(both).map(capital).join(' ')} is left off`);
+}
+
+/** Whether the name of one at a place stands further on in the other. */
+const laterName = (a: PreparedName, b: PreparedName, at: number): boolean =>
+  b.tokens.length > a.tokens.length && b.tokens.indexOf(a.tokens[at]!, at) !== -1;
+
+/** One is called by what is the other's second name. */
+function bySecondName(a: PreparedName, b: PreparedName): NameAgreement | undefined {
+  for (const [one, other] of [
+    [a, b],
+    [b, a],
+  ] as const) {
+    if (isInitial(one.stem)) continue;
+    for (let at = 1; at < Math.min(other.tokens.length, 4); at++) {
+      const found = word(one, 0, other, at);
+      if (found.level === 'exact' || found.level === 'same')
+        return agreement(
+          'variant',
+          found.similarity,
+          `${capital(one.stem)} is a further name of ${other.written}`,
+        );
+    }
+  }
+  return undefined;
+}
+
+/** How two single given names agree, whatever stands beside them. */
+function word(a: PreparedName, i: number, b: PreparedName, j: number): NameAgreement {
+  const mine = a.tokens[i]!;
+  const its = b.tokens[j]!;
+  if (mine === its) {
+    return isInitial(mine)
+      ? agreement('initial', 1, `both are only the initial ${mine.toUpperCase()}`)
+      : agreement('exact', 1);
+  }
+  const similarity = jaroWinkler(mine, its);
+  const forms = shared(a.given[i]!, b.given[j]!);
+  if (forms) return { ...byCatalogue(mine, its, forms), similarity };
+  if (isInitial(mine) || isInitial(its)) return initial(a, b, mine, its, similarity);
+  return i === 0 && j === 0
+    ? bySpelling(a, b, similarity)
+    : agreement(levelOf(similarity) ?? 'different', similarity);
+}
+
+function byCatalogue(a: string, b: string, [mine, its]: readonly [GivenForm, GivenForm]): NameAgreement {
+  const name = givenNameOf(mine.group);
+  const loose = (form: GivenForm) => form.kind === 'diminutive' || form.kind === 'interchangeable';
+  const level = loose(mine) || loose(its) ? 'variant' : 'same';
+  const say = (form: GivenForm, text: string): string => {
+    const as = capital(text);
+    if (form.kind === 'abbreviation') return `${as} is short for ${name}`;
+    if (form.kind === 'latin') return `${as} is Latin for ${name}`;
+    if (form.kind === 'translation') return `${as} is ${form.language} for ${name}`;
+    if (form.kind === 'diminutive') return `${as} is a pet form of ${name}`;
+    if (form.kind === 'interchangeable') return `${as} is used for ${name}`;
+    return `${as} is a spelling of ${name}`;
+  };
+  const said = [
+    ...(mine.kind === 'name' ? [] : [say(mine, a)]),
+    ...(its.kind === 'name' ? [] : [say(its, b)]),
+  ];
+  return agreement(level, 0, said.sort().join(', and '));
+}
+
+function initial(
+  a: PreparedName,
+  b: PreparedName,
+  mine: string,
+  its: string,
+  similarity: number,
+): NameAgreement {
+  const [letter, full] = isInitial(mine) ? [mine, its] : [its, mine];
+  if (!full.startsWith(letter)) return agreement('different', similarity);
+  return isInitial(full)
+    ? agreement('initial', similarity, `both are only the initial ${letter.toUpperCase()}`)
+    : agreement('initial', similarity, `${letter.toUpperCase()} fits ${capital(full)}`);
+}
+
+/** The nearest common group of two words, or nothing: names and abbreviations before pet forms, then by the row. */
+function shared<Form extends { group: number; kind: string }>(
+  a: readonly Form[],
+  b: readonly Form[],
+): readonly [Form, Form] | undefined {
+  let best: readonly [Form, Form] | undefined;
+  let least = Infinity;
+  for (const mine of a) {
+    for (const its of b) {
+      if (mine.group !== its.group) continue;
+      const far = distance(mine.kind) + distance(its.kind);
+      if (far < least) {
+        least = far;
+        best = [mine, its];
+      }
+    }
+  }
+  return best;
+}
+
+const distance = (kind: string): number =>
+  kind === 'name' ? 0 : kind === 'interchangeable' ? 20 : kind === 'diminutive' ? 10 : 1;
+
+const levelOf = (similarity: number): NameLevel | undefined =>
+  similarity >= similarEnough.close ? 'close' : similarity >= similarEnough.near ? 'near' : undefined;
+
+function bySpelling(a: PreparedName, b: PreparedName, similarity: number): NameAgreement {
+  const level = levelOf(similarity);
+  if (level === 'close') return agreement('close', similarity, 'the spellings are nearly the same');
+  if (level === 'near') return agreement('near', similarity, 'the spellings are alike');
+  return a.sounds.some((code) => b.sounds.includes(code))
+    ? agreement('sound', similarity, 'they sound alike')
+    : agreement('different', similarity);
+}
+
+function prefixWords(prefix: SurnamePrefix | undefined): string {
+  if (prefix === 'o') return 'O’';
+  if (prefix === 'mac') return 'Mac';
+  return prefix === 'fitz' ? 'Fitz' : 'the prefix';
+}
