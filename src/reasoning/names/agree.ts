@@ -9,10 +9,10 @@
  */
 import type { GivenForm } from '../../catalogue/names/given-index.ts';
 import { oStems } from '../../catalogue/names/prefixes.ts';
+import { daitchMokotoff } from './daitch-mokotoff.ts';
 import { foldName, surnameParts, type SurnamePrefix } from './fold.ts';
-import { comparedLength, jaroWinkler } from './jaro-winkler.ts';
+import { jaroWinkler } from './jaro-winkler.ts';
 import { givenFormsOf, givenNameOf, surnameFormsOf, type SurnameForm } from './lookup.ts';
-import { soundexCodes } from './soundex.ts';
 import type { NameAgreement, NameLevel } from './types.ts';
 
 /** Jaro–Winkler similarities from which two spellings are `close` and `near` (common practice). */
@@ -36,7 +36,7 @@ export interface PreparedName {
   surnames: readonly SurnameForm[];
   /** Keys under which names that may be one another are found together; equal names share all. */
   keys: readonly string[];
-  /** Codes of its sound; two names sound alike when they share one. */
+  /** Its Daitch–Mokotoff codes, of a surname without its prefix; two names sound alike when they share one. */
   sounds: readonly string[];
 }
 
@@ -65,7 +65,7 @@ export function prepareGiven(text: string): PreparedName {
     given,
     surnames: [],
     keys: first === '' ? [] : [first, ...(given[0] ?? []).map(({ group }) => `=${group}`)],
-    sounds: soundsOf(first),
+    sounds: daitchMokotoff(first),
   };
 }
 
@@ -83,12 +83,8 @@ export function prepareSurname(text: string): PreparedName {
     given: [],
     surnames,
     keys: full === '' ? [] : [...new Set([full, stem]), ...surnames.map(({ group }) => `=${group}`)],
-    sounds: soundsOf(full === stem ? full : stem),
+    sounds: daitchMokotoff(stem),
   };
-}
-
-function soundsOf(word: string): string[] {
-  return soundexCodes(word.slice(0, comparedLength));
 }
 
 const agreement = (level: NameLevel, similarity: number, why = ''): NameAgreement => ({
@@ -108,8 +104,7 @@ export function agreeSurname(a: PreparedName, b: PreparedName): NameAgreement {
   const similarity = jaroWinkler(a.text, b.text);
   if (a.stem === b.stem && (a.prefix === undefined) !== (b.prefix === undefined))
     return agreement('same', similarity, `${prefixWords(a.prefix ?? b.prefix)} is left off`);
-  if (letterInitial.test(a.text) || letterInitial.test(b.text))
-    return initial(a, b, a.text, b.text, similarity);
+  if (letterInitial.test(a.text) || letterInitial.test(b.text)) return initial(a.text, b.text, similarity);
 
   const group = shared(a.surnames, b.surnames);
   if (group) {
@@ -206,7 +201,7 @@ function word(a: PreparedName, i: number, b: PreparedName, j: number): NameAgree
   const similarity = jaroWinkler(mine, its);
   const forms = shared(a.given[i]!, b.given[j]!);
   if (forms) return { ...byCatalogue(mine, its, forms), similarity };
-  if (isInitial(mine) || isInitial(its)) return initial(a, b, mine, its, similarity);
+  if (isInitial(mine) || isInitial(its)) return initial(mine, its, similarity);
   return i === 0 && j === 0
     ? bySpelling(a, b, similarity)
     : agreement(levelOf(similarity) ?? 'different', similarity);
@@ -232,13 +227,7 @@ function byCatalogue(a: string, b: string, [mine, its]: readonly [GivenForm, Giv
   return agreement(level, 0, said.sort().join(', and '));
 }
 
-function initial(
-  a: PreparedName,
-  b: PreparedName,
-  mine: string,
-  its: string,
-  similarity: number,
-): NameAgreement {
+function initial(mine: string, its: string, similarity: number): NameAgreement {
   const [letter, full] = isInitial(mine) ? [mine, its] : [its, mine];
   if (!full.startsWith(letter)) return agreement('different', similarity);
   return isInitial(full)
