@@ -1,15 +1,16 @@
 /** Dates as pages say them: EDTF in words, spans of a birth, years of a life. */
 import { dateInWords as ofCitation } from '../../src/citations/date-words.ts';
+import { intervalParts, isJulian, julianDate } from '../../src/model/julian-date.ts';
 
 /**
  * A date as a reader would say it: `1871-04-11` is “11 April 1871”, `1840~` “about 1840”, `../1850` “by 1850”. Of an
  * event, `1838/1842` is “between 1838 and 1842”; a citation, which may date a run of papers, says “1838 to 1842”.
  */
 export function dateInWords(date: string): string {
-  const [from, to, more] = date.trim().split('/');
-  const closed =
-    to !== undefined && more === undefined && ![from, to].some((part) => part === '' || part === '..');
-  return closed ? `between ${ofCitation(from!)} and ${ofCitation(to)}` : ofCitation(date);
+  const parts = intervalParts(date.trim());
+  return parts && !parts.some((part) => part === '' || part === '..')
+    ? `between ${ofCitation(parts[0])} and ${ofCitation(parts[1])}`
+    : ofCitation(date);
 }
 
 /** A stretch of years as a series or search has it: `1863/1865` is “1863–1865”, `1867/..` “1867 onward”. */
@@ -23,8 +24,8 @@ export function yearsInWords(from: string | undefined, to: string | undefined): 
 
 /** The years a search covered: `1863/1865` is “1863–1865”. */
 export function coverageInWords(date: string): string {
-  const [from, to] = date.split('/');
-  return to === undefined ? dateInWords(date) : yearsInWords(from, to);
+  const parts = intervalParts(date);
+  return parts ? yearsInWords(...parts) : dateInWords(date);
 }
 
 /** A birth span: “between 2 June 1839 and 11 April 1841”, “on 14 March 1818”, or “not known”. */
@@ -40,6 +41,10 @@ export function spanInWords(span: { earliest: string | null; latest: string | nu
 
 /** The year a date is best filed under, or an empty string. */
 export function yearOf(date: string | undefined): string {
+  if (date !== undefined && isJulian(date)) {
+    const from = julianDate((intervalParts(date) ?? [date])[0]);
+    if (typeof from !== 'string') return String(from.year).padStart(4, '0');
+  }
   return (
     /(?<!\d)\d{4}(?!\d)/.exec(date ?? '')?.[0] ??
     /\d{2,3}X{1,2}/.exec(date ?? '')?.[0]?.replace(/X/g, '0') ??

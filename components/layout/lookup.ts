@@ -1,6 +1,8 @@
 /** What pages ask of the dossier more than once. Everything here is a lookup; nothing is computed anew. */
 import { currentDossier } from '../../src/dossier/current.ts';
 import type { CaseView, Dossier, PlaceView, RecordView } from '../../src/dossier/types.ts';
+import { isoDay } from '../../src/model/days.ts';
+import { daySpan, edtfProblem } from '../../src/model/edtf.ts';
 import { byText } from './words.ts';
 import { yearOf } from './dates.ts';
 
@@ -58,6 +60,10 @@ export function inDateOrder(records: readonly RecordView[]): RecordView[] {
 
 /** A date as text that sorts; the undated come last. */
 export function sortableDate(date: string | undefined): string {
+  if (date?.includes('julian ') && edtfProblem(date) === undefined) {
+    const { first, last } = daySpan(date);
+    return first === null && last === null ? '9999' : isoDay((first ?? last)!);
+  }
   const plain = /\d{4}(?:-\d\d)?(?:-\d\d)?/.exec(date ?? '')?.[0];
   return plain ?? (yearOf(date) || '9999');
 }

@@ -3,7 +3,7 @@ import { mentionAt, type Facts } from '../../src/model/facts.ts';
 import type { Evidence } from '../../src/model/case.ts';
 import type { Informant, Mention, SourceRecord } from '../../src/model/record.ts';
 import type { ItemResult } from '../../src/reasoning/types.ts';
-import { coverageInWords } from './searches.ts';
+import { coverageInWords } from '../layout/dates.ts';
 import * as href from '../layout/href.ts';
 import { formWords, listInWords, plainWords, seenWords } from '../layout/words.ts';
 import type { Fix } from './bodies.ts';

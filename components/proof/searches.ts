@@ -1,7 +1,7 @@
 /** The searches of a case as rows: when, for whom, in what, and with what result. */
 import type { Search } from '../../src/model/search.ts';
 import type { Dossier } from '../../src/dossier/types.ts';
-import { dateInWords, yearsInWords } from '../layout/dates.ts';
+import { coverageInWords, dateInWords } from '../layout/dates.ts';
 import { resultWords } from '../layout/words.ts';
 import type { Namer } from '../../src/dossier/words.ts';
 import { joined, type Part, type Phrase } from '../../src/dossier/phrase.ts';
@@ -18,12 +18,6 @@ export interface SearchRow {
   result: string;
   records: Phrase;
   note: string;
-}
-
-/** The years a search covered, in words. */
-export function coverageInWords(coverage: string): string {
-  const at = coverage.indexOf('/');
-  return at < 0 ? dateInWords(coverage) : yearsInWords(coverage.slice(0, at), coverage.slice(at + 1));
 }
 
 /** A row for each search, those with nothing found first, otherwise in the order of the log. */

@@ -1,7 +1,10 @@
 /**
  * EDTF dates (ISO 8601-2, levels 0 to 2) in words, for notes and pages: “11 April 1871”, “about 1840”, “1838 to
- * 1842”. A set shows every member. English month names, day before month.
+ * 1842”. A set shows every member. English month names, day before month. A day of the Julian calendar is said as the
+ * record has it, with the day it is by the Gregorian: “30 January 1648/9 (Old Style; 9 February 1649 New Style)”.
  */
+import { civil } from '../model/days.ts';
+import { intervalParts, isJulian, julianDate } from '../model/julian-date.ts';
 
 const months = [
   'January',
@@ -55,8 +58,8 @@ export function dateInWords(date: string): string {
       set[1] === '[' ? 'or' : 'and',
     );
   if (text === '..' || text === '../..') return 'date unknown';
-  const slash = text.indexOf('/');
-  return slash < 0 ? one(text) : interval(text.slice(0, slash), text.slice(slash + 1));
+  const parts = intervalParts(text);
+  return parts ? interval(...parts) : one(text);
 }
 
 function interval(from: string, to: string): string {
@@ -88,6 +91,7 @@ const doubts = { '': '', '?': 'uncertain', '~': 'approximate', '%': 'uncertain a
 type Mark = keyof typeof sure;
 
 function one(text: string): string {
+  if (isJulian(text)) return oldStyle(text);
   const day = text.replace(/T.*$/, '');
   const longYear = /^Y(-?\d+(?:E\d+)?)(?:S(\d+))?$/.exec(day) ?? /^(-?\d{4})S(\d+)$/.exec(day);
   if (longYear)
@@ -119,6 +123,24 @@ function one(text: string): string {
         )} ${doubts[mark]}`,
     );
   return `${words} (${doubtful.join(', ')})`;
+}
+
+/** A day or month in both styles; a whole year lies in two of the other style, and is named in its own alone. */
+function oldStyle(text: string): string {
+  const date = julianDate(text);
+  if (typeof date === 'string') return text;
+  const doubt = date.mark === '' ? '' : `${sure[date.mark as Mark]} `;
+  if (date.month === undefined) return `${doubt}${date.written} (Old Style)`;
+  const month = `${months[date.month - 1]!} ${date.written}`;
+  const from = civil(date.first);
+  if (date.day !== undefined) return `${doubt}${date.day} ${month} (Old Style; ${spoken(from)} New Style)`;
+  const to = civil(date.last);
+  const start = from.year === to.year ? `${from.day} ${months[from.month - 1]!}` : spoken(from);
+  return `${doubt}${month} (Old Style; ${start} to ${spoken(to)} New Style)`;
+}
+
+function spoken({ year: y, month, day }: { year: number; month: number; day: number }): string {
+  return `${day} ${months[month - 1]!} ${y}`;
 }
 
 function calendar(y: string, m: string | undefined, d: string | undefined): string {

@@ -43,14 +43,20 @@ export const decimal = z.union([
     .transform(Number),
 ]);
 
-/** An EDTF date (ISO 8601-2). A bare year may stand as a YAML number. Kept as the author wrote it. */
+/**
+ * An EDTF date (ISO 8601-2), or a Julian one after the word `julian`. A bare year may stand as a YAML number. Kept as
+ * the author wrote it.
+ */
 export const edtfDate = z
   .union([z.string(), z.number().int().transform(String)])
   .superRefine((value, ctx) => {
     const problem = edtfProblem(value);
     if (problem) ctx.addIssue({ code: 'custom', message: problem, params: { rule: 'date-is-edtf' } });
   })
-  .meta({ description: 'An EDTF date: 1871-04-11, 1871-04, 1840~, 1838/1842 or ..' });
+  .meta({
+    description:
+      'An EDTF date: 1871-04-11, 1871-04, 1840~, 1838/1842 or ..; an Old Style day is julian 1648/49-01-30.',
+  });
 
 /** A reference `record#mention`. */
 export const mentionRef = z.string().regex(/^[a-z0-9]+(?:-[a-z0-9]+)*#[a-z0-9]+(?:-[a-z0-9]+)*$/, {

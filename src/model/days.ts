@@ -1,10 +1,19 @@
 /** Days of the (proleptic) Gregorian calendar as whole numbers counted from 1970-01-01. No clock, no time zone. */
 
-/** The number of a day; months from 1. */
+/** Days before 1 March of year 0 in this count, and the days of 400 Gregorian years. */
+const marchOfYear0 = -719_468;
+const fourCenturies = 146_097;
+
+/**
+ * The number of a day; months from 1, years astronomical (0 is 1 BC). A day past the end of its month is counted on
+ * into the next, as 30 February is 1 or 2 March.
+ */
 export function dayNumber(year: number, month: number, day: number): number {
-  const date = new Date(0);
-  date.setUTCFullYear(year, month - 1, day);
-  return Math.round(date.getTime() / 86_400_000);
+  // With the year begun in March the leap day comes last, and each month begins at a fixed distance.
+  const fromMarch = month > 2 ? month - 3 : month + 9;
+  const y = month > 2 ? year : year - 1;
+  const leapDays = Math.floor(y / 4) - Math.floor(y / 100) + Math.floor(y / 400);
+  return marchOfYear0 + 365 * y + leapDays + Math.floor((153 * fromMarch + 2) / 5) + day - 1;
 }
 
 /** The last day of a month: 28 to 31. */
@@ -15,8 +24,20 @@ export function lastDayOfMonth(year: number, month: number): number {
 
 /** Year, month and day of a day number. */
 export function civil(day: number): { year: number; month: number; day: number } {
-  const date = new Date(day * 86_400_000);
-  return { year: date.getUTCFullYear(), month: date.getUTCMonth() + 1, day: date.getUTCDate() };
+  const cycle = Math.floor((day - marchOfYear0) / fourCenturies);
+  const inCycle = day - marchOfYear0 - cycle * fourCenturies;
+  const yearOfCycle = Math.floor(
+    (inCycle - Math.floor(inCycle / 1460) + Math.floor(inCycle / 36_524) - Math.floor(inCycle / 146_096)) /
+      365,
+  );
+  const inYear = inCycle - (365 * yearOfCycle + Math.floor(yearOfCycle / 4) - Math.floor(yearOfCycle / 100));
+  const fromMarch = Math.floor((5 * inYear + 2) / 153);
+  const month = fromMarch < 10 ? fromMarch + 3 : fromMarch - 9;
+  return {
+    year: cycle * 400 + yearOfCycle + (month <= 2 ? 1 : 0),
+    month,
+    day: inYear - Math.floor((153 * fromMarch + 2) / 5) + 1,
+  };
 }
 
 /** A day as `YYYY-MM-DD`. */

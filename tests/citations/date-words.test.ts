@@ -74,6 +74,23 @@ describe('EDTF dates in words', () => {
     expect(dateInWords(date)).toBe(words);
   });
 
+  /* Source: the difference of the two calendars by the Calendar (New Style) Act 1750; the English words are ours. */
+  test.each([
+    ['julian 1648/9-01-30', '30 January 1648/9 (Old Style; 9 February 1649 New Style)'],
+    ['julian 1648/49-01-30', '30 January 1648/9 (Old Style; 9 February 1649 New Style)'],
+    ['julian 1649-01-30', '30 January 1649 (Old Style; 9 February 1649 New Style)'],
+    ['julian 1699/1700-03-01', '1 March 1699/1700 (Old Style; 12 March 1700 New Style)'],
+    ['julian 1690-07', 'July 1690 (Old Style; 11 July to 10 August 1690 New Style)'],
+    ['julian 1690-12', 'December 1690 (Old Style; 11 December 1690 to 10 January 1691 New Style)'],
+    ['julian 1690~', 'about 1690 (Old Style)'],
+    ['julian 1690/julian 1691', '1690 (Old Style) to 1691 (Old Style)'],
+    ['../julian 1648/9-01-30', 'by 30 January 1648/9 (Old Style; 9 February 1649 New Style)'],
+    ['[julian 1690,julian 1692]', '1690 (Old Style) or 1692 (Old Style)'],
+  ])('%s, a day of the Julian calendar, is “%s”', (date, words) => {
+    expect(edtfProblem(date)).toBeUndefined();
+    expect(dateInWords(date)).toBe(words);
+  });
+
   test('uncertain and approximate are told apart, and a set loses no member', () => {
     expect(dateInWords('1850?')).not.toBe(dateInWords('1850~'));
     for (const year of ['1850', '1852', '1861']) expect(dateInWords('[1850,1852,1861]')).toContain(year);
