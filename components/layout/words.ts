@@ -1,4 +1,5 @@
 /** The words the pages use for the values of the content contract, so that one value is called one thing everywhere. */
+import { readAge } from '../../src/model/age.ts';
 import type { Informant, SourceRecord } from '../../src/model/record.ts';
 import type { Search } from '../../src/model/search.ts';
 
@@ -51,12 +52,19 @@ export function count(n: number, one: string, many = `${one}s`): string {
 
 export { numberWord as numberInWords } from '../../src/dossier/words.ts';
 
-/** An age as the contract has it: `31` in years, `7m`, `12d`. */
+/** An age as the contract has it: `31` stays a number, `7m` is “7 months”, `31y 4m` “31 years and 4 months”. */
 export function ageInWords(age: string | number): string {
-  const parts = /^(\d+)([ymwd]?)$/.exec(String(age));
-  if (!parts) return String(age);
-  const unit = { m: 'month', w: 'week', d: 'day' }[parts[2]!];
-  return unit ? count(Number(parts[1]), unit) : parts[1]!;
+  const read = readAge(age);
+  if (typeof read === 'string') return String(age);
+  if (read.unit === 'y') return String(age).replace(/y$/, '');
+  const parts = [
+    [read.years, 'year'],
+    [read.months, 'month'],
+    [read.weeks, 'week'],
+    [read.days, 'day'],
+  ] as const;
+  const given = parts.filter(([n]) => n > 0).map(([n, unit]) => count(n, unit));
+  return given.length > 0 ? listInWords(given) : count(0, { m: 'month', w: 'week', d: 'day' }[read.unit]);
 }
 
 /** The first letter as a capital. */

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { ageProblem, agePattern } from './age.ts';
 import { citation } from './citation.ts';
 import { edtfDate, id, listOf, mentionRef, optionalList, text, textOrNumber, word } from './common.ts';
 
@@ -51,10 +52,12 @@ const otherParty = z.strictObject({
 });
 
 const age = z
-  .union([z.number().min(0).max(130), z.string().regex(/^\d{1,3}(?:y|m|w|d)?$/)], {
-    error: 'An age is a number of years, such as 31, or 7m or 12d for an infant.',
+  .union([z.number().meta({ minimum: 0, maximum: 130 }), z.string().meta({ pattern: agePattern })])
+  .superRefine((value, ctx) => {
+    const problem = ageProblem(value);
+    if (problem) ctx.addIssue({ code: 'custom', message: problem });
   })
-  .meta({ description: 'Years, or 7m / 12d for infants.' });
+  .meta({ description: 'Years, or 31y 4m, 7m, 3w, 12d, and 5/12 for months of an infant.' });
 
 const relation = z.strictObject({
   as: text.meta({ description: 'spouse, parent, child, sibling, witness, sponsor, neighbour, boarder …' }),

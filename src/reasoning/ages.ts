@@ -6,7 +6,8 @@
  * some day lies within the tolerance of every interval, and its hull is the span. Ages wobble in every series, so a
  * mention that falls outside is an outlier, not a contradiction (*common practice*).
  */
-import { censusDay } from '../catalogue/census-days.ts';
+import { censusDay, type AgeRule } from '../catalogue/census-days.ts';
+import { readAge } from '../model/age.ts';
 import { addMonths, addYears, civil } from '../model/days.ts';
 import { daySpan, type DaySpan } from '../model/edtf.ts';
 import { mentionAt, type Facts } from '../model/facts.ts';
@@ -85,41 +86,49 @@ export function birthInterval(
   }
   if (mention.age === undefined) return undefined;
   const on = dayOfAge(record, mention);
-  return on && { ...fromAge(mention.age, on), fixes: false };
+  const births = on && fromAge(mention.age, on);
+  return births && { ...births, fixes: false };
 }
 
-/** The births that an age stated between two days allows. On a partial date the outer days count. */
+/**
+ * The births that an age stated between two days allows. On a partial date the outer days count. An age in several
+ * units may be up to one of the smallest more; whether days are taken off before months or after is not known, so
+ * both ways count.
+ */
 function fromAge(
   age: number | string,
-  on: { first: number; last: number; ageRule: string },
-): { first: number; last: number } {
-  const [, amount = '0', unit = 'y'] = /^(\d+(?:\.\d+)?)([ymwd]?)$/.exec(String(age)) ?? [];
-  const n = Number(amount);
-  switch (unit) {
-    case 'd':
-      return { first: on.first - n, last: on.last - n };
-    case 'w':
-      return { first: on.first - 7 * (n + 1) + 1, last: on.last - 7 * n };
-    case 'm':
-      return { first: addMonths(on.first, -(n + 1)) + 1, last: addMonths(on.last, -n) };
-    default: {
-      const whole = Math.floor(n);
-      const [least, most] =
-        on.ageRule === 'next-birthday'
-          ? [whole - 1, whole - 1]
-          : on.ageRule === 'five-year-floor' && whole >= 15 && whole % 5 === 0
-            ? [whole, whole + 4]
-            : [whole, whole];
-      return { first: addYears(on.first, -(most + 1)) + 1, last: addYears(on.last, -least) };
-    }
+  on: { first: number; last: number; ageRule: AgeRule },
+): { first: number; last: number } | undefined {
+  const read = readAge(age);
+  if (typeof read === 'string') return undefined;
+  if (read.unit === 'y') {
+    const [least, most] = yearsLived(read.years, on.ageRule);
+    return { first: addYears(on.first, -(most + 1)) + 1, last: addYears(on.last, -least) };
   }
+  const months = 12 * read.years + read.months;
+  const days = 7 * read.weeks + read.days;
+  const before = (day: number, m: number, d: number) => [addMonths(day, -m) - d, addMonths(day - d, -m)];
+  const latest = Math.max(...before(on.last, months, days));
+  const earliest =
+    read.unit === 'm'
+      ? Math.min(...before(on.first, months + 1, days)) + 1
+      : Math.min(...before(on.first, months, days + (read.unit === 'w' ? 7 : 1))) + 1;
+  return { first: earliest, last: latest };
+}
+
+/** The fewest and the most years that someone had lived whose age a census gave as so many. */
+function yearsLived(stated: number, rule: AgeRule): [least: number, most: number] {
+  if (rule === 'next-birthday') return [Math.max(0, stated - 1), Math.max(0, stated - 1)];
+  return rule === 'five-year-floor' && stated >= 15 && stated % 5 === 0
+    ? [stated, stated + 4]
+    : [stated, stated];
 }
 
 /** The day an age is as of: a census's own day, else the event's, the arrival's, or that of the record. */
 function dayOfAge(
   record: SourceRecord,
   mention: Mention,
-): { first: number; last: number; ageRule: string } | undefined {
+): { first: number; last: number; ageRule: AgeRule } | undefined {
   const made = record.made === undefined ? null : daySpan(record.made).first;
   const census =
     record.series === undefined
