@@ -10,6 +10,7 @@
  * (Special Report on Surnames in Ireland, 1894).
  */
 import { givenCounts } from '../../catalogue/names/given-counts.ts';
+import { fromMemory } from '../../catalogue/names/sources.ts';
 import { surnameCounts } from '../../catalogue/names/surname-counts.ts';
 import type { NameCount } from '../../model/name-count.ts';
 import { prepareGiven, prepareSurname, type PreparedName } from './agree.ts';
@@ -351,6 +352,8 @@ function inWords(
       ? `Nobody of the ${thousands(nearest.total)} counted ${where} is called ${told}; it is taken to be borne by ${perThousand(share)}.`
       : `${told} is not among the names listed ${where}, and is taken to be borne by ${perThousand(share)}.`;
   }
+  if (counted.source === fromMemory)
+    return `${told} is borne by about ${perThousand(share)} ${where} (${fromMemory}).`;
   const base = `${told} is borne by ${thousands(counted.count)} of ${thousands(nearest.total)} ${where}`;
   return larger?.place !== undefined && nearest.total < fewPeople
     ? `${base}; as that is few, ${nameOfPlace(larger.place)} is counted in, which makes ${perThousand(share)}.`

@@ -35,4 +35,10 @@ export interface NameParts {
   patronymic: boolean;
   /** A farm name after a patronymic. */
   farm: string;
+  /** Other given names told beside the first: in brackets, after “or”. */
+  otherGiven?: string[];
+  /** A wife or widow called by her husband’s name: Mrs. Maurice Phelan. The given name is his. */
+  husbands?: boolean;
+  /** Words of the reading that are no part of the name: of Kilmacow, wife of …, & Partners. */
+  rest?: string;
 }
