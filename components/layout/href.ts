@@ -11,6 +11,8 @@ export const examplesIndex = '/examples.html';
 export const sources = '/sources.html';
 export const searches = '/searches.html';
 export const method = '/method.html';
+/** How people in different records are compared. */
+export const whoMethod = `${method}#who`;
 export const readingAProof = '/guide/reading-a-proof.html';
 export const ids = '/ids.html';
 export const about = '/about.html';

@@ -9,6 +9,7 @@ import { mentionAt } from '../../src/model/facts.ts';
 import { plainWords } from '../layout/words.ts';
 import { bodiesOf, relationOf, type Fix } from './bodies.ts';
 import { evidenceCard, type EvidenceCard } from './evidence.ts';
+import { ledgerViews, type LedgerView } from './identity.ts';
 import type { Namer } from '../../src/dossier/words.ts';
 import { namerOf } from './names.ts';
 import { notebook, type Notebook, type PageNote } from './notebook.ts';
@@ -32,6 +33,8 @@ export interface ProofPage {
   fix: Fix | null;
   names: Namer;
   evidence: EvidenceCard[];
+  /** Who is who: the links between mentions and people that the conclusion depends on. */
+  ledgers: LedgerView[];
   dependent: Phrase[];
   undetermined: Phrase[];
   argued: { pairs: Phrase[]; because: Phrase }[];
@@ -64,6 +67,7 @@ export function proofPage(dossier: Dossier, view: CaseView, result: CaseResult):
     fix,
     names,
     evidence,
+    ledgers: ledgerViews(dossier, view.links, names),
     dependent: of('dependent'),
     undetermined: of('undetermined'),
     argued: arguedPairs(c, result, names),

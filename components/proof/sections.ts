@@ -11,6 +11,7 @@ const all = {
   lines: 'Sight lines',
   support: 'How far the evidence reaches',
   evidence: 'The evidence, item by item',
+  who: 'Who is who',
   independence: 'What depends on what',
   conflicts: 'Conflicts',
   aside: 'Set aside',
@@ -34,9 +35,10 @@ export function section(key: SectionKey, page: Pick<ProofPage, 'result'>): Secti
 }
 
 /** The sections a page has: without a place there is nothing to draw, to count or to overturn. */
-export function sections(page: Pick<ProofPage, 'result' | 'rejected' | 'candidates'>): Section[] {
+export function sections(page: Pick<ProofPage, 'result' | 'rejected' | 'candidates' | 'ledgers'>): Section[] {
   const keys = (Object.keys(all) as SectionKey[]).filter((key) => {
     if (page.result.place === null && ['lines', 'support', 'overturn'].includes(key)) return false;
+    if (key === 'who') return page.ledgers.length > 0;
     return key !== 'aside' || page.rejected.length + page.candidates.length > 0;
   });
   return keys.map((key) => section(key, page));

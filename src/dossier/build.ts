@@ -16,6 +16,7 @@ import { searchesForRivals } from '../reasoning/rivals.ts';
 import { bodyContext, type Examination } from './examine.ts';
 import { imageSize } from '../corpus/image-size.ts';
 import type { KeptParts } from './kept.ts';
+import { identityLinks } from './identity-links.ts';
 import { imageHref } from './media-paths.ts';
 import { placeViews } from './place-views.ts';
 import type { CaseView, Dossier, MediaView, PersonView, RecordView } from './types.ts';
@@ -89,6 +90,7 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
       ],
       subject,
       narrative,
+      links: result ? identityLinks(facts, c, maskResult(corpus, result, withheld)) : [],
       searches: [...family, ...searchesForRivals(facts, c).filter((search) => !family.includes(search))],
       reviews: facts.reviews
         .filter((review) => review.case === c.id)

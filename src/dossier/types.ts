@@ -18,6 +18,7 @@ import type { Site } from '../model/site.ts';
 import type { CaseResult } from '../reasoning/types.ts';
 import type { Counts } from '../corpus/types.ts';
 import type { Rendered } from '../markdown/types.ts';
+import type { LinkView } from './identity-links.ts';
 
 export interface Dossier {
   site: Site;
@@ -47,6 +48,8 @@ export interface CaseView {
   blockedBy: string[];
   subject: PersonView;
   narrative: Rendered;
+  /** The links between mentions and people that the conclusion or working idea depends on. */
+  links: LinkView[];
   /** Searches logged for the subject or anyone joined to them, with those for rivals. */
   searches: Search[];
   reviews: ReviewView[];

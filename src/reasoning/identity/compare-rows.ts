@@ -12,7 +12,8 @@ import {
   type IdentityParameters,
 } from '../../catalogue/identity.ts';
 import { civil } from '../../model/days.ts';
-import { agreeGiven, agreeSurname, prepareGiven, prepareSurname } from '../names/agree.ts';
+import { agreeGiven, agreeSurname } from '../names/agree.ts';
+import { preparedGiven, preparedSurname } from '../names/prepared.ts';
 import { foldName } from '../names/fold.ts';
 import type { NameAgreement } from '../names/types.ts';
 import { gapLevel, listLevel, plainText, textLevel, yearsApart, type Days } from './agreement.ts';
@@ -56,6 +57,12 @@ export interface ComparisonContext {
   parameters: IdentityParameters;
   /** Log₂ odds before anything is compared; see `priorBits`. */
   prior: number;
+  /** How two readings of places agree, where a gazetteer knows better than their letters; nothing where it does not. */
+  places?: (
+    field: 'birthplace' | 'residence',
+    a: string,
+    b: string,
+  ) => readonly [level: string, because: string] | undefined;
 }
 
 /** The parameters where nothing was learned from data. */
@@ -65,11 +72,11 @@ export const usualParameters: IdentityParameters = identityFields;
 export function compareRows(a: IdentityRow, b: IdentityRow, context: ComparisonContext): Ledger {
   const rows = [
     nameRow('given', a.given, b.given, context),
-    nameRow('surname', a.surname, b.surname, context),
+    changeable(nameRow('surname', a.surname, b.surname, context), a, b),
     row('sex', a.sex, b.sex, context, () => (a.sex === b.sex ? 'same' : 'different')),
     ...birthRows(a.birth, b.birth, context),
-    textRow('birthplace', a.birthplace, b.birthplace, context),
-    textRow('residence', a.residence, b.residence, context),
+    placeRow('birthplace', a.birthplace, b.birthplace, context),
+    placeRow('residence', a.residence, b.residence, context),
     textRow('occupation', a.occupation, b.occupation, context),
     kinRow('spouse', a.spouse, b.spouse, context),
     kinRow('father', a.father, b.father, context),
@@ -148,7 +155,7 @@ function nameRow(
   b: string | undefined,
   context: ComparisonContext,
 ): LedgerRow | undefined {
-  const [prepare, agree] = field === 'given' ? [prepareGiven, agreeGiven] : [prepareSurname, agreeSurname];
+  const [prepare, agree] = field === 'given' ? [preparedGiven, agreeGiven] : [preparedSurname, agreeSurname];
   const one = prepare(a ?? '');
   const other = prepare(b ?? '');
   const line = row(field, one.text && a, other.text && b, context, () => {
@@ -167,6 +174,25 @@ function nameRow(
     weight: line.weight + bits,
     because: [line.because, common.because].filter((text) => text !== '').join('; '),
   };
+}
+
+/**
+ * Surnames that differ without contradicting: a woman's, who may have married between the two, and a patronymic beside
+ * a farm or family name (common practice).
+ */
+function changeable(
+  line: LedgerRow | undefined,
+  a: Pick<IdentityRow, 'sex' | 'surnameIs'>,
+  b: Pick<IdentityRow, 'sex' | 'surnameIs'>,
+): LedgerRow | undefined {
+  if (line?.agreement !== 'different') return line;
+  const because =
+    a.surnameIs && b.surnameIs && a.surnameIs !== b.surnameIs
+      ? 'a patronymic and a farm or family name may be one person’s'
+      : (a.sex ?? b.sex) === 'F' && (b.sex ?? a.sex) === 'F'
+        ? 'a woman may have married in between'
+        : '';
+  return because === '' ? line : { ...line, agreement: 'missing', weight: 0, because };
 }
 
 function birthRows(
@@ -190,6 +216,19 @@ function birthRows(
     alike[0] && alike[1] ? 'same' : alike.includes(true) ? 'close' : 'different',
   );
   return [birth, birthday];
+}
+
+function placeRow(
+  field: 'birthplace' | 'residence',
+  a: string | undefined,
+  b: string | undefined,
+  context: ComparisonContext,
+): LedgerRow | undefined {
+  const known = a && b && a !== b ? context.places?.(field, a, b) : undefined;
+  if (!known) return textRow(field, a, b, context);
+  const [agreement, because] = known;
+  if (agreement === 'missing') return { field, a: a!, b: b!, agreement, weight: 0, because };
+  return row(field, a, b, context, () => known);
 }
 
 function textRow(
@@ -217,7 +256,7 @@ function kinRow(
 
 /** Kin are named in full in one record and by given name alone in another, so the first names are what is compared. */
 function kinAgreement(a: string, b: string): NameAgreement {
-  return agreeGiven(prepareGiven(firstWord(a)), prepareGiven(firstWord(b)));
+  return agreeGiven(preparedGiven(firstWord(a)), preparedGiven(firstWord(b)));
 }
 
 const firstWord = (name: string) => foldName(name).split(' ')[0]!;

@@ -4,6 +4,8 @@ export interface IdentityRow {
   ref: string;
   given?: string;
   surname?: string;
+  /** The surname is a patronymic, or a farm or family name; absent where that is not known. */
+  surnameIs?: 'patronymic' | 'other';
   sex?: 'M' | 'F';
   /** First and last day of the birth, both included, as day numbers. */
   birth?: { first: number; last: number };

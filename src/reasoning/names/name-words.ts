@@ -11,7 +11,8 @@ export const titles = set(`
   sir lady lord dame bishop archbishop sister brother bro deacon elder judge prof professor ald alderman madam mme
   widow wid widw widdow wdw wd widower wdr spinster bachelor infant dominus domina dnus dna vidua relicta
   herr frau fraulein witwe hr fru frk jomfru enke enkemand enkemann enkefru madame pige ungkarl gaardmand husmand
-  grandfather grandmother uncle aunt cousin husband wife son daughter child nephew niece`);
+  grandfather grandmother uncle aunt cousin husband wife son daughter child nephew niece
+  poor dear old little my our kjere kjaere vor vores min mit moder fader broder soster`);
 
 /** Titles of a married woman or a widow, who may be called by her husband’s name. */
 export const wifely = set(

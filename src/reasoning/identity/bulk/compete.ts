@@ -1,0 +1,91 @@
+/**
+ * Rivals: a row is at most one of those it could be, so its candidates compete with each other and with “none of them”.
+ * Two equally good ones leave both doubtful; one that is surely somebody else’s does not stand in the way.
+ *
+ * Rule (common practice): of all ways to pair the rows off, each as likely as the product of the odds of its pairs, the
+ * share in which a pair stands together. It is worked out by passing messages between the pairs (belief propagation for
+ * monomer–dimer systems), which is exact where candidates form no circles.
+ */
+import { probabilityOf } from '../weight.ts';
+
+/** Pairs of rows with their log₂ odds, taken by themselves. */
+export interface Links {
+  count: number;
+  a: Int32Array;
+  b: Int32Array;
+  weight: Float32Array;
+}
+
+/**
+ * The probability of each pair among its rivals. `within`: both sides are the rows of one table, so that a row competes
+ * wherever it stands.
+ */
+export function probabilitiesAmongRivals(links: Links, rows: number, within: boolean): Float32Array {
+  const { count, a, b, weight } = links;
+  const offset = within ? 0 : rows;
+  const nodes = within ? rows : rows + 1 + b.reduce((most, row) => Math.max(most, row), -1);
+  const odds = Float64Array.from({ length: count }, (_, at) => 2 ** Math.min(60, weight[at]!));
+  // How free an end of a pair is, as seen from the pair: 1 ÷ (1 + what its other pairs bring).
+  let freeA = new Float64Array(count).fill(1);
+  let freeB = new Float64Array(count).fill(1);
+  const brought = new Float64Array(nodes);
+  for (let round = 0; round < 60; round++) {
+    brought.fill(0);
+    for (let at = 0; at < count; at++) {
+      brought[a[at]!]! += odds[at]! * freeB[at]!;
+      brought[offset + b[at]!]! += odds[at]! * freeA[at]!;
+    }
+    const nextA = new Float64Array(count);
+    const nextB = new Float64Array(count);
+    let change = 0;
+    for (let at = 0; at < count; at++) {
+      const fromA = Math.max(0, brought[a[at]!]! - odds[at]! * freeB[at]!);
+      const fromB = Math.max(0, brought[offset + b[at]!]! - odds[at]! * freeA[at]!);
+      // Half of the old value keeps circles from swinging to and fro.
+      nextA[at] = (freeA[at]! + 1 / (1 + fromA)) / 2;
+      nextB[at] = (freeB[at]! + 1 / (1 + fromB)) / 2;
+      change = Math.max(change, Math.abs(nextA[at]! - freeA[at]!), Math.abs(nextB[at]! - freeB[at]!));
+    }
+    freeA = nextA;
+    freeB = nextB;
+    if (change < 1e-6) break;
+  }
+  return Float32Array.from({ length: count }, (_, at) => {
+    const together = odds[at]! * freeA[at]! * freeB[at]!;
+    return together / (1 + together);
+  });
+}
+
+/** The probability of each pair by itself. */
+export function probabilitiesAlone({ count, weight }: Links): Float32Array {
+  return Float32Array.from({ length: count }, (_, at) => probabilityOf(weight[at]!));
+}
+
+/**
+ * Which of the pairs stand when each row may be in one only: the likeliest first, of equals the heavier, then the
+ * earlier rows. `order` gives pairs by number.
+ */
+export function oneToOne(
+  links: Links,
+  probability: Float32Array,
+  within: boolean,
+  order: Iterable<number>,
+): number[] {
+  const { a, b, weight } = links;
+  const usedA = new Set<number>();
+  const usedB = within ? usedA : new Set<number>();
+  return [...order]
+    .sort(
+      (one, other) =>
+        probability[other]! - probability[one]! ||
+        weight[other]! - weight[one]! ||
+        a[one]! - a[other]! ||
+        b[one]! - b[other]!,
+    )
+    .filter((at) => {
+      if (usedA.has(a[at]!) || usedB.has(b[at]!)) return false;
+      usedA.add(a[at]!);
+      usedB.add(b[at]!);
+      return true;
+    });
+}

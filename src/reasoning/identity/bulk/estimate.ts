@@ -1,0 +1,133 @@
+/**
+ * How often the levels are met, learned from the tables themselves by expectation–maximisation.
+ *
+ * Rule: A. P. Dempster, N. M. Laird and D. B. Rubin, J. Royal Stat. Soc. B 39 (1977) 1–38, as M. A. Jaro applied it to
+ * linkage, JASA 84 (1989) 414–420. What two different people agree in by chance (u) is counted in pairs taken at random
+ * and held fast; what is learned is m and how many of all pairs are one person. Pairs that agree in the same levels
+ * count as one pattern, so that the work does not grow with the pairs.
+ */
+import { probabilityOf } from '../weight.ts';
+
+export interface Shares {
+  /** By level, from 1; 0 (missing) is unused. */
+  m: Float64Array;
+  u: Float64Array;
+}
+
+/** Pairs that agree in the same levels, with about the same rarity. */
+export interface Pattern {
+  /** The level of each column; 0 where it is missing. */
+  levels: Uint8Array;
+  /** Bits to add for the rarity of what agrees, before the averages. */
+  rarity: number;
+  count: number;
+}
+
+export interface Model {
+  /** By column. */
+  shares: readonly Shares[];
+  /** The share of all pairs that are one person. */
+  matchShare: number;
+}
+
+export interface Learned extends Model {
+  /** True pairs expected among the patterns. */
+  matches: number;
+  converged: boolean;
+}
+
+/** As many pairs of the usual shares stand beside the data, so that a level met twice is not believed outright. */
+const usualPairs = 15;
+
+/**
+ * Learns `m` and the share of matches from patterns that stand for all pairs which could be matches; all others, up to
+ * `pairs`, are taken as different people. `usual` gives the shares to begin with and to fall back on; its `u` is kept.
+ * `ordered` says for each column up to which level the order of levels is one of strength: a better level never weighs
+ * less. `mostMatches` bounds the matches.
+ */
+export function learn(
+  patterns: readonly Pattern[],
+  usual: Model,
+  pairs: number,
+  mostMatches: number,
+  ordered: readonly (readonly boolean[])[],
+  rounds = 200,
+): Learned {
+  let shares = usual.shares.map(({ m, u }) => ({ m: m.slice(), u }));
+  let matchShare = usual.matchShare;
+  let matches = 0;
+  let converged = false;
+  for (let round = 0; round < rounds && !converged; round++) {
+    const weigh = weigherOf({ shares, matchShare });
+    const sums = shares.map(({ m }) => new Float64Array(m.length));
+    matches = 0;
+    for (const { levels, rarity, count } of patterns) {
+      const expected = count * probabilityOf(weigh(levels) + rarity);
+      matches += expected;
+      for (let at = 0; at < levels.length; at++) sums[at]![levels[at]!]! += expected;
+    }
+    const next = shares.map(({ u }, at) => ({
+      m: inOrder(maximised(sums[at]!, usual.shares[at]!.m), u, ordered[at]!),
+      u,
+    }));
+    const nextShare = Math.min(mostMatches, Math.max(1, matches)) / pairs;
+    converged =
+      Math.abs(Math.log(nextShare / matchShare)) < 1e-3 &&
+      next.every(({ m }, at) => m.every((value, level) => Math.abs(value - shares[at]!.m[level]!) < 5e-4));
+    shares = next;
+    matchShare = nextShare;
+  }
+  return { shares, matchShare, matches, converged };
+}
+
+/** The new shares of one column from the expected counts of its levels. */
+export function maximised(sums: Float64Array, usual: Float64Array): Float64Array {
+  const stated = sums.subarray(1).reduce((sum, value) => sum + value, 0);
+  return sums.map((sum, level) =>
+    level === 0 ? 0 : (sum + usualPairs * usual[level]!) / (stated + usualPairs),
+  );
+}
+
+/** Log₂ odds of the levels of a pair, prior included and rarity left out. */
+export function weigherOf({ shares, matchShare }: Model): (levels: Uint8Array) => number {
+  const weights = shares.map(weightsOf);
+  const prior = Math.log2(matchShare / (1 - matchShare));
+  return (levels) => {
+    let sum = prior;
+    for (let at = 0; at < levels.length; at++) sum += weights[at]![levels[at]!]!;
+    return sum;
+  };
+}
+
+/** Bits by level of one column; 0 for what is missing. */
+export function weightsOf({ m, u }: Shares): Float64Array {
+  return m.map((share, level) =>
+    level === 0 ? 0 : Math.log2(Math.max(1e-6, share) / Math.max(1e-6, u[level]!)),
+  );
+}
+
+/**
+ * Shares whose ratios m ÷ u do not rise from a better level to a worse one: neighbours that would are given their
+ * common ratio (pool-adjacent-violators). Levels out of the order keep their own.
+ */
+export function inOrder(m: Float64Array, u: Float64Array, ordered: readonly boolean[]): Float64Array {
+  const blocks: { levels: number[]; m: number; u: number }[] = [];
+  for (let level = 1; level < m.length; level++) {
+    if (!ordered[level]) continue;
+    blocks.push({ levels: [level], m: m[level]!, u: Math.max(1e-9, u[level]!) });
+    while (blocks.length > 1) {
+      const last = blocks.at(-1)!;
+      const before = blocks.at(-2)!;
+      if (before.m * last.u >= last.m * before.u) break;
+      blocks.pop();
+      before.levels.push(...last.levels);
+      before.m += last.m;
+      before.u += last.u;
+    }
+  }
+  const pooled = m.slice();
+  for (const block of blocks)
+    if (block.levels.length > 1)
+      for (const level of block.levels) pooled[level] = (block.m * Math.max(1e-9, u[level]!)) / block.u;
+  return pooled;
+}

@@ -1,0 +1,78 @@
+/**
+ * Out of how many people a record's person could be another of the name: the size of the candidate set, from which the
+ * prior of a comparison follows (I. P. Fellegi and A. B. Sunter, JASA 64 (1969); one true match among N candidates).
+ */
+import { populations, populationUnknown } from '../../catalogue/populations.ts';
+import type { Facts } from '../../model/facts.ts';
+import { containmentOf } from '../containment.ts';
+import { once } from '../once.ts';
+import { priorBits } from './weight.ts';
+
+export interface Crowd {
+  /** At least 2. */
+  people: number;
+  /** In words, for the ledger. */
+  because: string;
+  source: string;
+}
+
+/**
+ * The crowd of a record: the author's own count of the smallest place above it that has one, else the usual size of the
+ * smallest place whose kind is known.
+ */
+export function crowdOf(facts: Facts, record: string): Crowd {
+  const place = facts.records.get(record)?.place;
+  if (place === undefined) return unknown('the record says no place');
+  let crowd = crowds(facts).get(place);
+  if (!crowd) crowds(facts).set(place, (crowd = crowdAt(facts, place)));
+  return crowd;
+}
+
+/** log₂ odds that one of the crowd, taken at hand, is the person meant: −log₂(N − 1). */
+export function priorOf(crowd: Crowd): number {
+  return priorBits(1, crowd.people);
+}
+
+const crowds = once((_facts: Facts) => new Map<string, Crowd>());
+
+const counted = once((facts: Facts) => {
+  const totals = new Map<string, { total: number; source: string }>();
+  for (const { place, total, source } of facts.nameCounts)
+    if (place !== undefined && total !== undefined && total > (totals.get(place)?.total ?? 0))
+      totals.set(place, { total, source });
+  return totals;
+});
+
+function crowdAt(facts: Facts, place: string): Crowd {
+  const containment = containmentOf(facts);
+  const country = containment.countries(place)[0];
+  for (const id of containment.outward(place)) {
+    const name = facts.places.get(id)?.name ?? id;
+    const own = counted(facts).get(id);
+    if (own)
+      return {
+        people: Math.max(2, own.total),
+        because: `${own.total.toLocaleString('en')} were counted in ${name}`,
+        source: own.source,
+      };
+    const kind = facts.places.get(id)?.kind;
+    const row = populations.find(
+      (one) => one.kind === kind && (one.country === undefined || one.country === country),
+    );
+    if (row)
+      return {
+        people: row.people,
+        because: `about ${row.people.toLocaleString('en')} people in a ${row.kind} such as ${name}`,
+        source: row.source,
+      };
+  }
+  return unknown(`the size of ${facts.places.get(place)?.name ?? place} is not known`);
+}
+
+function unknown(why: string): Crowd {
+  return {
+    people: populationUnknown,
+    because: `taken as ${populationUnknown.toLocaleString('en')} people, since ${why}`,
+    source: 'common practice',
+  };
+}

@@ -1,0 +1,148 @@
+/**
+ * Whether a mention is the person the author takes it for: what it says, field by field, beside what the person's
+ * other records say.
+ *
+ * Rule: Fellegi–Sunter weights (JASA 64 (1969)) in bits, the prior from the crowd the record was made in. Of several
+ * records the one that agrees best speaks for a field, less the chance of choosing among them (log₂ of how many
+ * different values there were). Records that copy one another are one observation, so copies of the mention's own
+ * record are left out (common practice).
+ */
+import { identityFields } from '../../catalogue/identity.ts';
+import { mentionAt, type Facts } from '../../model/facts.ts';
+import { gather } from '../../model/multimap.ts';
+import { once } from '../once.ts';
+import { compareRows, type Ledger, type LedgerRow } from './compare-rows.ts';
+import { comparisonAt } from './context.ts';
+import { crowdOf, type Crowd } from './crowd.ts';
+import { mentionRows } from './mention-row.ts';
+import type { IdentityRow } from './row.ts';
+
+/** One line of the ledger of a link. */
+export interface LinkRow extends LedgerRow {
+  /** The mention of the person that agrees best, `record#mention`; absent where no other record says anything. */
+  with?: string;
+}
+
+export interface Link {
+  /** The mention. */
+  ref: string;
+  person: string;
+  rows: LinkRow[];
+  /** log₂ of the odds before anything is compared. */
+  prior: number;
+  crowd: Crowd;
+  /** The sum of the rows, in bits, without the prior. */
+  weight: number;
+  /** 0 to 1. */
+  probability: number;
+  /** Mentions of the person it was compared with. */
+  against: string[];
+  /** Mentions of the person left out, since their record and this one are copies of one another. */
+  leftOut: string[];
+}
+
+/** With more mentions than this, those that say most stand for the rest. */
+const mostCompared = 40;
+
+/**
+ * The ledger of a mention taken for a person. Undefined when there is no such mention, it names nobody, or the person
+ * has no other record to compare it with.
+ */
+export function linkOf(facts: Facts, ref: string, person: string): Link | undefined {
+  const known = links(facts);
+  const key = `${ref} ${person}`;
+  if (!known.has(key)) known.set(key, makeLink(facts, ref, person));
+  return known.get(key);
+}
+
+const links = once((_facts: Facts) => new Map<string, Link | undefined>());
+
+function makeLink(facts: Facts, ref: string, person: string): Link | undefined {
+  const at = mentionAt(facts, ref);
+  const mine = mentionRows(facts, ref);
+  if (!at || mine.length === 0) return undefined;
+  const against: string[] = [];
+  const leftOut: string[] = [];
+  for (const other of facts.people.get(person)?.mentions ?? []) {
+    if (other === ref || mentionRows(facts, other).length === 0) continue;
+    (sameProvenance(mine[0]!, mentionRows(facts, other)[0]!) ? leftOut : against).push(other);
+  }
+  if (against.length === 0) return undefined;
+  const crowd = crowdOf(facts, at.record.id);
+  const compared = telling(facts, against);
+  const context = comparisonAt(facts, at.record.id);
+  const ledgers = compared.map((other) => ({
+    other,
+    ledger: best(mine, mentionRows(facts, other), (a, b) => compareRows(a, b, context)),
+  }));
+  const rows = combined(ledgers);
+  const weight = rows.reduce((sum, row) => sum + row.weight, 0);
+  return {
+    ref,
+    person,
+    rows,
+    prior: context.prior,
+    crowd,
+    weight,
+    probability: 1 / (1 + 2 ** -(weight + context.prior)),
+    against: compared,
+    leftOut,
+  };
+}
+
+/** Whether two namings rest on one record: one derives certainly from the other's, or both from a third. */
+export function sameProvenance(a: IdentityRow, b: IdentityRow): boolean {
+  return a.provenance?.some((key) => b.provenance?.includes(key)) ?? false;
+}
+
+/** The mentions that say most, in their own order. */
+function telling(facts: Facts, refs: readonly string[]): string[] {
+  if (refs.length <= mostCompared) return [...refs];
+  const said = (ref: string) => Object.keys(mentionRows(facts, ref)[0] ?? {}).length;
+  const chosen = new Set(refs.toSorted((a, b) => said(b) - said(a)).slice(0, mostCompared));
+  return refs.filter((ref) => chosen.has(ref));
+}
+
+/** The best of the ledgers that several readings of two names give. */
+export function best(
+  mine: readonly IdentityRow[],
+  theirs: readonly IdentityRow[],
+  compare: (a: IdentityRow, b: IdentityRow) => Ledger,
+): Ledger {
+  let found: Ledger | undefined;
+  for (const a of mine)
+    for (const b of theirs) {
+      const ledger = compare(a, b);
+      if (!found || ledger.weight > found.weight) found = ledger;
+    }
+  return found!;
+}
+
+/** One line for each field: the record that agrees best, less the chance of choosing among so many values. */
+function combined(ledgers: readonly { other: string; ledger: Ledger }[]): LinkRow[] {
+  const lines = new Map<string, { other: string; row: LedgerRow }[]>();
+  for (const { other, ledger } of ledgers)
+    for (const row of ledger.rows) gather(lines, row.field, { other, row });
+  return Object.keys(identityFields).flatMap((field) => {
+    const found = lines.get(field);
+    if (!found) return [];
+    const said = found.filter(({ row }) => row.agreement !== 'missing');
+    if (said.length === 0) return [found[0]!.row];
+    const top = said.reduce((one, two) => (two.row.weight > one.row.weight ? two : one));
+    const values = new Set(said.map(({ row }) => row.b.toLowerCase())).size;
+    const chance = Math.min(Math.max(0, top.row.weight), Math.log2(values));
+    return [
+      {
+        ...top.row,
+        with: top.other,
+        weight: top.row.weight - chance,
+        because: [
+          top.row.because,
+          chance > 0 ? `the best of ${values} values, which takes off ${chance.toFixed(1)}` : '',
+        ]
+          .filter((text) => text !== '')
+          .join('; '),
+      },
+    ];
+  });
+}
