@@ -13,10 +13,13 @@ import type { Finding, Position } from '../model/finding.ts';
 import { birthSpan, type BirthSpan } from '../reasoning/ages.ts';
 import { computeCase } from '../reasoning/case.ts';
 import { livingPeople } from '../reasoning/living.ts';
+import { timelineProblems, type TimelineProblem } from '../reasoning/timeline.ts';
 import type { CaseProblem, CaseResult } from '../reasoning/types.ts';
 import { digestOf } from './digest.ts';
+import { identityFindings } from './identity-findings.ts';
 import { livingNamed } from './living-named.ts';
 import { brokenUnder } from './rests-on.ts';
+import { timelineWords } from './timeline-words.ts';
 
 export interface Examination {
   corpus: Corpus;
@@ -58,7 +61,13 @@ export function examine(corpus: Corpus, today: string): Examination {
     digests.set(c.id, digestOf(corpus, c, withheld).whole);
     for (const problem of result.problems) findings.push(fromCase(corpus, c.id, problem));
   }
-  findings.push(...bodyFindings(corpus), ...livingNamed(corpus, withheld));
+  const births = new Map([...corpus.people.keys()].map((id) => [id, birthSpan(corpus, id)]));
+  findings.push(
+    ...timelineProblems(corpus, births).map((problem) => ofLives(corpus, problem)),
+    ...identityFindings(corpus),
+    ...bodyFindings(corpus),
+    ...livingNamed(corpus, withheld),
+  );
   findings.sort(byPlace);
   return {
     corpus,
@@ -66,7 +75,7 @@ export function examine(corpus: Corpus, today: string): Examination {
     cases,
     blocked,
     digests,
-    births: new Map([...corpus.people.keys()].map((id) => [id, birthSpan(corpus, id)])),
+    births,
     living,
     findings: findings.filter((finding, i) => i === 0 || !sameFinding(finding, findings[i - 1]!)),
     ok: !findings.some((finding) => finding.severity === 'error'),
@@ -75,13 +84,7 @@ export function examine(corpus: Corpus, today: string): Examination {
 
 /** Sorts findings by file, line, column, rule and message. */
 export function byPlace(a: Finding, b: Finding): number {
-  return (
-    order(a.file, b.file) ||
-    a.line - b.line ||
-    a.column - b.column ||
-    order(a.rule, b.rule) ||
-    order(a.message, b.message)
-  );
+  return byFile(a, b) || order(a.rule, b.rule) || order(a.message, b.message);
 }
 
 function order(a: string, b: string): number {
@@ -99,6 +102,20 @@ function fromCase(corpus: Corpus, caseId: string, problem: CaseProblem): Finding
     key: typeof key === 'string' && key !== 'place',
   });
   return finding(problem.rule, problem.severity, at, problem.message, problem.help);
+}
+
+/** A contradiction of dates stands at the mention that comes later in the files; what a person's entry says gives way. */
+function ofLives(corpus: Corpus, problem: TimelineProblem): Finding {
+  const [at] = problem.facts
+    .map(({ ref, entry, path }) => ({ own: ref === undefined, ...corpus.locate(entry, path) }))
+    .sort((a, b) => Number(a.own) - Number(b.own) || -byFile(a, b));
+  const { file, line, column } = at!;
+  const { message, help } = timelineWords(corpus, problem);
+  return finding(problem.rule, problem.hint ? 'hint' : undefined, { file, line, column }, message, help);
+}
+
+function byFile(a: Position, b: Position): number {
+  return order(a.file, b.file) || a.line - b.line || a.column - b.column;
 }
 
 function finding(

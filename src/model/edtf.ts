@@ -187,13 +187,12 @@ function farYear(text: string): DaySpan | string | undefined {
 
 /** 29 February of a year with unknown digits is in the first and the last leap year it may be. */
 function leapDays(text: string): DaySpan | string | undefined {
-  const parts = /^[?~%]?([\dX]{4})[?~%]?-[?~%]?02[?~%]?-[?~%]?29[?~%]?$/.exec(text);
-  if (!parts?.[1]!.includes('X')) return undefined;
-  const unknown = new RegExp(`^${parts[1].replaceAll('X', '\\d')}$`);
-  const leap = (year: number) =>
-    lastDayOfMonth(year, 2) === 29 && unknown.test(String(year).padStart(4, '0'));
-  let from = Number(parts[1].replaceAll('X', '0'));
-  let to = Number(parts[1].replaceAll('X', '9'));
+  const year = /^[?~%]?([\dX]{4})[?~%]?-[?~%]?02[?~%]?-[?~%]?29[?~%]?$/.exec(text)?.[1];
+  if (!year?.includes('X')) return undefined;
+  const unknown = new RegExp(`^${year.replaceAll('X', '\\d')}$`);
+  const leap = (y: number) => lastDayOfMonth(y, 2) === 29 && unknown.test(String(y).padStart(4, '0'));
+  let from = Number(year.replaceAll('X', '0'));
+  let to = Number(year.replaceAll('X', '9'));
   while (from <= to && !leap(from)) from += 1;
   while (to >= from && !leap(to)) to -= 1;
   return from > to

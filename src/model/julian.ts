@@ -5,7 +5,7 @@
  * Source: J. Meeus, Astronomical Algorithms (2nd ed. 1998), chapter 7, for Julian Day numbers; Calendar (New Style)
  * Act 1750 (24 Geo. II c. 23) for the law.
  */
-import { civil, dayNumber } from './days.ts';
+import { dayNumber } from './days.ts';
 
 /** Days before 1 March of year 0 of the Julian calendar. */
 const marchOfYear0 = -719_470;
@@ -75,9 +75,4 @@ export function easter(year: number, calendar: 'gregorian' | 'julian'): number {
   const m = Math.floor((a + 11 * h + 22 * l) / 451);
   const n = h + l - 7 * m + 114;
   return dayNumber(year, Math.floor(n / 31), (n % 31) + 1);
-}
-
-/** Year, month and day of Easter Sunday as Britain and Ireland kept it: by the Julian calendar up to 1752. */
-export function easterInBritain(year: number): { year: number; month: number; day: number } {
-  return year <= 1752 ? julianCivil(easter(year, 'julian')) : civil(easter(year, 'gregorian'));
 }
