@@ -1,0 +1,142 @@
+/**
+ * A reading taken apart: which words name the place, and which name what it lies in or near. *Common practice*: the
+ * finest place first with broader ones after it, divided by commas, by words such as “Co.” and “parish of”, or by
+ * nothing at all; some forms begin with the country.
+ */
+import { dittoWords, nearWords } from '../../catalogue/place-names/index.ts';
+import { wordsOf } from './fold.ts';
+import { isWide, type Gazetteer } from './gazetteer.ts';
+import { kindSaid, nameOf, type PlaceName } from './name.ts';
+
+export interface Part {
+  /** As the record spells it, where the record divides it off; else its words. */
+  text: string;
+  name: PlaceName;
+  /** The reading says near it, not in it. */
+  near: boolean;
+}
+
+/** Longer readings are prose, not the name of a place. */
+export const longestReading = 300;
+
+/** The parts of a reading in its own order. Empty where it names no place. */
+export function partsOf(gazetteer: Gazetteer, reading: string): Part[] {
+  const parts: Part[] = [];
+  for (const segment of reading.split(/[,;:/|()[\]{}\n\r\t]+|\s[-–—]\s/u)) {
+    const words = wordsOf(segment);
+    if (words.length === 0 || dittoWords.includes(words.join(' '))) continue;
+    const pieces = divided(words);
+    pieces.forEach(({ words: piece, near }) => {
+      const peeled = peel(gazetteer, piece);
+      peeled.forEach((own, i) => {
+        const name = nameOf(own);
+        if (!name) return;
+        const whole = pieces.length === 1 && peeled.length === 1 && !near;
+        parts.push({ text: whole ? segment.trim() : shown(own), name, near: near && i === 0 });
+      });
+    });
+  }
+  return parts;
+}
+
+function shown(words: readonly string[]): string {
+  return words.map((word) => word.charAt(0).toUpperCase() + word.slice(1)).join(' ');
+}
+
+const joining = new Set(['in', 'i', 'pa', 'paa']);
+const nearing = nearWords.map((phrase) => phrase.split(' '));
+
+/** Divides words before “Co.”, “parish of” and the like, and at “near” and “in”. */
+function divided(words: readonly string[]): { words: string[]; near: boolean }[] {
+  const pieces: { words: string[]; near: boolean }[] = [{ words: [], near: false }];
+  for (let i = 0; i < words.length; i++) {
+    const word = words[i]!;
+    const piece = pieces.at(-1)!;
+    const phrase = nearing.find((near) => near.every((part, k) => words[i + k] === part));
+    if (phrase && i + phrase.length < words.length) {
+      if (piece.words.length > 0) pieces.push({ words: [], near: true });
+      else piece.near = true;
+      i += phrase.length - 1;
+    } else if (joining.has(word) && piece.words.length > 0 && i + 1 < words.length)
+      pieces.push({ words: [], near: false });
+    else if (
+      opens(words, i) &&
+      piece.words.length > 0 &&
+      piece.words.some((own) => kindSaid(own) === undefined)
+    )
+      pieces.push({ words: [word], near: false });
+    else piece.words.push(word);
+  }
+  return pieces.filter((piece) => piece.words.length > 0);
+}
+
+/** Whether a word begins a part of its own: a kind word with a name after it that does not end the part before. */
+function opens(words: readonly string[], i: number): boolean {
+  const kind = kindSaid(words[i]!);
+  if (kind === undefined || i + 1 >= words.length) return false;
+  if (words[i + 1] === 'of') return true;
+  if (kind === 'county') return words[i] !== 'county' || !ownsCounty(words[i - 1]);
+  return (kind === 'parish' || kind === 'barony') && !/s$/.test(words[i - 1] ?? '');
+}
+
+/** “Kings County Ireland”: the word before belongs to the county. */
+function ownsCounty(before: string | undefined): boolean {
+  return before !== undefined && /s$/.test(before);
+}
+
+/** Splits words without punctuation where their end, or their beginning, is the name of a place that holds others. */
+function peel(gazetteer: Gazetteer, words: readonly string[]): (readonly string[])[] {
+  if (words.length < 2 || known(gazetteer, words, () => true)) return [words];
+  const outer: (readonly string[])[] = [];
+  let rest = words;
+  for (let turn = 0; turn < 4 && rest.length > 1; turn++) {
+    if (turn > 0 && known(gazetteer, rest, () => true)) break;
+    const n = ending(gazetteer, rest);
+    if (n === 0) break;
+    outer.unshift(rest.slice(-n));
+    rest = rest.slice(0, -n);
+  }
+  if (outer.length > 0) return [rest, ...outer];
+  const found: (readonly string[])[] = [];
+  for (let turn = 0; turn < 3 && rest.length > 1; turn++) {
+    const n = [1, 2].find(
+      (count) =>
+        count < rest.length &&
+        known(gazetteer, rest.slice(0, count), (kind) =>
+          found.length === 0 ? kind === 'country' : isWide(kind),
+        ),
+    );
+    if (n === undefined) break;
+    found.unshift(rest.slice(0, n));
+    rest = rest.slice(n);
+  }
+  return found.length > 0 ? [rest, ...found] : [words];
+}
+
+/** How many words at the end name a country, county or state, or exactly a place that holds others; 0 for none. */
+function ending(gazetteer: Gazetteer, words: readonly string[]): number {
+  for (let n = Math.min(3, words.length - 1); n >= 1; n--)
+    if (known(gazetteer, words.slice(-n), isWide)) return n;
+  const last = words.at(-1)!;
+  if (last.length >= 4 && kindSaid(last) === undefined) {
+    const name = nameOf([last]);
+    const exact = name && gazetteer.exact.get(name.joined);
+    const holds = exact !== undefined && gazetteer.names[exact]!.bearers.some((at) => gazetteer.holds[at]);
+    const head = nameOf(words.slice(0, -1));
+    if (holds && head && gazetteer.exact.has(head.joined)) return 1;
+    if (name && last.length >= 5)
+      for (const n of gazetteer.bySound.get(name.sound) ?? [])
+        if (gazetteer.names[n]!.bearers.some((at) => isWide(gazetteer.places[at]!.kind))) return 1;
+  }
+  return 0;
+}
+
+/** Whether words are exactly a name of a place of a wanted kind. Short forms count from four letters on. */
+function known(gazetteer: Gazetteer, words: readonly string[], wanted: (kind: string) => boolean): boolean {
+  const name = nameOf(words);
+  if (!name || name.divided) return false;
+  const exact = gazetteer.exact.get(name.joined);
+  const kind = (at: number) => wanted(gazetteer.places[at]!.kind);
+  if (exact !== undefined && gazetteer.names[exact]!.bearers.some(kind)) return true;
+  return name.joined.length >= 3 && (gazetteer.short.get(name.joined)?.some(kind) ?? false);
+}
