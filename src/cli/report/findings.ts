@@ -17,7 +17,8 @@ function one(corpus: Pick<Corpus, 'source'>, finding: Finding, paint: Paint): st
   const colour =
     finding.severity === 'error' ? paint.red : finding.severity === 'warning' ? paint.yellow : paint.cyan;
   const where = `${finding.file}:${finding.line}:${finding.column}`;
-  const source = readable(corpus, finding.file);
+  // A hint is about what might be, not about what is written: its place is enough.
+  const source = finding.severity === 'hint' ? undefined : readable(corpus, finding.file);
   const shown = source === undefined || source === '' ? '' : `${indent(excerpt(source, finding), paint)}\n`;
   return [
     `${colour(paint.bold(finding.severity))}  ${paint.bold(where)}  ${paint.dim(finding.rule)}`,

@@ -8,7 +8,7 @@ import { once } from '../once.ts';
 import { mentionRows } from './mention-row.ts';
 
 /** A name borne by more mentions than this tells nobody apart; they are not compared with each other. */
-export const mostNamesakes = 300;
+export const mostNamesakes = 150;
 
 export interface Namesakes {
   /** Mentions that share a name with this one, itself not included, in file order; none for a name too common. */
@@ -35,7 +35,8 @@ export const namesakesIn: (facts: Facts) => Namesakes = once((facts: Facts): Nam
       const found = new Set<string>();
       for (const key of keysOf.get(ref) ?? []) {
         const list = byKey.get(key) ?? [];
-        if (list.length <= mostNamesakes) for (const other of list) if (other !== ref) found.add(other);
+        if (list.length > mostNamesakes) return [];
+        for (const other of list) if (other !== ref) found.add(other);
       }
       return [...found];
     },

@@ -16,6 +16,9 @@ export interface Links {
   weight: Float32Array;
 }
 
+/** Above this a pair is as good as certain; higher odds would drown the others in rounding. */
+const mostBits = 30;
+
 /**
  * The probability of each pair among its rivals. `within`: both sides are the rows of one table, so that a row competes
  * wherever it stands.
@@ -24,7 +27,7 @@ export function probabilitiesAmongRivals(links: Links, rows: number, within: boo
   const { count, a, b, weight } = links;
   const offset = within ? 0 : rows;
   const nodes = within ? rows : rows + 1 + b.reduce((most, row) => Math.max(most, row), -1);
-  const odds = Float64Array.from({ length: count }, (_, at) => 2 ** Math.min(60, weight[at]!));
+  const odds = Float64Array.from({ length: count }, (_, at) => 2 ** Math.min(mostBits, weight[at]!));
   // How free an end of a pair is, as seen from the pair: 1 ÷ (1 + what its other pairs bring).
   let freeA = new Float64Array(count).fill(1);
   let freeB = new Float64Array(count).fill(1);

@@ -53,7 +53,7 @@ export function learn(
   ordered: readonly (readonly boolean[])[],
   rounds = 200,
 ): Learned {
-  let shares = usual.shares.map(({ m, u }) => ({ m: m.slice(), u }));
+  let shares: readonly Shares[] = usual.shares.map(({ m, u }) => ({ m: m.slice(), u }));
   let matchShare = usual.matchShare;
   let matches = 0;
   let converged = false;

@@ -1,0 +1,366 @@
+/**
+ * Which rows of two tables, or of one, are likely the same person: candidates are found by keys, judged field by field,
+ * weighed by what the tables themselves teach, and set against their rivals.
+ *
+ * Rule: as in `compare-rows.ts`; see `estimate.ts`, `blocking.ts` and `compete.ts` for theirs.
+ */
+import { columnShares } from '../../../catalogue/identity.ts';
+import { blockingOf, type Blocking } from './blocking.ts';
+import { comparerOf, type Comparer, type Tables } from './columns.ts';
+import { oneToOne, probabilitiesAlone, probabilitiesAmongRivals, type Links } from './compete.ts';
+import { inOrder, learn, maximised, weightsOf, type Learned, type Model, type Pattern } from './estimate.ts';
+
+export interface LinkOptions {
+  /** Values that are rare weigh more. */
+  rarity: boolean;
+  /** Shares are learned from the tables, where they hold enough. */
+  learn: boolean;
+  /** A row is at most one row of the other table. */
+  rivals: boolean;
+  /** Of the pairs above the threshold each row may be in one only. */
+  oneToOne: boolean;
+  /** Pairs below this probability are left out. */
+  threshold: number;
+  /** Row `n` of one side is compared with row `n` of the other, and no others are looked at. */
+  sideBySide?: boolean;
+}
+
+export interface LinkedPair {
+  a: number;
+  b: number;
+  /** Log₂ odds, prior included. */
+  weight: number;
+  /** Among its rivals, where they count. */
+  probability: number;
+}
+
+export interface LedgerLine {
+  /** The column. */
+  field: string;
+  agreement: string;
+  weight: number;
+}
+
+export interface LinkResult {
+  /** The likeliest first, then in the order of the rows. */
+  pairs: LinkedPair[];
+  /** In bits. */
+  prior: number;
+  ledgerOf(a: number, b: number): LedgerLine[];
+  /** How many pairs were compared, of how many there are. */
+  looked: number;
+  possible: number;
+  /** The ways in which pairs were found, and how often a row stood under a key too common to be used. */
+  passes: readonly string[];
+  givenUp: number;
+  /** True pairs expected in the tables. */
+  expected: number;
+  /** Whether the shares were learned, or are the usual ones. */
+  learned: boolean;
+  shares: readonly {
+    field: string;
+    levels: readonly { level: string; m: number; u: number; weight: number }[];
+  }[];
+}
+
+/** Pairs that are looked at to learn from; more add nothing. */
+const enoughPairs = 2_000_000;
+/** Pairs taken at random to see what chance agrees in. */
+const randomPairs = 300_000;
+/** Log₂ odds below which a pair is not even a rival. */
+const leastWeight = -10;
+/** So many expected matches are needed to learn from. */
+const fewestMatches = 12;
+
+/** Compares. `say` is told now and then what is being done. */
+export function linkTables(
+  tables: Tables,
+  options: LinkOptions,
+  say: (text: string) => void = () => {},
+): LinkResult {
+  const { rowsA, rowsB, within } = tables;
+  const possible = options.sideBySide ? rowsA : within ? (rowsA * (rowsA - 1)) / 2 : rowsA * rowsB;
+  // A value met once among few rows is no rarer than one in so many.
+  const least = options.rarity ? Math.max(0.00005, 1 / (within ? rowsA : rowsA + rowsB)) : Infinity;
+  const comparers = tables.columns.map((column) => comparerOf(column, least));
+  const blocking = options.sideBySide ? beside : blockingOf(tables, say);
+  const usual = usualModel(comparers, tables, possible);
+  const mostMatches = options.sideBySide ? rowsA : within ? rowsA : Math.min(rowsA, rowsB);
+  const work: Work = { tables, options, comparers, blocking, usual, possible, mostMatches, say };
+
+  let learned = possible === 0 ? undefined : learnFrom(work);
+  const believed = learned !== undefined && options.learn && believable(learned, comparers);
+  if (!believed && learned) learned = { ...learned, shares: usual.shares };
+  let model: Model = learned ?? usual;
+  const { links, looked } = scored(work, model);
+  if (believed && options.rivals)
+    for (let round = 0; round < 4; round++) {
+      model = relearned(work, model, links);
+      weigh(work, model, links);
+    }
+  const probability = options.rivals
+    ? probabilitiesAmongRivals(links, rowsA, within)
+    : probabilitiesAlone(links);
+  let kept = Array.from({ length: links.count }, (_, at) => at).filter(
+    (at) => probability[at]! >= options.threshold,
+  );
+  if (options.oneToOne) kept = oneToOne(links, probability, within, kept);
+  const pairs = kept
+    .map((at) => ({
+      a: links.a[at]!,
+      b: links.b[at]!,
+      weight: links.weight[at]!,
+      probability: probability[at]!,
+    }))
+    .sort((x, y) => y.probability - x.probability || y.weight - x.weight || x.a - y.a || x.b - y.b);
+  return {
+    pairs,
+    prior: priorOf(model),
+    ledgerOf: (a, b) => ledgerOf(comparers, model, a, b),
+    looked,
+    possible,
+    passes: blocking.passes,
+    givenUp: blocking.givenUp,
+    expected: model.matchShare * possible,
+    learned: believed,
+    shares: comparers.map(({ column, levels }, at) => {
+      const weights = weightsOf(model.shares[at]!);
+      return {
+        field: column.name,
+        levels: levels.map((level, number) => ({
+          level,
+          m: model.shares[at]!.m[number + 1]!,
+          u: model.shares[at]!.u[number + 1]!,
+          weight: weights[number + 1]!,
+        })),
+      };
+    }),
+  };
+}
+
+interface Work {
+  tables: Tables;
+  options: LinkOptions;
+  comparers: readonly Comparer[];
+  blocking: Blocking;
+  usual: Model;
+  possible: number;
+  mostMatches: number;
+  say: (text: string) => void;
+}
+
+/** Row beside row. */
+const one = new Int32Array(1);
+const beside: Blocking = {
+  passes: ['row beside row'],
+  givenUp: 0,
+  candidates(row) {
+    one[0] = row;
+    return { rows: one, count: 1 };
+  },
+};
+
+/** The usual `m`, the `u` of pairs taken at random, and a cautious guess of how many pairs are one person. */
+function usualModel(comparers: readonly Comparer[], tables: Tables, possible: number): Model {
+  const { rowsA, rowsB, within } = tables;
+  const counts = comparers.map(({ levels }) => new Float64Array(levels.length + 1));
+  if (possible > 1) {
+    const all = rowsA * rowsB <= randomPairs;
+    const take = all ? rowsA * rowsB : randomPairs;
+    let state = 0x2545f491;
+    const next = (bound: number) => {
+      // Marsaglia's xorshift, begun at one place: the same pairs in every run.
+      state ^= state << 13;
+      state ^= state >>> 17;
+      state ^= state << 5;
+      return (state >>> 0) % bound;
+    };
+    for (let n = 0; n < take; n++) {
+      const a = all ? Math.floor(n / rowsB) : next(rowsA);
+      const b = all ? n % rowsB : next(rowsB);
+      if (within && a === b) continue;
+      comparers.forEach(({ judge }, at) => {
+        counts[at]![judge(a, b)]!++;
+      });
+    }
+  }
+  return {
+    shares: comparers.map(({ column }, at) => {
+      const { levels } = columnShares[column.kind];
+      const stated = counts[at]!.subarray(1).reduce((sum, count) => sum + count, 0);
+      // A little of the usual shares, so that what was never met among few is not thought impossible.
+      const weight = 20;
+      return {
+        m: Float64Array.from([0, ...levels.map(({ m }) => m)]),
+        u: Float64Array.from([
+          0,
+          ...levels.map(({ u }, level) => (counts[at]![level + 1]! + weight * u) / (stated + weight)),
+        ]),
+      };
+    }),
+    matchShare: Math.min(
+      0.3,
+      Math.max(1, (within ? 0.05 : 0.3) * Math.min(rowsA, rowsB)) / Math.max(1, possible),
+    ),
+  };
+}
+
+/** Bits for the rarity of what agrees in a pair, against the average of each column. */
+function rarityOf(
+  comparers: readonly Comparer[],
+  averages: Float64Array,
+  levels: Uint8Array,
+  a: number,
+  b: number,
+) {
+  let bits = 0;
+  for (let at = 0; at < comparers.length; at++) {
+    const { claims, rarity } = comparers[at]!;
+    const claim = claims[levels[at]!];
+    if (claim) bits += claim * (rarity(levels[at]!, a, b) + averages[at]!);
+  }
+  return bits;
+}
+
+/** Log₂ of the chance that two people agree exactly, by column. */
+function averagesOf(comparers: readonly Comparer[], model: Model): Float64Array {
+  return Float64Array.from(comparers, ({ levels }, at) =>
+    levels[0] === 'exact' ? Math.log2(Math.max(1e-6, model.shares[at]!.u[1]!)) : 0,
+  );
+}
+
+function learnFrom(work: Work): Learned {
+  const { tables, comparers, blocking, usual, say, possible } = work;
+  // Rows at even distances stand for all, once there are more pairs than can teach anything.
+  let sample = 0;
+  const trial = Math.min(tables.rowsA, 200);
+  for (let n = 0; n < trial; n++) sample += blocking.candidates(Math.floor((n * tables.rowsA) / trial)).count;
+  const stride = Math.max(1, Math.ceil(((sample / trial) * tables.rowsA) / enoughPairs));
+  const averages = averagesOf(comparers, usual);
+  const found = new Map<string, Pattern>();
+  const levels = new Uint8Array(comparers.length);
+  for (let a = 0; a < tables.rowsA; a += stride) {
+    if (a % 1000 < stride) say(`Learning from the tables: row ${a} of ${tables.rowsA} …`);
+    const { rows, count } = blocking.candidates(a);
+    for (let at = 0; at < count; at++) {
+      const b = rows[at]!;
+      for (let c = 0; c < comparers.length; c++) levels[c] = comparers[c]!.judge(a, b);
+      const rarity = Math.max(-9, Math.min(12, Math.round(rarityOf(comparers, averages, levels, a, b))));
+      const key = String.fromCharCode(...levels, rarity + 20);
+      const pattern = found.get(key);
+      if (pattern) pattern.count += stride;
+      else found.set(key, { levels: levels.slice(), rarity, count: stride });
+    }
+  }
+  return learn([...found.values()], usual, possible, work.mostMatches, comparers.map(ordered));
+}
+
+/** Levels that stand in the order of their strength; an initial, or a slip of the pen, is a thing of its own. */
+const ordered = ({ levels }: Comparer): boolean[] => [
+  false,
+  ...levels.map((level) => level !== 'initial' && level !== 'one digit off'),
+];
+
+/** Learned shares are believed when there were enough matches, and names agree oftener among them than not. */
+function believable({ matches, converged, shares }: Learned, comparers: readonly Comparer[]): boolean {
+  if (!converged || matches < fewestMatches) return false;
+  return comparers.every(({ column, levels }, at) => {
+    if (column.kind !== 'given' && column.kind !== 'surname') return true;
+    return shares[at]!.m[levels.indexOf('different') + 1]! < 0.5;
+  });
+}
+
+/** The candidates of all rows that are not hopeless. */
+function scored(work: Work, model: Model): { links: Links; looked: number } {
+  const { tables, comparers, blocking, say } = work;
+  const weights = model.shares.map(weightsOf);
+  const averages = averagesOf(comparers, model);
+  const prior = priorOf(model);
+  const levels = new Uint8Array(comparers.length);
+  const links: Links = {
+    count: 0,
+    a: new Int32Array(4096),
+    b: new Int32Array(4096),
+    weight: new Float32Array(4096),
+  };
+  let looked = 0;
+  for (let a = 0; a < tables.rowsA; a++) {
+    if (a % 1000 === 0) say(`Comparing: row ${a} of ${tables.rowsA} …`);
+    const { rows, count } = blocking.candidates(a);
+    looked += count;
+    for (let at = 0; at < count; at++) {
+      const b = rows[at]!;
+      let weight = prior;
+      for (let c = 0; c < comparers.length; c++) {
+        const level = comparers[c]!.judge(a, b);
+        levels[c] = level;
+        weight += weights[c]![level]!;
+      }
+      weight += rarityOf(comparers, averages, levels, a, b);
+      if (weight >= leastWeight || work.options.sideBySide) add(links, a, b, weight);
+    }
+  }
+  return { links, looked };
+}
+
+function add(links: Links, a: number, b: number, weight: number): void {
+  if (links.count === links.a.length) {
+    const length = links.count * 2;
+    const longer = <T extends Int32Array | Float32Array>(made: T, old: T) => (made.set(old), made);
+    links.a = longer(new Int32Array(length), links.a);
+    links.b = longer(new Int32Array(length), links.b);
+    links.weight = longer(new Float32Array(length), links.weight);
+  }
+  links.a[links.count] = a;
+  links.b[links.count] = b;
+  links.weight[links.count++] = weight;
+}
+
+function weigh({ comparers }: Work, model: Model, links: Links): void {
+  const weights = model.shares.map(weightsOf);
+  const averages = averagesOf(comparers, model);
+  const prior = priorOf(model);
+  const levels = new Uint8Array(comparers.length);
+  for (let at = 0; at < links.count; at++) {
+    let weight = prior;
+    for (let c = 0; c < comparers.length; c++) {
+      levels[c] = comparers[c]!.judge(links.a[at]!, links.b[at]!);
+      weight += weights[c]![levels[c]!]!;
+    }
+    links.weight[at] = weight + rarityOf(comparers, averages, levels, links.a[at]!, links.b[at]!);
+  }
+}
+
+/** One more round of learning, now that each pair’s rivals are known. */
+function relearned(work: Work, model: Model, links: Links): Model {
+  const { comparers, usual, tables, possible, mostMatches } = work;
+  const probability = probabilitiesAmongRivals(links, tables.rowsA, tables.within);
+  const sums = comparers.map(({ levels }) => new Float64Array(levels.length + 1));
+  let matches = 0;
+  for (let at = 0; at < links.count; at++) {
+    const expected = probability[at]!;
+    matches += expected;
+    for (let c = 0; c < comparers.length; c++)
+      sums[c]![comparers[c]!.judge(links.a[at]!, links.b[at]!)]! += expected;
+  }
+  return {
+    matchShare: Math.min(mostMatches, Math.max(1, matches)) / possible,
+    shares: model.shares.map(({ u }, at) => ({
+      m: inOrder(maximised(sums[at]!, usual.shares[at]!.m), u, ordered(comparers[at]!)),
+      u,
+    })),
+  };
+}
+
+const priorOf = ({ matchShare }: Model) => Math.log2(matchShare / (1 - matchShare));
+
+function ledgerOf(comparers: readonly Comparer[], model: Model, a: number, b: number): LedgerLine[] {
+  const averages = averagesOf(comparers, model);
+  return comparers.map(({ column, levels, judge, claims, rarity }, at) => {
+    const level = judge(a, b);
+    const claim = claims[level];
+    const weight =
+      weightsOf(model.shares[at]!)[level]! + (claim ? claim * (rarity(level, a, b) + averages[at]!) : 0);
+    return { field: column.name, agreement: level === 0 ? 'missing' : levels[level - 1]!, weight };
+  });
+}
