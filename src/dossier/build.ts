@@ -9,6 +9,8 @@ import { sourcesOf } from '../model/case.ts';
 import { isoDay } from '../model/days.ts';
 import type { Facts } from '../model/facts.ts';
 import type { SourceRecord } from '../model/record.ts';
+import { ageGap, gapWords } from '../reasoning/age-agreement.ts';
+import type { BirthInterval, BirthSpan } from '../reasoning/ages.ts';
 import { derivationTarget } from '../reasoning/derivation.ts';
 import { kinOf } from '../reasoning/kin.ts';
 import { searchesForFamily } from '../reasoning/points.ts';
@@ -19,7 +21,7 @@ import type { KeptParts } from './kept.ts';
 import { identityLinks } from './identity-links.ts';
 import { imageHref } from './media-paths.ts';
 import { placeViews } from './place-views.ts';
-import type { CaseView, Dossier, MediaView, PersonView, RecordView } from './types.ts';
+import type { BirthView, CaseView, Dossier, MediaView, PersonView, RecordView } from './types.ts';
 import { maskResult, withoutLiving } from './withhold.ts';
 import { gather } from '../model/multimap.ts';
 
@@ -162,6 +164,7 @@ function personViews(
       living: examination.living.has(person.id),
       born: { earliest: iso(birth?.first), latest: iso(birth?.last) },
       outliers: birth?.outliers ?? [],
+      births: birthViews(birth, mentions),
       biography: render(person.id, person.body),
       mentions,
       parents: person.parents.map((p) => p.person),
@@ -175,6 +178,29 @@ function personViews(
     });
   }
   return views;
+}
+
+/** What the mentions that are shown say of the birth, and how far off those outside are. */
+function birthViews(birth: BirthSpan | undefined, mentions: PersonView['mentions']): BirthView[] {
+  const shown = new Set(mentions.map((m) => m.ref));
+  const outside = new Set(birth?.outliers);
+  return (birth?.intervals ?? [])
+    .filter(({ ref }) => shown.has(ref))
+    .map((interval) => ({
+      ref: interval.ref,
+      earliest: isoDay(interval.first),
+      latest: isoDay(interval.last),
+      from: interval.from,
+      fixes: interval.fixes,
+      outside: outside.has(interval.ref) ? howFarOff(birth!, interval) : null,
+    }));
+}
+
+function howFarOff({ first, last }: BirthSpan, interval: BirthInterval): string {
+  const gap = first === null || last === null ? 0 : ageGap(interval, { first, last });
+  return gap === 0
+    ? 'it meets the span, but no one day is near enough to it and to all the others'
+    : gapWords(gap);
 }
 
 function iso(day: number | null | undefined): string | null {

@@ -107,6 +107,8 @@ export interface PersonView {
   /** Birth span the records agree on, and the mentions that fall outside. `YYYY-MM-DD`. */
   born: { earliest: string | null; latest: string | null };
   outliers: string[];
+  /** What each mention says of the birth, in the order of the mentions. */
+  births: BirthView[];
   biography: Rendered;
   mentions: { ref: string; record: string; mention: Mention }[];
   parents: string[];
@@ -116,6 +118,19 @@ export interface PersonView {
   /** Names as written in records, each once, commonest first. */
   readings: string[];
   cases: string[];
+}
+
+/** The days of birth that one mention allows, `YYYY-MM-DD`. */
+export interface BirthView {
+  ref: string;
+  earliest: string;
+  latest: string;
+  /** What it is reckoned from: a record of the birth or baptism, a stated birth, or an age. */
+  from: 'event' | 'born' | 'age';
+  /** From a record made within two years of the birth. */
+  fixes: boolean;
+  /** For a mention outside the agreed span: how far off, in a clause. */
+  outside: string | null;
 }
 
 export interface PlaceView {

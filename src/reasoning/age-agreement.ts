@@ -59,12 +59,12 @@ export function gapWords(gap: number): string {
   const step = linkedAges.find(({ within }) => gap <= within);
   const off = `${years(gap)} off`;
   if (!step)
-    return `${off}, farther than nearly all: in ${linkedSet}, 95 % of recorded ages agreed within 10 years`;
-  const cited = `in ${linkedSet}, ${Math.round(step.share * 100)} % of recorded ages agreed within ${step.within} years`;
+    return `${off}, farther than nearly all: in ${linkedSet}, 95\u00a0% of recorded ages agreed within 10 years`;
+  const cited = `in ${linkedSet}, ${Math.round(step.share * 100)}\u00a0% of recorded ages agreed within ${step.within} years`;
   if (step.within === 2) return `${off}, as ages often are: ${cited}`;
   return gap < farApart
     ? `${off}, weaker agreement but no contradiction: ${cited}`
-    : `${off}, farther than most: ${cited}, and 81 % within 5`;
+    : `${off}, farther than most: ${cited}, and 81\u00a0% within 5`;
 }
 
 /** “less than a year”, “a year”, “about 4 years”. */

@@ -19,6 +19,8 @@ export interface BirthInterval {
   ref: string;
   first: number;
   last: number;
+  /** What it is reckoned from: a record of the birth or baptism, a birth stated elsewhere, or an age. */
+  from: 'event' | 'born' | 'age';
   /** From a record of the birth or baptism made within two years. */
   fixes: boolean;
   /** The record is an original, which is believed before a copy. */
@@ -77,17 +79,17 @@ export function birthInterval(
       // An infant is brought to the font within the year unless the register says otherwise (common practice).
       const first = event.kind === 'birth' ? day.first : addYears(day.first, -1) + 1;
       const fixes = madeBy !== null && madeBy <= addYears(day.last, 2);
-      return { ...(stated ?? { first, last: day.last }), fixes };
+      return { ...(stated ?? { first, last: day.last }), from: 'event', fixes };
     }
   }
   if (mention.born !== undefined) {
     const stated = closed(daySpan(mention.born));
-    if (stated) return { ...stated, fixes: false };
+    if (stated) return { ...stated, from: 'born', fixes: false };
   }
   if (mention.age === undefined) return undefined;
   const on = dayOfAge(record, mention);
   const births = on && fromAge(mention.age, on);
-  return births && { ...births, fixes: false };
+  return births && { ...births, from: 'age', fixes: false };
 }
 
 /**
