@@ -12,7 +12,8 @@ import { oStems } from '../../catalogue/names/prefixes.ts';
 import { daitchMokotoff } from './daitch-mokotoff.ts';
 import { foldName, surnameParts, type SurnamePrefix } from './fold.ts';
 import { jaroWinkler } from './jaro-winkler.ts';
-import { givenFormsOf, givenNameOf, surnameFormsOf, type SurnameForm } from './lookup.ts';
+import { patronymicOf, type Patronymic } from './patronymic.ts';
+import { givenFormsOf, givenNameOf, sexOf, surnameFormsOf, type SurnameForm } from './lookup.ts';
 import type { NameAgreement, NameLevel } from './types.ts';
 
 /** Jaro–Winkler similarities from which two spellings are `close` and `near` (common practice). */
@@ -34,6 +35,8 @@ export interface PreparedName {
   given: readonly (readonly GivenForm[])[];
   /** The groups of surnames it belongs to. */
   surnames: readonly SurnameForm[];
+  /** Of a surname that is a patronymic: the father’s name it is made of, in the ways it may be spelled. */
+  patronymic?: Patronymic;
   /** Keys under which names that may be one another are found together; equal names share all. */
   keys: readonly string[];
   /** Its Daitch–Mokotoff codes, of a surname without its prefix; two names sound alike when they share one. */
@@ -74,6 +77,7 @@ export function prepareSurname(text: string): PreparedName {
   const cut = text.slice(0, longest);
   const { full, stem, prefix } = surnameParts(cut, oStems);
   const surnames = surnameFormsOf(full, stem);
+  const patronymic = patronymicOf(full.split(' ')[0] ?? '');
   return {
     written: shown(cut),
     text: full,
@@ -82,7 +86,15 @@ export function prepareSurname(text: string): PreparedName {
     ...(prefix ? { prefix } : {}),
     given: [],
     surnames,
-    keys: full === '' ? [] : [...new Set([full, stem]), ...surnames.map(({ group }) => `=${group}`)],
+    ...(patronymic ? { patronymic } : {}),
+    keys:
+      full === ''
+        ? []
+        : [
+            ...new Set([full, stem]),
+            ...surnames.map(({ group }) => `=${group}`),
+            ...(patronymic?.fathers ?? []).map(({ group }) => `+${group}`),
+          ],
     sounds: daitchMokotoff(stem),
   };
 }
@@ -104,22 +116,47 @@ export function agreeSurname(a: PreparedName, b: PreparedName): NameAgreement {
   const similarity = jaroWinkler(a.text, b.text);
   if (a.stem === b.stem && (a.prefix === undefined) !== (b.prefix === undefined))
     return agreement('same', similarity, `${prefixWords(a.prefix ?? b.prefix)} is left off`);
-  if (letterInitial.test(a.text) || letterInitial.test(b.text)) return initial(a.text, b.text, similarity);
+  if (isInitial(a.text) || isInitial(b.text)) return initial(a.text, b.text, similarity);
 
+  const otherPrefix = a.prefix !== undefined && b.prefix !== undefined && a.prefix !== b.prefix;
   const group = shared(a.surnames, b.surnames);
-  if (group) {
+  if (group && !(otherPrefix && group.every(({ kind }) => kind !== 'interchangeable'))) {
     const [mine, its] = group;
     return mine.kind === 'interchangeable' || its.kind === 'interchangeable'
       ? agreement('variant', similarity, `${a.written} and ${b.written} are used interchangeably`)
       : agreement('same', similarity, `${a.written} and ${b.written} are spellings of one name`);
   }
+  const father = a.patronymic && b.patronymic ? sameFather(a, b, a.patronymic, b.patronymic) : undefined;
+  if (father) return { ...father, similarity };
   if (a.tokens.length !== b.tokens.length) {
     const [short, long] = a.tokens.length < b.tokens.length ? [a, b] : [b, a];
     if (short.tokens.every((token) => long.tokens.includes(token)))
       return agreement('variant', similarity, `${short.written} is a part of ${long.written}`);
   }
-  const stems = a.stem === a.text && b.stem === b.text ? similarity : jaroWinkler(a.stem, b.stem);
-  return bySpelling(a, b, Math.max(similarity, stems));
+  // O’Donnell and McDonnell are two names, however alike what follows the prefix.
+  const stems =
+    otherPrefix || (a.stem === a.text && b.stem === b.text) ? similarity : jaroWinkler(a.stem, b.stem);
+  const likeness = Math.max(similarity, stems);
+  return likeness >= similarEnough.close && areKnown(a.surnames, b.surnames)
+    ? agreement('near', likeness, 'the spellings are alike')
+    : bySpelling(a, b, likeness);
+}
+
+/** Patronymics of one father’s name: Olsen and Olson, Johannesen and Johnson, Larsen and Larsdatter. */
+function sameFather(
+  a: PreparedName,
+  b: PreparedName,
+  mine: Patronymic,
+  its: Patronymic,
+): NameAgreement | undefined {
+  const both = `${a.written} and ${b.written}`;
+  const spelledAlike = mine.spellings.some((spelling) => its.spellings.includes(spelling));
+  if (spelledAlike && mine.of === its.of) return agreement('same', 0, `${both} are one patronymic`);
+  const forms = shared(mine.fathers, its.fathers);
+  if (!forms || forms.some(({ kind }) => kind === 'diminutive' || kind === 'interchangeable'))
+    return undefined;
+  const father = givenNameOf(forms[0].group);
+  return agreement('variant', 0, `${both} both say that the father was called ${father}`);
 }
 
 /**
@@ -129,8 +166,7 @@ export function agreeSurname(a: PreparedName, b: PreparedName): NameAgreement {
  */
 export function agreeGiven(a: PreparedName, b: PreparedName): NameAgreement {
   if (a.text === '' || b.text === '') return agreement('different', 0);
-  const onlyInitials = a.tokens.every(isInitial) && b.tokens.every(isInitial);
-  if (a.text === b.text && !onlyInitials) return agreement('exact', 1);
+  if (a.text === b.text && !a.tokens.every(isInitial)) return agreement('exact', 1);
   const similarity = jaroWinkler(a.text, b.text);
   if (a.tokens.length !== b.tokens.length && a.tokens.join('') === b.tokens.join(''))
     return agreement('same', similarity, `${a.written} and ${b.written} are one name`);
@@ -141,7 +177,8 @@ export function agreeGiven(a: PreparedName, b: PreparedName): NameAgreement {
   return withFurtherNames(a, b, first, similarity);
 }
 
-const isInitial = (token: string): boolean => letterInitial.test(token);
+/** A letter alone; the length first, since this is asked of every pair. */
+const isInitial = (token: string): boolean => token.length <= 2 && letterInitial.test(token);
 
 /** The further names of two people whose first names agree. */
 function withFurtherNames(
@@ -169,24 +206,23 @@ function withFurtherNames(
 const laterName = (a: PreparedName, b: PreparedName, at: number): boolean =>
   b.tokens.length > a.tokens.length && b.tokens.indexOf(a.tokens[at]!, at) !== -1;
 
-/** One is called by what is the other's second name. */
+/** One is called by what is the other's second name; of several such the most alike. */
 function bySecondName(a: PreparedName, b: PreparedName): NameAgreement | undefined {
+  let best: NameAgreement | undefined;
   for (const [one, other] of [
     [a, b],
     [b, a],
   ] as const) {
     if (isInitial(one.stem)) continue;
     for (let at = 1; at < Math.min(other.tokens.length, 4); at++) {
-      const found = word(one, 0, other, at);
-      if (found.level === 'exact' || found.level === 'same')
-        return agreement(
-          'variant',
-          found.similarity,
-          `${capital(one.stem)} is a further name of ${other.written}`,
-        );
+      const { level, similarity } = word(one, 0, other, at);
+      if (level !== 'exact' && level !== 'same') continue;
+      const why = `${capital(one.stem)} is a further name of ${other.written}`;
+      if (!best || similarity > best.similarity || (similarity === best.similarity && why < best.why))
+        best = agreement('variant', similarity, why);
     }
   }
-  return undefined;
+  return best;
 }
 
 /** How two single given names agree, whatever stands beside them. */
@@ -202,10 +238,25 @@ function word(a: PreparedName, i: number, b: PreparedName, j: number): NameAgree
   const forms = shared(a.given[i]!, b.given[j]!);
   if (forms) return { ...byCatalogue(mine, its, forms), similarity };
   if (isInitial(mine) || isInitial(its)) return initial(mine, its, similarity);
+  if (areKnown(a.given[i]!, b.given[j]!)) {
+    // Two names that everybody tells apart: Mary and Mark. Only what a slip of one letter makes of them counts.
+    return similarity >= similarEnough.close && haveOneSex(a.given[i]!, b.given[j]!)
+      ? agreement('near', similarity, 'the spellings are alike')
+      : agreement('different', similarity);
+  }
   return i === 0 && j === 0
     ? bySpelling(a, b, similarity)
     : agreement(levelOf(similarity) ?? 'different', similarity);
 }
+
+const standsForItself = ({ kind }: { kind: string }): boolean => kind === 'name' || kind === 'spelling';
+
+/** Whether both words are usual names, with a row of the catalogue each. */
+const areKnown = (a: readonly { kind: string }[], b: readonly { kind: string }[]): boolean =>
+  a.length > 0 && b.length > 0 && a.some(standsForItself) && b.some(standsForItself);
+
+const haveOneSex = (a: readonly GivenForm[], b: readonly GivenForm[]): boolean =>
+  a.some((mine) => b.some((its) => sexOf(mine.group) === sexOf(its.group)));
 
 function byCatalogue(a: string, b: string, [mine, its]: readonly [GivenForm, GivenForm]): NameAgreement {
   const name = givenNameOf(mine.group);
@@ -235,7 +286,10 @@ function initial(mine: string, its: string, similarity: number): NameAgreement {
     : agreement('initial', similarity, `${letter.toUpperCase()} fits ${capital(full)}`);
 }
 
-/** The nearest common group of two words, or nothing: names and abbreviations before pet forms, then by the row. */
+/**
+ * The nearest common group of two words, or nothing: names and abbreviations before pet forms, then by the row. Two
+ * names that are both used for a third are not thereby used for one another.
+ */
 function shared<Form extends { group: number; kind: string }>(
   a: readonly Form[],
   b: readonly Form[],
@@ -245,6 +299,7 @@ function shared<Form extends { group: number; kind: string }>(
   for (const mine of a) {
     for (const its of b) {
       if (mine.group !== its.group) continue;
+      if (mine.kind === 'interchangeable' && its.kind === 'interchangeable') continue;
       const far = distance(mine.kind) + distance(its.kind);
       if (far < least) {
         least = far;

@@ -45,6 +45,7 @@ export function foldName(text: string): string {
     .replace(/([a-zø-øæœ])[\u0300-\u036f]+/gu, '$1')
     .replace(/[øæœßþðđłħıŋŧĸə]/gu, (letter) => letters[letter] ?? letter)
     .normalize('NFC')
+    .replace(/(?<![\p{L}\p{M}])\p{M}+/gu, ' ')
     .replace(/[^\p{L}\p{M}]+/gu, ' ')
     .trim();
 }
@@ -65,7 +66,7 @@ export interface FoldedSurname {
 const shortMac = /(^|[\s-])m(?:['’‘‛ʼʻʽ`´′＇]|ᶜ\.?|\^c\.?)\s*(?=\p{L})/giu;
 
 /** O before a name, with its apostrophe or as a capital before another (OBrien). */
-const shortO = /(?:^|[\s-])(?:[oó]['’‘‛ʼʻʽ`´′＇]\s*(?=\p{L})|O(?=\p{Lu}\p{Ll}))/u;
+const shortO = /(?:^|[\s-])(?:[oOóÓ]['’‘‛ʼʻʽ`´′＇]\s*(?=\p{L})|O(?=\p{Lu}\p{Ll}))/u;
 
 const particles = new Set([
   'de',

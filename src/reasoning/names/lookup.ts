@@ -61,6 +61,11 @@ export function givenNameOf(group: number): string {
   return givenNames[group]?.name ?? '';
 }
 
+/** The sex of those who bear a given name. */
+export function sexOf(group: number): 'M' | 'F' | 'both' | undefined {
+  return givenNames[group]?.sex;
+}
+
 /** What a group of surnames is called. */
 export function surnameOf(group: number): string {
   return surnameGroups[group]?.name ?? '';

@@ -18,6 +18,7 @@ import {
   titles,
   wifely,
 } from './name-words.ts';
+import { patronymicOf } from './patronymic.ts';
 import type { NameParts } from './types.ts';
 
 /** A word of the name as written, and folded. */
@@ -76,13 +77,21 @@ function words(text: string): Word[] {
   return text
     .replaceAll('&', ' & ')
     .split(/\s+/u)
-    .map((word) =>
-      word === '&'
-        ? word
-        : word.replace(/^[^\p{L}\p{M}\p{N}'’‘]+/u, '').replace(/[,;:!?*"“”/\\_=+~<>–—-]+$/u, ''),
-    )
+    .map((word) => (word === '&' ? word : trimmed(word)))
     .map((word) => ({ text: word, folded: word === '&' ? 'and' : foldName(word) }))
     .filter(({ folded, text: kept }) => folded !== '' || /\p{N}/u.test(kept));
+}
+
+const before = /^(?!['’‘])[\p{P}\p{Sm}\p{Sk}\p{Cc}\p{Cf}]$/u;
+const behind = new Set(',;:!?*"“”/\\_=+~<>–—-');
+
+/** Without the signs at its edges; by steps, since a pattern would look at a long run of signs again and again. */
+function trimmed(word: string): string {
+  let start = 0;
+  let end = word.length;
+  while (start < end && before.test(word[start]!)) start++;
+  while (end > start && behind.has(word[end - 1]!)) end--;
+  return word.slice(start, end);
 }
 
 /** The text without what stands in brackets, which is sorted into other names and remarks. */
@@ -105,7 +114,7 @@ function withoutBrackets(text: string, reading: Reading): string {
 function segments(text: string): string[] {
   const found: string[][] = [[]];
   for (const word of text.split(/\s+/u)) {
-    const bare = word.replace(/[.,;]+$/u, '');
+    const bare = /^[^.,;]*/u.exec(word)![0];
     const joins =
       bare !== '' &&
       (bare === bare.toLowerCase() || /^(?:N[ée]e|Alias)$/u.test(bare)) &&
@@ -113,7 +122,7 @@ function segments(text: string): string[] {
     if (joins && found.some((one) => one.length > 0)) found.push([]);
     else found.at(-1)!.push(word);
   }
-  return found.map((one) => one.join(' ')).filter((one) => /\p{L}/u.test(one));
+  return found.map((one) => one.join(' ')).filter((one) => words(one).length > 0);
 }
 
 /** The words in the order given name, surname; with how many at the end are known to be the surname, if they are. */
@@ -236,11 +245,14 @@ const isNorse = (word: Word | undefined): boolean =>
 const isInitial = ({ folded }: Word): boolean => /^\p{L}$/u.test(folded);
 
 /** A patronymic that no hereditary surname of English looks like. */
-const surePatronymic = /^[a-zæøå]{3,}(?:sen|s?datter|s?dotter|s?dottir|s?daatter|sdtr|sdr|sdatr)$/u;
+const surePatronymic = /^[a-z]{3,}(?:sen|datter|dotter|dottir|daatter|sdtr|sdr)$/u;
 
-/** With -son, which only a Norse given name before it makes a patronymic. */
-function isPatronymic(word: Word, given: Word | undefined): boolean {
-  return surePatronymic.test(word.folded) || (/^[a-z]{3,}son$/u.test(word.folded) && isNorse(given));
+/** Whether a word says who the father was; with -son only behind a Norse given name. */
+function isPatronymic({ folded }: Word, given: Word | undefined): boolean {
+  if (surePatronymic.test(folded)) return true;
+  if (/son$/u.test(folded))
+    return isNorse(given) && (folded.length > 5 || patronymicOf(folded) !== undefined);
+  return patronymicOf(folded) !== undefined;
 }
 
 /** Given name, surname, patronymic and farm out of words in their order. */
