@@ -249,11 +249,8 @@ function word(a: PreparedName, i: number, b: PreparedName, j: number): NameAgree
     : agreement(levelOf(similarity) ?? 'different', similarity);
 }
 
-const standsForItself = ({ kind }: { kind: string }): boolean => kind === 'name' || kind === 'spelling';
-
-/** Whether both words are usual names, with a row of the catalogue each. */
-const areKnown = (a: readonly { kind: string }[], b: readonly { kind: string }[]): boolean =>
-  a.length > 0 && b.length > 0 && a.some(standsForItself) && b.some(standsForItself);
+/** Whether the catalogue knows both words; without a group in common they are two names. */
+const areKnown = (a: readonly unknown[], b: readonly unknown[]): boolean => a.length > 0 && b.length > 0;
 
 const haveOneSex = (a: readonly GivenForm[], b: readonly GivenForm[]): boolean =>
   a.some((mine) => b.some((its) => sexOf(mine.group) === sexOf(its.group)));
