@@ -23,7 +23,7 @@ export function ageScale(stretches: readonly { first: number; last: number }[]):
   const last = Math.max(...stretches.map((s) => s.last));
   const years = [civil(first).year, civil(last).year + 1] as const;
   const step = steps.find((size) => (years[1] - years[0]) / size <= mostTicks - 1) ?? steps.at(-1)!;
-  const room = step === 1 ? 0 : 1;
+  const room = step > 1 || years[1] - years[0] < mostTicks - 2 ? 1 : 0;
   const [from, to] = [years[0] - room, years[1] + room];
   const start = dayNumber(from, 1, 1);
   const length = dayNumber(to, 1, 1) - start;

@@ -166,10 +166,10 @@ const dayUnknown: readonly { series: string; at: readonly string[] }[] = [
 
 /** What a record says of the census it belongs to, beyond the series. */
 export interface CensusHint {
-  /** For a series of several censuses: which of them. */
+  /** For a series of several censuses: which of them. Passed over for a series of one, which may be made a year later. */
   year?: number;
-  /** Built-in place, for a census that parts of a country took on days of their own. */
-  at?: string;
+  /** Built-in place, or the chain of places it lies in, for a census that parts of a country took on other days. */
+  at?: string | readonly string[];
 }
 
 /**
@@ -189,12 +189,14 @@ export function censusDay(
   }
   const ofSeries = censusDays.filter((row) => row.series === census);
   const years = new Set(ofSeries.map((row) => row.year));
-  const year = hint.year ?? (years.size === 1 ? ofSeries[0]?.year : undefined);
+  const year = years.size === 1 ? ofSeries[0]?.year : hint.year;
   const ofYear = ofSeries.filter((row) => row.year === year);
-  const { at } = hint;
-  if (at !== undefined && dayUnknown.some((row) => row.series === census && row.at.includes(at)))
+  const at = new Set(typeof hint.at === 'string' ? [hint.at] : hint.at);
+  if (dayUnknown.some((row) => row.series === census && row.at.some((place) => at.has(place))))
     return undefined;
-  return bare((at === undefined ? undefined : ofYear.find((row) => row.of.includes(at))) ?? ofYear[0]);
+  // The row of the whole country comes first; one of a part of it holds there alone.
+  const [usual] = ofYear;
+  return bare(ofYear.find((row) => row !== usual && row.of.some((place) => at.has(place))) ?? usual);
 }
 
 function bare(row: CensusDayRow | undefined): CensusDay | undefined {

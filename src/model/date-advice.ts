@@ -6,6 +6,8 @@ import { oldForm } from './old-forms.ts';
 export function dateAdvice(date: string): string {
   if (date.length > 80) return `“${date.slice(0, 80)}…” is not a date in EDTF; ${generally}`;
   const start = `“${date}” is not a date in EDTF`;
+  const years = /^(\d{4})\/(\d{1,2})$/.exec(date);
+  if (years) return `“${date}” ${twoYears(date, years[1]!, years[2]!)}`;
   const suggestion = suggest(date);
   if (suggestion) return `${start}; write ${suggestion}.`;
   const old = oldForm(date);
@@ -14,6 +16,15 @@ export function dateAdvice(date: string): string {
 
 const generally =
   'write year-month-day, such as 1871-04-11, or less of it, 1840~ for about 1840, 1838/1842 for between, or .. for unknown.';
+
+/** “1648/9” is a double year when the second follows the first, and else a span cut short. */
+function twoYears(date: string, first: string, end: string): string {
+  const second = `${first.slice(0, -end.length)}${end}`;
+  const span = `for a span of years write ${first}/${Number(second) > Number(first) ? second : Number(first) + 1}`;
+  return (Number(first) + 1) % 10 ** end.length === Number(end)
+    ? `may be a double year; with its month and day write julian ${date}-01-30, and ${span}.`
+    : `has a year of too few digits; ${span}.`;
+}
 
 const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
 

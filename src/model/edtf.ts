@@ -144,7 +144,7 @@ function single(text: string, whole: string): DaySpan | string {
   const impossible = impossibleDay(text);
   if (impossible) return impossible;
   const short = /^[?~%]?(-?)(\d{1,3})[?~%]?$/.exec(text);
-  if (short) return tooFewDigits(whole, short[1]!, short[2]!);
+  if (short) return whole === text ? tooFewDigits(text, short[1]!, short[2]!) : dateAdvice(whole);
   // The library takes a long number for the seconds of a clock.
   if (/^-?\d{5,}$/.test(text) || text === '') return dateAdvice(whole);
   const part = partOfYear(text);

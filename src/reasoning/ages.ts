@@ -12,6 +12,7 @@ import { addMonths, addYears, civil } from '../model/days.ts';
 import { daySpan, type DaySpan } from '../model/edtf.ts';
 import { mentionAt, type Facts } from '../model/facts.ts';
 import type { Mention, SourceRecord } from '../model/record.ts';
+import { containmentOf } from './containment.ts';
 import { isBirth } from './items.ts';
 
 /** The first and last day of a birth, both included, as day numbers. */
@@ -41,7 +42,7 @@ export function birthSpan(facts: Facts, personId: string): BirthSpan {
   const intervals: BirthInterval[] = [];
   for (const ref of person?.mentions ?? []) {
     const at = mentionAt(facts, ref);
-    const interval = at && birthInterval(at.record, at.mention);
+    const interval = at && birthInterval(at.record, at.mention, facts);
     if (at && interval) intervals.push({ ref, ...interval, original: at.record.form === 'original' });
   }
   const tolerance = facts.site.ageTolerance;
@@ -65,10 +66,14 @@ export function birthSpan(facts: Facts, personId: string): BirthSpan {
   };
 }
 
-/** The days of birth one mention allows, if it says anything of it. */
+/**
+ * The days of birth one mention allows, if it says anything of it. With `facts`, the place of a record tells on which
+ * of several days its part of the country took the census.
+ */
 export function birthInterval(
   record: SourceRecord,
   mention: Mention,
+  facts?: Facts,
 ): Omit<BirthInterval, 'ref' | 'original'> | undefined {
   const { event } = mention;
   const madeBy = record.made === undefined ? null : daySpan(record.made).last;
@@ -87,7 +92,7 @@ export function birthInterval(
     if (stated) return { ...stated, from: 'born', fixes: false };
   }
   if (mention.age === undefined) return undefined;
-  const on = dayOfAge(record, mention);
+  const on = dayOfAge(record, mention, facts);
   const births = on && fromAge(mention.age, on);
   return births && { ...births, from: 'age', fixes: false };
 }
@@ -130,12 +135,15 @@ function yearsLived(stated: number, rule: AgeRule): [least: number, most: number
 function dayOfAge(
   record: SourceRecord,
   mention: Mention,
+  facts: Facts | undefined,
 ): { first: number; last: number; ageRule: AgeRule } | undefined {
   const made = record.made === undefined ? null : daySpan(record.made).first;
+  const { place } = record;
+  const at = facts && place !== undefined ? [place, ...containmentOf(facts).above(place)] : [];
   const census =
     record.series === undefined
       ? undefined
-      : censusDay(record.series, made === null ? {} : { year: civil(made).year });
+      : censusDay(record.series, { at, ...(made === null ? {} : { year: civil(made).year }) });
   if (census) {
     const day = closed(daySpan(census.day));
     return day && { ...day, ageRule: census.ageRule };

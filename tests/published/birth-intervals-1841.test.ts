@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { builtInPlaces } from '../../src/catalogue/places/index.ts';
 import { isoDay } from '../../src/model/days.ts';
+import type { Facts } from '../../src/model/facts.ts';
 import { recordFile } from '../../src/model/record.ts';
 import { birthInterval } from '../../src/reasoning/ages.ts';
 
@@ -55,9 +57,41 @@ describe('ages at the next birthday', () => {
     expect(births(series, age)).toEqual([first, last]),
   );
 
+  /* The lists of 1851 were filled in after New Year; the census is still that of 1851. */
+  test('whatever day the list was made', () => {
+    expect(births('canada-census-1851', 30, '1852-02-03')).toEqual(['1822-01-13', '1823-01-12']);
+    expect(births('norway-census-1865', 30, '1866-01-05')).toEqual(['1836-01-01', '1836-12-31']);
+  });
+
   /* From memory: Norway asked the age at the next birthday in 1865, and years of birth later. */
   test('Norway, 31 December 1865', () =>
     expect(births('norway-census-1865', 30)).toEqual(['1836-01-01', '1836-12-31']));
+});
+
+describe('parts of a country that took a census on days of their own', () => {
+  /* Source: Library and Archives Canada: Nova Scotia 30 March 1861, exact ages; Canada West 14 January, next birthday. */
+  test.each([
+    ['nova-scotia', '1830-03-31', '1831-03-30'],
+    ['new-brunswick', '1830-08-16', '1831-08-15'],
+    ['ontario', '1831-01-15', '1832-01-14'],
+  ])('1861, %s: born %s to %s', (province, first, last) => {
+    const record = {
+      ...recordFile.parse({
+        title: 'A census',
+        form: 'original',
+        series: 'canada-census-1861',
+        made: '1861',
+        place: 'a-town',
+        mentions: [{ id: 'm', age: 30 }],
+      }),
+      id: 'census',
+      body: '',
+    };
+    const town = { id: 'a-town', name: 'A town', kind: 'town', within: [{ place: province }] };
+    const places = new Map([...builtInPlaces, town].map((place) => [place.id, place]));
+    const interval = birthInterval(record, record.mentions[0]!, { places } as unknown as Facts)!;
+    expect([isoDay(interval.first), isoDay(interval.last)]).toEqual([first, last]);
+  });
 });
 
 describe('ages in months and days, as of a census day', () => {

@@ -40,9 +40,9 @@ export const formRules = {
     example: { wrong: 'form: copy', right: 'form: derivative' },
   },
   'date-is-edtf': {
-    title: 'Every date is EDTF (ISO 8601-2).',
+    title: 'Every date is EDTF (ISO 8601-2), or an Old Style day after the word julian.',
     severity: 'error',
-    why: 'Dates are compared by the day; 4/11/71 is a day in April to one reader and in November to another, in some century or other.',
+    why: 'Dates are compared by the day; 4/11/71 is a day in April to one reader and in November to another, in some century or other. EDTF knows the Gregorian calendar alone, so a day of the Old Style follows the word julian: julian 1649-01-30, or with its double year julian 1648/9-01-30.',
     mend: 'Write year-month-day, less of it, 1840~ for about 1840, 1838/1842 for between, or .. for unknown.',
     example: { wrong: 'made: 11 Apr 1871', right: 'made: 1871-04-11' },
   },
