@@ -151,3 +151,55 @@ export type IdentityParameters = Readonly<Record<IdentityField, FieldShares>>;
  * linkage): a misspelling met once is no proof of identity.
  */
 export const leastShare = 0.0005;
+
+/** What columns of tables are compared in, beside the fields of two namings. */
+export const columnShares = {
+  given: identityFields.given,
+  surname: identityFields.surname,
+  sex: identityFields.sex,
+  kin: identityFields.spouse,
+  /** A year of birth reckoned from an age. */
+  year: identityFields.birth,
+  /** Ages in one list, or in two of one year. */
+  age: identityFields.birth,
+  /** A year of birth that is stated as such. */
+  yearStated: {
+    levels: table(`
+      same year       | 0.620 | 0.025
+      within 1 year   | 0.130 | 0.049
+      within 2 years  | 0.065 | 0.047
+      within 3 years  | 0.045 | 0.046
+      within 5 years  | 0.040 | 0.070
+      one digit off   | 0.040 | 0.080
+      within 10 years | 0.030 | 0.160
+      beyond 10 years | 0.030 | 0.523`),
+    source: `${commonPractice}: between the ages of hand-linked men and registers that state the day of birth`,
+  },
+  month: {
+    levels: table(`
+      same      | 0.960 | 0.083
+      close     | 0.020 | 0.220
+      different | 0.020 | 0.697`),
+    source: `${abs}: month of birth 0.923 of 0.942 where it is stated`,
+  },
+  day: {
+    levels: table(`
+      same      | 0.930 | 0.033
+      close     | 0.045 | 0.260
+      different | 0.025 | 0.707`),
+    source: `${abs}: day of birth 0.903 of 0.942 where it is stated`,
+  },
+  arrival: identityFields.arrival,
+  /** A place, a trade, an address, or whatever else both tables have. */
+  text: {
+    levels: table(`
+      exact     | 0.45 | 0.06
+      part      | 0.18 | 0.08
+      close     | 0.07 | 0.01
+      near      | 0.05 | 0.03
+      different | 0.25 | 0.82`),
+    source: commonPractice,
+  },
+} as const satisfies Record<string, FieldShares>;
+
+export type ColumnKind = keyof typeof columnShares;
