@@ -12,10 +12,9 @@ import {
   type IdentityParameters,
 } from '../../catalogue/identity.ts';
 import { civil } from '../../model/days.ts';
-import { agreeGiven, agreeSurname } from '../names/agree.ts';
+import { agreeGiven, agreeSurname, type PreparedName } from '../names/agree.ts';
 import { preparedGiven, preparedSurname } from '../names/prepared.ts';
-import { foldName } from '../names/fold.ts';
-import type { NameAgreement } from '../names/types.ts';
+import { parseName } from '../names/parse-name.ts';
 import { gapLevel, listLevel, plainText, textLevel, yearsApart, type Days } from './agreement.ts';
 import type { IdentityRow } from './row.ts';
 import { levelWeight, probabilityOf, rarityBits, rarityClaimOf } from './weight.ts';
@@ -78,12 +77,12 @@ export function compareRows(a: IdentityRow, b: IdentityRow, context: ComparisonC
     placeRow('birthplace', a.birthplace, b.birthplace, context),
     placeRow('residence', a.residence, b.residence, context),
     textRow('occupation', a.occupation, b.occupation, context),
-    kinRow('spouse', a.spouse, b.spouse, context),
-    kinRow('father', a.father, b.father, context),
-    kinRow('mother', a.mother, b.mother, context),
+    kinRow('spouse', a, b, context),
+    kinRow('father', a, b, context),
+    kinRow('mother', a, b, context),
     row('children', said(a.children), said(b.children), context, () =>
       listLevel(a.children!, b.children!, (one, other) => {
-        const { level } = kinAgreement(one, other);
+        const { level } = agreeGiven(kinName(one).given, kinName(other).given);
         return level !== 'different' && level !== 'near' && level !== 'sound';
       }),
     ),
@@ -163,17 +162,24 @@ function nameRow(
     return [level, why];
   });
   if (!line || rarityClaimOf(line.agreement) === 0) return line;
-  const mine = context.shares?.(field, a!);
-  const its = context.shares?.(field, b!);
+  return byRarity(line, field, a!, b!, context);
+}
+
+/** The line with what the rarity of the value adds to it or takes from it. */
+function byRarity(
+  line: LedgerRow,
+  part: 'given' | 'surname',
+  a: string,
+  b: string,
+  context: ComparisonContext,
+): LedgerRow {
+  const mine = context.shares?.(part, a);
+  const its = a === b ? mine : context.shares?.(part, b);
   const common = mine && its ? (mine.share >= its.share ? mine : its) : (mine ?? its);
   if (!common) return line;
-  const exact = context.parameters[field].levels.find(({ level }) => level === 'exact')!;
+  const exact = context.parameters[part].levels.find(({ level }) => level === 'exact')!;
   const bits = rarityBits(line.agreement, [common.share, common.share], exact.u, leastShare);
-  return {
-    ...line,
-    weight: line.weight + bits,
-    because: [line.because, common.because].filter((text) => text !== '').join('; '),
-  };
+  return { ...line, weight: line.weight + bits, because: joined(line.because, common.because) };
 }
 
 /**
@@ -224,7 +230,7 @@ function placeRow(
   b: string | undefined,
   context: ComparisonContext,
 ): LedgerRow | undefined {
-  const known = a && b && a !== b ? context.places?.(field, a, b) : undefined;
+  const known = a && b ? context.places?.(field, a, b) : undefined;
   if (!known) return textRow(field, a, b, context);
   const [agreement, because] = known;
   if (agreement === 'missing') return { field, a: a!, b: b!, agreement, weight: 0, because };
@@ -242,24 +248,76 @@ function textRow(
   return row(field, one && a, other && b, context, () => textLevel(one, other));
 }
 
+/**
+ * Kin by name. The given name decides, since one record names them in full and another by given name alone; a
+ * surname of theirs that is not the person's own and agrees as well adds its rarity (common practice: a common name
+ * becomes nearly unique with both parents' names, the maiden name included).
+ */
 function kinRow(
-  field: IdentityField,
-  a: string | undefined,
-  b: string | undefined,
+  field: 'spouse' | 'father' | 'mother',
+  a: IdentityRow,
+  b: IdentityRow,
   context: ComparisonContext,
 ): LedgerRow | undefined {
-  return row(field, foldName(a ?? '') && a, foldName(b ?? '') && b, context, () => {
-    const { level, why } = kinAgreement(a!, b!);
+  const [one, other] = [kinName(a[field]), kinName(b[field])];
+  const line = row(field, one.given.text && a[field], other.given.text && b[field], context, () => {
+    const { level, why } = agreeGiven(one.given, other.given);
     return [level, why];
   });
+  if (!line || rarityClaimOf(line.agreement) === 0) return line;
+  const weighed = byRarity(line, 'given', one.given.written, other.given.written, context);
+  if (isOwn(one.surname, a) || isOwn(other.surname, b)) return weighed;
+  const { level, why } = agreeSurname(one.surname, other.surname);
+  if (rarityClaimOf(level) === 0) return weighed;
+  const shares = context.parameters.surname.levels.find((each) => each.level === level)!;
+  const surname = byRarity(
+    { ...line, agreement: level, weight: levelWeight(shares), because: why },
+    'surname',
+    one.surname.written,
+    other.surname.written,
+    context,
+  );
+  return {
+    ...weighed,
+    weight: weighed.weight + Math.max(0, surname.weight),
+    because: joined(weighed.because, 'the surname agrees too', surname.because),
+  };
 }
 
-/** Kin are named in full in one record and by given name alone in another, so the first names are what is compared. */
-function kinAgreement(a: string, b: string): NameAgreement {
-  return agreeGiven(preparedGiven(firstWord(a)), preparedGiven(firstWord(b)));
+/** The surname of a relative that is missing, or is the person's own and has been weighed already. */
+function isOwn(surname: PreparedName, { surname: own }: IdentityRow): boolean {
+  return surname.text === '' || rarityClaimOf(agreeSurname(surname, preparedSurname(own ?? '')).level) > 0;
 }
 
-const firstWord = (name: string) => foldName(name).split(' ')[0]!;
+const missing: { given: PreparedName; surname: PreparedName } = {
+  given: preparedGiven(''),
+  surname: preparedSurname(''),
+};
+
+function kinName(name: string | undefined): typeof missing {
+  if (name === undefined) return missing;
+  let known = kinNames.get(name);
+  if (!known) {
+    if (kinNames.size > 50_000) kinNames.clear();
+    const { given, surname } = parseName(name);
+    // A lone word beside kin is the name they call each other by.
+    known = {
+      given: preparedGiven(given || surname),
+      surname: preparedSurname(given ? surname : ''),
+    };
+    kinNames.set(name, known);
+  }
+  return known;
+}
+
+const kinNames = new Map<string, typeof missing>();
+
+const joined = (...texts: string[]) =>
+  texts
+    .map((text) => text.replace(/\.$/, ''))
+    .filter((text) => text !== '')
+    .join('; ');
+
 const said = (names: readonly string[] | undefined) => names?.join(', ');
 const apartWords = (years: number) =>
   years === 0 ? '' : years === 1 ? 'one year apart' : `${years} years apart`;

@@ -13,16 +13,23 @@ export const nameTables = once((facts: Facts) =>
 
 const contexts = once((_facts: Facts) => new Map<string, ComparisonContext>());
 
-/** How the people of a record are compared: with the names of its place, the prior from its crowd. */
-export function comparisonAt(facts: Facts, record: string): ComparisonContext {
-  const place = facts.records.get(record)?.place ?? '';
-  let context = contexts(facts).get(place);
-  if (!context) contexts(facts).set(place, (context = contextAt(facts, record, place)));
+/**
+ * How the people of a record are compared: with the prior from its crowd, and with how common names are in its place
+ * or, where nobody counted there, in the place its people came from.
+ */
+export function comparisonAt(facts: Facts, record: string, origin?: string): ComparisonContext {
+  const place = facts.records.get(record)?.place;
+  const key = `${place ?? ''} ${origin ?? ''}`;
+  let context = contexts(facts).get(key);
+  if (!context) {
+    const outward = (id: string | undefined) => (id === undefined ? [] : containmentOf(facts).outward(id));
+    const chain = [...new Set([...outward(place), ...outward(origin)])];
+    contexts(facts).set(key, (context = contextAt(facts, record, chain)));
+  }
   return context;
 }
 
-function contextAt(facts: Facts, record: string, place: string): ComparisonContext {
-  const chain = place === '' ? [] : containmentOf(facts).outward(place);
+function contextAt(facts: Facts, record: string, chain: readonly string[]): ComparisonContext {
   const known = { given: new Map<string, Share>(), surname: new Map<string, Share>() };
   return {
     parameters: usualParameters,

@@ -10,11 +10,13 @@
 import { identityFields } from '../../catalogue/identity.ts';
 import { mentionAt, type Facts } from '../../model/facts.ts';
 import { gather } from '../../model/multimap.ts';
+import { containmentOf } from '../containment.ts';
 import { once } from '../once.ts';
-import { compareRows, type Ledger, type LedgerRow } from './compare-rows.ts';
+import { compareRows, type ComparisonContext, type Ledger, type LedgerRow } from './compare-rows.ts';
 import { comparisonAt } from './context.ts';
 import { crowdOf, type Crowd } from './crowd.ts';
 import { mentionRows } from './mention-row.ts';
+import { placesAgree, placesMeant } from './place-agreement.ts';
 import type { IdentityRow } from './row.ts';
 
 /** One line of the ledger of a link. */
@@ -70,7 +72,10 @@ function makeLink(facts: Facts, ref: string, person: string): Link | undefined {
   if (against.length === 0) return undefined;
   const crowd = crowdOf(facts, at.record.id);
   const compared = telling(facts, against);
-  const context = comparisonAt(facts, at.record.id);
+  const context: ComparisonContext = {
+    ...comparisonAt(facts, at.record.id, originOf(facts, [ref, ...compared])),
+    places: (field, a, b) => placesAgree(facts, field, a, b),
+  };
   const ledgers = compared.map((other) => ({
     other,
     ledger: best(mine, mentionRows(facts, other), (a, b) => compareRows(a, b, context)),
@@ -88,6 +93,20 @@ function makeLink(facts: Facts, ref: string, person: string): Link | undefined {
     against: compared,
     leftOut,
   };
+}
+
+/** The narrowest place that any of the mentions may have been born in: the names of its people are theirs too. */
+function originOf(facts: Facts, refs: readonly string[]): string | undefined {
+  const containment = containmentOf(facts);
+  let narrowest: string | undefined;
+  let depth = 0;
+  for (const ref of refs) {
+    const reading = mentionRows(facts, ref)[0]?.birthplace;
+    const place = reading === undefined ? undefined : placesMeant(facts, reading)[0];
+    const above = place === undefined ? 0 : containment.above(place).size + 1;
+    if (above > depth) [narrowest, depth] = [place, above];
+  }
+  return narrowest;
 }
 
 /** Whether two namings rest on one record: one derives certainly from the other's, or both from a third. */
@@ -129,7 +148,9 @@ function combined(ledgers: readonly { other: string; ledger: Ledger }[]): LinkRo
     const said = found.filter(({ row }) => row.agreement !== 'missing');
     if (said.length === 0) return [found[0]!.row];
     const top = said.reduce((one, two) => (two.row.weight > one.row.weight ? two : one));
-    const values = new Set(said.map(({ row }) => row.b.toLowerCase())).size;
+    // Spellings that agree are one value; each that does not was another chance to agree.
+    const values =
+      1 + new Set(said.filter(({ row }) => row.weight <= 0).map(({ row }) => row.b.toLowerCase())).size;
     const chance = Math.min(Math.max(0, top.row.weight), Math.log2(values));
     return [
       {
@@ -138,7 +159,7 @@ function combined(ledgers: readonly { other: string; ledger: Ledger }[]): LinkRo
         weight: top.row.weight - chance,
         because: [
           top.row.because,
-          chance > 0 ? `the best of ${values} values, which takes off ${chance.toFixed(1)}` : '',
+          chance > 0 ? `the best of ${values} values that differ, which takes off ${chance.toFixed(1)}` : '',
         ]
           .filter((text) => text !== '')
           .join('; '),

@@ -1,0 +1,69 @@
+/**
+ * How two readings of places agree: not as texts, but as the places they may mean. “Ireland” and “Kill, Co. Waterford”
+ * do not contradict; two that only share a country say little (an agreement on the county is worth less than a bit:
+ * Australian Bureau of Statistics, cat. 3302.0.55.004, table C.1, birthplace).
+ */
+import type { Facts } from '../../model/facts.ts';
+import { containmentOf } from '../containment.ts';
+import { once } from '../once.ts';
+import { gazetteerOf, isWide } from '../places/gazetteer.ts';
+import { resolveReading } from '../places/resolve.ts';
+
+const gazetteerIn = once((facts: Facts) => gazetteerOf(facts.places.values()));
+const readings = once((_facts: Facts) => new Map<string, readonly string[]>());
+
+/** The places a reading may mean about equally well; none where nothing fits. */
+export function placesMeant(facts: Facts, reading: string): readonly string[] {
+  const known = readings(facts);
+  let places = known.get(reading);
+  if (!places) {
+    const { candidates, equals, container, sameGround } = resolveReading(gazetteerIn(facts), reading);
+    const best = candidates.slice(0, Math.max(1, equals)).map(({ id }) => id);
+    places = best.length > 0 ? [...new Set([...best, ...sameGround])] : container ? [container.id] : [];
+    known.set(reading, places);
+  }
+  return places;
+}
+
+type Judged = readonly [level: string, because: string];
+
+/** The level of two readings of a birthplace or residence, and why; nothing where either means no known place. */
+export function placesAgree(
+  facts: Facts,
+  field: 'birthplace' | 'residence',
+  a: string,
+  b: string,
+): Judged | undefined {
+  const mine = placesMeant(facts, a);
+  const theirs = placesMeant(facts, b);
+  if (mine.length === 0 || theirs.length === 0) return undefined;
+  const containment = containmentOf(facts);
+  const name = (id: string) => facts.places.get(id)?.name ?? id;
+  const pairs = mine.flatMap((one) => theirs.map((other) => [one, other] as const));
+  const same = pairs.find(([one, other]) => one === other);
+  if (same) {
+    return isWide(facts.places.get(same[0])?.kind ?? '')
+      ? ['part', `both name only ${name(same[0])}`]
+      : ['exact', a === b ? '' : `both mean ${name(same[0])}`];
+  }
+  const nested = pairs.find(
+    ([one, other]) => containment.within(one, other) || containment.within(other, one),
+  );
+  if (nested) {
+    const [inner, outer] = containment.within(nested[0], nested[1]) ? nested : [nested[1], nested[0]];
+    return ['part', `${name(inner)} lies in ${name(outer)}`];
+  }
+  const overlapping = pairs.find(([one, other]) => containment.overlap(one, other));
+  if (overlapping) return ['close', `${name(overlapping[0])} and ${name(overlapping[1])} share ground`];
+  for (const [one, other] of pairs) {
+    const shared = containment
+      .outward(one)
+      .find((id) => containment.within(other, id) && !isWide(facts.places.get(id)?.kind ?? ''));
+    if (shared !== undefined) return ['near', `both lie in ${name(shared)}`];
+  }
+  const countries = (ids: readonly string[]) => new Set(ids.flatMap((id) => containment.countries(id)));
+  const [here, there] = [countries(mine), countries(theirs)];
+  if (field === 'residence' && ![...here].some((id) => there.has(id)))
+    return ['missing', 'on either side of a migration'];
+  return ['different', `${name(mine[0]!)} is not ${name(theirs[0]!)}`];
+}
