@@ -19,7 +19,7 @@ export function timelineWords(facts: Facts, problem: TimelineProblem): { message
       };
     case 'naturalization-follows-arrival':
       return {
-        message: `${name} takes out papers, ${second.kind}, ${at(second)}, but arrives no earlier than ${at(first)}.`,
+        message: `${name} takes out papers, ${second.kind}, ${at(second)}, but first arrives ${at(first)}.`,
         help: 'Compare signatures, ages and addresses: the papers or the arrival may be a namesake’s.',
       };
     case 'one-arrival':
