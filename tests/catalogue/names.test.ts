@@ -58,6 +58,7 @@ describe('the catalogue of names', () => {
     ['Thomas', ['Thomas', 'Thomae', 'Thomam', 'Thoma', 'Thome']],
     ['Joannes', ['Joannes', 'Joannis', 'Joannem', 'Joanni', 'Joanne']],
     ['Hugo', ['Hugo', 'Hugonis', 'Hugonem', 'Hugoni', 'Hugone']],
+    ['Alexander', ['Alexander', 'Alexandri', 'Alexandro', 'Alexandrum']],
     ['David', ['David']],
   ])('the cases of %s', (nominative, cases) => expect(latinCases(nominative)).toEqual(cases));
 });

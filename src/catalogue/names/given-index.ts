@@ -1,11 +1,17 @@
 import { men } from './given-irish.ts';
 import { women } from './given-irish-women.ts';
-import { norwegianAndGerman } from './given-norwegian.ts';
+import { german, norwegian } from './given-norwegian.ts';
 import { latinCases } from './latin.ts';
 import type { FormKind, GivenName } from './types.ts';
 
 /** Every given name of the catalogue. */
-export const givenNames: readonly GivenName[] = [...men, ...women, ...norwegianAndGerman];
+export const givenNames: readonly GivenName[] = [...men, ...women, ...norwegian, ...german];
+
+/** Whether a name of the catalogue, by its place in `givenNames`, is one of those that Norway has for itself. */
+export function isNorwegian(group: number): boolean {
+  const first = men.length + women.length;
+  return group >= first && group < first + norwegian.length;
+}
 
 /** A written form as belonging to a name of the catalogue. */
 export interface GivenForm {

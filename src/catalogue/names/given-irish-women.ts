@@ -39,7 +39,7 @@ export const women: readonly GivenName[] = [
   given('Teresa', 'F', { short: 'Theras', latin: 'Teresia Theresia Teresa', irish: 'Treasa', spelled: 'Theresa Tresa Theressa', german: 'Theresia Therese', pet: 'Tess Tessie Terry Tracey', used: 'Tracy' }, everyday),
   given('Mabel', 'F', { latin: 'Mabilia', irish: 'Máible', spelled: 'Mable', used: 'Amabel Maeve Meeve' }, synonymesFromMemory),
   given('Penelope', 'F', { irish: 'Fionnghuala Nuala', pet: 'Nappy Penny', used: 'Finola Fenella Nuala' }, synonymesFromMemory),
-  given('Barbara', 'F', { latin: 'Barbara', irish: 'Báirbre', norwegian: 'Barbro', spelled: 'Barbra', pet: 'Babs Barbary', used: 'Gobnet' }, everyday),
+  given('Barbara', 'F', { latin: 'Barbara', irish: 'Báirbre', norwegian: 'Barbro', german: 'Bärbel', spelled: 'Barbra Barbary', pet: 'Babs', used: 'Gobnet' }, everyday),
   given('Unity', 'F', { irish: 'Úna', used: 'Una Winifred Agnes' }, synonymesFromMemory),
   given('Grace', 'F', { latin: 'Gratia', irish: 'Gráinne', pet: 'Gracie', used: 'Gobnet Grania Grany' }, synonymesFromMemory),
   given('Gobnet', 'F', { latin: 'Gobinata Gobnata', irish: 'Gobnait', spelled: 'Gobinet Gobnait Gubbinet', pet: 'Gubby Gobby', used: 'Abigail Deborah Barbara Grace' }, synonymesFromMemory),
@@ -52,7 +52,6 @@ export const women: readonly GivenName[] = [
   given('Louisa', 'F', { latin: 'Ludovica Aloisia', spelled: 'Louise Luisa', norwegian: 'Lovise', german: 'Luise', pet: 'Lou Lulu' }, everyday),
   given('Lucy', 'F', { latin: 'Lucia', irish: 'Luighseach', spelled: 'Lucia Lucey', german: 'Lucie', used: 'Lucinda' }, everyday),
   given('Dorothy', 'F', { short: 'Doroty', latin: 'Dorothea', spelled: 'Dorothea Dorathy', norwegian: 'Dorte Dorthea Dordei', german: 'Dorothea', pet: 'Dolly Dora Dot' }, everyday),
-  given('Barbary', 'F', { spelled: 'Barbara' }, everyday),
   given('Giles', 'F', { latin: 'Aegidia', irish: 'Síle', used: 'Sheila Sheela Cecilia Julia' }, synonymes),
   given('Sidney', 'both', { latin: 'Sidonia', irish: 'Sadhbh', spelled: 'Sydney', pet: 'Sid' }, synonymes),
 ];

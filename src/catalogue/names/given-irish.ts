@@ -59,7 +59,7 @@ export const men: readonly GivenName[] = [
   given('Henry', 'M', { short: 'Hy Hen Heny Henʸ', latin: 'Henricus', irish: 'Énrí Anraí', spelled: 'Henrey', norwegian: 'Henrik Hendrik', german: 'Heinrich Heinz', welsh: 'Harri', pet: 'Harry Hal Hank' }, everyday),
   given('Hugh', 'M', { latin: 'Hugo', irish: 'Aodh', spelled: 'Hew Hue Hughe', german: 'Hugo', pet: 'Hughie Hughy Hughey', used: 'Eugene Ea Egan' }, everyday),
   given('Andrew', 'M', { short: 'Andw Andrw Andr And', latin: 'Andreas', irish: 'Aindriú Aindréas', norwegian: 'Anders Andreas Andres', german: 'Andreas', pet: 'Andy Andie Drew' }, everyday),
-  given('Alexander', 'M', { short: 'Alexr Alex. Alexdr Alr', latin: 'Alexander Alexandri Alexandrum Alexandro', irish: 'Alastar', norwegian: 'Aleksander', pet: 'Alex Alec Alick Sandy Ellick', used: 'Alaster Alister' }, everyday),
+  given('Alexander', 'M', { short: 'Alexr Alex. Alexdr Alr', latin: 'Alexander', irish: 'Alastar', norwegian: 'Aleksander', pet: 'Alex Alec Alick Sandy Ellick', used: 'Alaster Alister' }, everyday),
   given('Arthur', 'M', { short: 'Arthr Artr', latin: 'Arthurus Arturus', irish: 'Art', pet: 'Artie Atty' }, everyday),
   given('David', 'M', { short: 'Davd Dd', latin: 'David Davidis Davidem', irish: 'Dáibhí Dáithí', welsh: 'Dafydd', pet: 'Dave Davy Davey Davie' }, everyday),
   given('Walter', 'M', { short: 'Waltr Walt. Wltr', latin: 'Walterus Gualterus', irish: 'Ualtar Bháltar', german: 'Walther', pet: 'Wat Watty Walt Wattie' }, everyday),
@@ -89,6 +89,6 @@ export const men: readonly GivenName[] = [
   given('Lewis', 'M', { latin: 'Ludovicus', spelled: 'Louis', norwegian: 'Ludvig', german: 'Ludwig', pet: 'Lou Lew' }, everyday),
   given('Gregory', 'M', { latin: 'Gregorius', irish: 'Gréagóir', pet: 'Greg' }, everyday),
   given('Humphrey', 'M', { latin: 'Humphredus', irish: 'Amhlaoibh', spelled: 'Humphry', used: 'Auliffe' }, synonymesFromMemory),
-  given('Silvester', 'M', { latin: 'Silvester Silvestri', spelled: 'Sylvester', pet: 'Vesty Sil', used: 'Sylvanus' }, everyday),
+  given('Silvester', 'M', { latin: 'Silvester', spelled: 'Sylvester', pet: 'Vesty Sil', used: 'Sylvanus' }, everyday),
   given('Ailbe', 'M', { irish: 'Ailbhe', spelled: 'Elli Elly', used: 'Albert Bertie' }, synonymes),
 ];

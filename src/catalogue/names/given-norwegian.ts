@@ -2,9 +2,9 @@ import { given } from './build.ts';
 import { everyday, fromMemory } from './sources.ts';
 import type { GivenName } from './types.ts';
 
-/** Given names of Norway and of Germany that have no usual English fellow, and what emigrants made of them. */
+/** Given names of Norway that have no usual English fellow, and what emigrants made of them. */
 // prettier-ignore
-export const norwegianAndGerman: readonly GivenName[] = [
+export const norwegian: readonly GivenName[] = [
   given('Ole', 'M', { latin: 'Olaus', spelled: 'Ola Olaf Olav Oluf Olle Olai', used: 'Oliver Oley William' }, everyday),
   given('Knut', 'M', { latin: 'Canutus', spelled: 'Knud Knudt Cnut Knute', used: 'Newton Kenneth Canute' }, fromMemory),
   given('Erik', 'M', { latin: 'Ericus', spelled: 'Eric Erick Erich Eirik Erek', used: 'Edward' }, everyday),
@@ -43,10 +43,13 @@ export const norwegianAndGerman: readonly GivenName[] = [
   given('Aase', 'F', { spelled: 'Åse Aasa Åsa Ase', used: 'Osie' }, fromMemory),
   given('Turid', 'F', { spelled: 'Thuri Turi Torid Tori Thurid', used: 'Julia' }, fromMemory),
   given('Randi', 'F', { spelled: 'Rande Randid Ragndi Randie', used: 'Rachel' }, fromMemory),
-  given('Anna', 'F', { spelled: 'Anne Ane Ana Annie', used: 'Hannah' }, everyday),
+];
+
+/** Given names of Germany of the same kind. */
+// prettier-ignore
+export const german: readonly GivenName[] = [
   given('Gottfried', 'M', { latin: 'Godefridus', spelled: 'Gotfried Gottfrid', used: 'Godfrey' }, everyday),
   given('Wolfgang', 'M', { latin: 'Wolfgangus' }, everyday),
   given('Ulrich', 'M', { latin: 'Udalricus Ulricus', pet: 'Ulli' }, everyday),
-  given('Barbel', 'F', { german: 'Bärbel', spelled: 'Barbara' }, everyday),
   given('Dietrich', 'M', { latin: 'Theodoricus', spelled: 'Diedrich Dieterich', pet: 'Dirk Dieter', used: 'Richard Theodore' }, fromMemory),
 ];

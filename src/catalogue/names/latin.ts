@@ -14,6 +14,7 @@ const declensions: readonly (readonly [ending: string, stem: string, cases: read
   ['es', '', ['is', 'em', 'i', 'e']],
   ['is', '', ['is', 'em', 'i', 'e']],
   ['a', '', ['ae', 'am', 'e']],
+  ['er', 'r', ['i', 'o', 'um']],
   ['o', 'on', ['is', 'em', 'i', 'e']],
   ['or', 'or', ['is', 'em', 'i', 'e']],
 ];

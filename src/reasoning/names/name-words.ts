@@ -19,13 +19,23 @@ export const wifely = set(
   'mrs missus madam mme frau fru madame widow wid widw widdow wdw wd enke enkefru vidua relicta wife',
 );
 
+/** Titles that are surnames as well: standing alone before a comma, “Bishop, John”, they are. */
+export const surnamesToo = set(
+  'bishop judge lord deacon elder major general little old dear poor child son master',
+);
+
+/** Titles that speak of kin or of a child, behind which a lone name is a given name. */
+export const kinTitles = set(
+  'father mother sister brother bro brodir broder soster grandfather grandmother uncle aunt cousin son daughter child nephew niece infant master poor',
+);
+
 /** Behind a name. */
 export const suffixes = set(`
   jr jun junr junior sr sen senr senior esq esqr esquire gent ii iii iv 2nd 3rd md phd dd bart yngre eldre younger elder`);
 
 /** Between a name and another surname of the same person. */
 export const otherNameWords = set(`
-  nee born alias aka or otherwise formerly called fodt fodd geb geborene dit dite vel olim later sive now maiden`);
+  nee born alias aka or otherwise formerly called fodt fodd geb geborene dit dite vel olim later sive now maiden nata natus`);
 
 /** What follows is a remark about the person, or somebody else. */
 export const remarkWords = set(`

@@ -5,16 +5,17 @@
  * Jr or Sr; lists turn it round with a comma or capitals. In Norway a patronymic stands behind the given name and the
  * farm behind both, an address rather than a surname. Registers in Latin decline the given name only.
  */
-import { givenNames } from '../../catalogue/names/given-index.ts';
-import { norwegianAndGerman } from '../../catalogue/names/given-norwegian.ts';
+import { givenNames, isNorwegian, type GivenForm } from '../../catalogue/names/given-index.ts';
 import { foldName } from './fold.ts';
 import { givenFormsOf, surnameFormsOf } from './lookup.ts';
 import {
   givenOrSurname,
+  kinTitles,
   otherNameWords,
   remarkWords,
   suffixes,
   surnamePrefixes,
+  surnamesToo,
   titles,
   wifely,
 } from './name-words.ts';
@@ -35,8 +36,6 @@ interface Reading {
   otherSurnames: string[];
   rest: string[];
 }
-
-const firstOfNorway = givenNames.length - norwegianAndGerman.length;
 
 /**
  * Takes a name apart; whatever the text, it never fails. Every word is kept in one of the parts, as written, but for
@@ -180,6 +179,7 @@ function withoutRemark(piece: readonly Word[], isFirst: boolean, reading: Readin
 function withoutEnds(piece: readonly Word[], reading: Reading): Word[] {
   let start = 0;
   let end = piece.length;
+  if (end === 1 && surnamesToo.has(piece[0]!.folded) && /^\p{Lu}/u.test(piece[0]!.text)) return [...piece];
   while (start < end && isTitle(piece[start]!, piece[start + 1])) reading.title.push(piece[start++]!);
   const behind: Word[] = [];
   while (end > start && suffixes.has(piece[end - 1]!.folded) && !isLoneName(piece, start, end))
@@ -220,7 +220,8 @@ const isPrefix = ({ folded, text }: Word): boolean =>
 const isGiven = (word: Word | undefined): boolean =>
   word !== undefined && givenFormsOf(word.folded).length > 0;
 
-const isSurname = ({ folded }: Word): boolean => surnameFormsOf(folded, folded).length > 0;
+const isSurname = ({ folded }: Word): boolean =>
+  surnameFormsOf(folded, folded).some(({ kind }) => kind !== 'interchangeable');
 
 const strictSexes = (word: Word | undefined): string[] =>
   (word ? givenFormsOf(word.folded) : [])
@@ -237,10 +238,13 @@ const isWomanly = (word: Word | undefined): boolean => {
   return sexes.length > 0 && sexes.every((sex) => sex === 'F') && !givenOrSurname.has(word!.folded);
 };
 
-const isNorse = (word: Word | undefined): boolean =>
-  (word ? givenFormsOf(word.folded) : []).some(
-    ({ group, language }) => group >= firstOfNorway || language === 'Norwegian',
-  );
+/** A name of Norway and not as well an English one: Lars and Nels, but not Martha or Anna. */
+function isNorse(word: Word | undefined): boolean {
+  const forms = word ? givenFormsOf(word.folded) : [];
+  const norse = ({ group, language }: GivenForm) => isNorwegian(group) || language === 'Norwegian';
+  const english = (form: GivenForm) => !norse(form) && (form.kind === 'name' || form.kind === 'spelling');
+  return forms.some(norse) && !forms.some(english);
+}
 
 const isInitial = ({ folded }: Word): boolean => /^\p{L}$/u.test(folded);
 
@@ -276,8 +280,13 @@ function inOrder({ words: all, surnameWords }: Ordered, reading: Reading): Main 
 function surnameStart(all: Word[], reading: Reading): number {
   if (all.length === 1) {
     const [only] = all as [Word];
-    const isName = isGiven(only) && !isPatronymic(only, undefined) && reading.title.length === 0;
-    return isName && !(isSurname(only) && !isOwnName(only)) ? 1 : 0;
+    if (!isGiven(only) || isPatronymic(only, undefined)) return 0;
+    // Behind a title a lone word is a surname (Mrs. Tobin), unless it is a woman's name or a relative is spoken of.
+    const isName =
+      reading.title.length === 0
+        ? !isSurname(only) || isOwnName(only)
+        : isWomanly(only) || (isOwnName(only) && reading.title.some(({ folded }) => kinTitles.has(folded)));
+    return isName ? 1 : 0;
   }
   for (let at = 1; at < all.length - 1; at++) if (isPatronymic(all[at]!, all[0])) return at;
   for (let at = 0; at < all.length - 1; at++) {

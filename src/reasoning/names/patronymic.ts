@@ -16,10 +16,10 @@ export interface Patronymic {
   fathers: readonly GivenForm[];
 }
 
-const ending = /^([a-z]{2,}?)(sen|son|datter|dotter|dottir|daatter|dtr|dr)$/u;
+const ending = /^([a-z]{2,}?)(sen|son|datter|dotter|dottir|daatter|dtr|dr|(?<=s)d)$/u;
 
 /**
- * The patronymic a folded word is, or nothing: a word is one when what stands before its ending is a given name of the
+ * The patronymic a folded word is (Olsd. and Olsdtr. are Olsdatter), or nothing: a word is one when what stands before its ending is a given name of the
  * catalogue. Only the form is looked at; whether Johnson is still a patronymic its bearer’s other records tell.
  */
 export function patronymicOf(word: string): Patronymic | undefined {
