@@ -39,6 +39,19 @@ export function spanInWords(span: { earliest: string | null; latest: string | nu
     : `between ${dateInWords(earliest)} and ${dateInWords(latest)}`;
 }
 
+/** Whether a record gives a date by the Old Style. */
+export function isOldStyle(date: string | undefined): boolean {
+  return date !== undefined && date.includes('julian ');
+}
+
+/** A birth span, said to be of the New Style where it was reckoned from a date of the Old. */
+export function spanInNewStyle(
+  span: { earliest: string | null; latest: string | null },
+  reckoned: boolean,
+): string {
+  return reckoned ? `${spanInWords(span)} (New Style)` : spanInWords(span);
+}
+
 /** The year a date is best filed under, or an empty string. */
 export function yearOf(date: string | undefined): string {
   if (date !== undefined && isJulian(date)) {

@@ -158,11 +158,26 @@ function wrongType(path: ValuePath, value: unknown, context: Context): FormProbl
       message: `${subject(path)} should be ${wanted}, but YAML reads ${quoted(value)} as ${typeof value === 'number' ? 'a number' : 'true or false'}.`,
       help: `Put it in quotes: "${String(value)}".`,
     };
+  if (wanted === 'a date' && isShortList(value))
+    return {
+      ...base,
+      message: `${subject(path)} should be a date, but YAML reads brackets as a list.`,
+      help: `If one of several dates is meant, put them in quotes: "[${value.join(',')}]".`,
+    };
   return {
     ...base,
     message: `${subject(path)} should be ${wanted}, but ${inWords(value)} stands here.`,
     help: helpFor(path, context),
   };
+}
+
+function isShortList(value: unknown): value is (string | number)[] {
+  return (
+    Array.isArray(value) &&
+    value.length > 0 &&
+    value.length < 20 &&
+    value.every((item) => typeof item === 'number' || (typeof item === 'string' && item.length < 40))
+  );
 }
 
 function inWords(value: unknown): string {
