@@ -4,7 +4,9 @@
  * some tens of megabytes.
  */
 import { abbreviated, formerNames } from '../../catalogue/place-names/index.ts';
+import { gather } from '../../model/multimap.ts';
 import type { Place } from '../../model/place.ts';
+import { pairIndexOf, type PairIndex } from './pair-index.ts';
 import { nameOf, type PlaceName } from './name.ts';
 
 /** A name some place bears, and who bears it. */
@@ -28,8 +30,13 @@ export interface Gazetteer {
   bySound: ReadonlyMap<string, readonly number[]>;
   /** Short forms: they are only ever looked up whole. */
   short: ReadonlyMap<string, readonly number[]>;
-  /** For each pair of letters in a sound: names that have it. */
-  pairs: readonly (readonly number[])[];
+  /** The names each place bears, by position. */
+  namesAt: readonly (readonly number[])[];
+  /** The places that lie in each place. */
+  inside: ReadonlyMap<number, readonly number[]>;
+  /** All names, and those of places that hold others, by their letters. */
+  all: PairIndex;
+  holders: PairIndex;
   /** For each place, which list of `above` is its own. */
   lineage: Int32Array;
   /** Everything above the places of one lineage. */
@@ -45,20 +52,6 @@ const wide = /^(?:country|county|state|province|territory|jurisdiction|kingdom)$
 /** Whether a kind is one that the whole country knows by name: a county, state or country. */
 export function isWide(kind: string): boolean {
   return wide.test(kind);
-}
-
-/** The pairs of letters of a sound, with its start and end, as numbers below 784. */
-export function pairsOf(sound: string): number[] {
-  const pairs: number[] = [];
-  let before = 27;
-  for (let i = 0; i < sound.length; i++) {
-    const code = sound.charCodeAt(i) - 97;
-    const letter = code >= 0 && code < 26 ? code : 26;
-    pairs.push(before * 28 + letter);
-    before = letter;
-  }
-  pairs.push(before * 28 + 27);
-  return [...new Set(pairs)];
 }
 
 /** Prepares places for looking up. A later place of an id already seen is passed over. */
@@ -83,7 +76,8 @@ export function gazetteerOf(source: Iterable<Place>): Gazetteer {
   return {
     places,
     position,
-    ...finish(build),
+    ...finish(build, holds),
+    inside: insideOf(places, position),
     short,
     lineage,
     above,
@@ -131,10 +125,25 @@ function lineages(places: readonly Place[], position: ReadonlyMap<string, number
   return { lineage, above };
 }
 
+function insideOf(places: readonly Place[], position: ReadonlyMap<string, number>): Map<number, number[]> {
+  const inside = new Map<number, number[]>();
+  places.forEach(({ within }, i) => {
+    for (const { place } of within) {
+      const at = position.get(place);
+      if (at !== undefined) gather(inside, at, i);
+    }
+  });
+  return inside;
+}
+
 function namesOf(places: readonly Place[]): Map<string, KnownName> {
   const names = new Map<string, KnownName>();
   places.forEach((place, i) => {
-    for (const text of [place.name, ...place.variants]) addName(names, nameOf(text), i);
+    for (const text of [place.name, ...place.variants]) {
+      addName(names, nameOf(text), i);
+      const plain = text.replace(/\s*\([^)]*\)/g, '');
+      if (plain !== text) addName(names, nameOf(plain), i);
+    }
   });
   return names;
 }
@@ -197,19 +206,30 @@ function addFormerNames(
   }
 }
 
-function finish(build: Map<string, KnownName>) {
+function finish(build: Map<string, KnownName>, holds: Uint8Array) {
   const names = [...build.values()];
   const exact = new Map<string, number>();
   const byElements = new Map<string, number[]>();
   const bySound = new Map<string, number[]>();
-  const pairs: number[][] = Array.from({ length: 28 * 28 }, () => []);
+  const namesAt: number[][] = Array.from({ length: holds.length }, () => []);
   names.forEach((name, n) => {
     exact.set(name.joined, n);
-    (byElements.get(name.elements) ?? byElements.set(name.elements, []).get(name.elements)!).push(n);
-    (bySound.get(name.sound) ?? bySound.set(name.sound, []).get(name.sound)!).push(n);
-    for (const pair of pairsOf(name.sound)) pairs[pair]!.push(n);
+    gather(byElements, name.elements, n);
+    gather(bySound, name.sound, n);
+    for (const at of name.bearers) namesAt[at]!.push(n);
   });
-  return { names, exact, byElements, bySound, pairs };
+  const soundAt = (name: number) => names[name]!.sound;
+  const everyName = names.map((_, n) => n);
+  const holding = everyName.filter((n) => names[n]!.bearers.some((at) => holds[at]));
+  return {
+    names,
+    exact,
+    byElements,
+    bySound,
+    namesAt,
+    all: pairIndexOf(everyName, soundAt),
+    holders: pairIndexOf(holding, soundAt),
+  };
 }
 
 function overlapsOf(places: readonly Place[], position: ReadonlyMap<string, number>): Map<number, number[]> {

@@ -1,6 +1,7 @@
 /** One name of a place, or one part of a reading, taken apart: the name itself, what divides it, the kind it asks for. */
 import { introductions, kindWords, qualifiers, type AskedKind } from '../../catalogue/place-names/index.ts';
 import { wordsOf } from './fold.ts';
+import { slips } from './likeness.ts';
 import { elementsOf, soundOf } from './sound.ts';
 
 export interface PlaceName {
@@ -39,8 +40,26 @@ export function withoutIntroduction(words: readonly string[]): readonly string[]
   return words;
 }
 
-/** Takes a name apart. `undefined` where no letter is left. */
-export function nameOf(text: string | readonly string[]): PlaceName | undefined {
+/** English words that divide ground, for telling one that is misspelt. */
+const plainlyDividing = [...dividing].filter(
+  ([word]) => word.length >= 4 || word === 'big' || word === 'beg',
+);
+
+/** The division a word says, or comes within one slip of saying where it may be misspelt. */
+function divisionOf(word: string, misspelt: boolean): number | undefined {
+  const exact = dividing.get(word);
+  if (exact !== undefined || !misspelt || word.length < 3 || word.length > 8) return exact;
+  return plainlyDividing.find(
+    ([known]) =>
+      Math.abs(known.length - word.length) <= 2 && slips(word, known) <= (known.length > 3 ? 1.1 : 0.8),
+  )?.[1];
+}
+
+/**
+ * Takes a name apart. `undefined` where no letter is left. In a reading, words such as “Upper” are known when misspelt
+ * too, at its end; the names of a gazetteer are taken as they stand.
+ */
+export function nameOf(text: string | readonly string[], misspelt = false): PlaceName | undefined {
   let words = withoutIntroduction(typeof text === 'string' ? wordsOf(text) : text);
   let asks: AskedKind | undefined;
   for (let turn = 0; turn < 2 && words.length > 1; turn++) {
@@ -59,11 +78,12 @@ export function nameOf(text: string | readonly string[]): PlaceName | undefined 
   }
   let divided = 0;
   const kept: string[] = [];
-  for (const word of words) {
-    const bit = words.length > 1 ? dividing.get(word) : undefined;
+  words.forEach((word, i) => {
+    const edge = misspelt && i === words.length - 1 && i > 0;
+    const bit = words.length > 1 ? divisionOf(word, edge) : undefined;
     if (bit) divided |= bit;
     else kept.push(word);
-  }
+  });
   const name = kept.length > 0 ? kept : words;
   if (kept.length === 0) divided = 0;
   if (name.length === 0) return undefined;

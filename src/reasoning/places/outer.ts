@@ -43,8 +43,13 @@ function look(gazetteer: Gazetteer, part: Part): Outer {
     if (value > (meant.get(at) ?? 0)) meant.set(at, value);
   };
   for (const at of gazetteer.short.get(joined) ?? []) put(at, 0.98);
-  const holds = (name: number) => gazetteer.names[name]!.bearers.some((at) => gazetteer.holds[at]);
-  for (const near of nearNames(gazetteer, part.name, 24, holds)) {
+  for (const near of nearNames(
+    gazetteer,
+    part.name,
+    part.near ? gazetteer.all : gazetteer.holders,
+    24,
+    () => true,
+  )) {
     const known = gazetteer.names[near.name]!;
     known.bearers.forEach((at, i) => {
       if (!part.near && !gazetteer.holds[at]) return;

@@ -11,6 +11,7 @@ import { kindSaid, nameOf, type PlaceName } from './name.ts';
 export interface Part {
   /** As the record spells it, where the record divides it off; else its words. */
   text: string;
+  words: readonly string[];
   name: PlaceName;
   /** The reading says near it, not in it. */
   near: boolean;
@@ -22,21 +23,46 @@ export const longestReading = 300;
 /** The parts of a reading in its own order. Empty where it names no place. */
 export function partsOf(gazetteer: Gazetteer, reading: string): Part[] {
   const parts: Part[] = [];
-  for (const segment of reading.split(/[,;:/|()[\]{}\n\r\t]+|\s[-–—]\s/u)) {
+  // Odd pieces stood in brackets.
+  const segments = reading.split(/([([{][^)\]}]*[)\]}]*)|[,;:/|)\]}\n\r\t]+|\s[-–—]\s/u).filter(Boolean);
+  for (const segment of segments) {
+    const bracketed = /^[([{]/.test(segment);
     const words = wordsOf(segment);
+    if (bracketed && words.length > 0 && belongs(gazetteer, parts.at(-1), words)) {
+      const before = parts.pop()!;
+      const joined = [...before.words, ...words];
+      parts.push({
+        ...before,
+        text: `${before.text} ${segment.trim()}`,
+        words: joined,
+        name: nameOf(joined, true)!,
+      });
+      continue;
+    }
     if (words.length === 0 || dittoWords.includes(words.join(' '))) continue;
     const pieces = divided(words);
     pieces.forEach(({ words: piece, near }) => {
       const peeled = peel(gazetteer, piece);
       peeled.forEach((own, i) => {
-        const name = nameOf(own);
+        const name = nameOf(own, true);
         if (!name) return;
         const whole = pieces.length === 1 && peeled.length === 1 && !near;
-        parts.push({ text: whole ? segment.trim() : shown(own), name, near: near && i === 0 });
+        parts.push({ text: whole ? segment.trim() : shown(own), words: own, name, near: near && i === 0 });
       });
     });
   }
   return parts;
+}
+
+/** Whether words in brackets belong to the name before them: no place is called so, and the one before is no county. */
+function belongs(gazetteer: Gazetteer, before: Part | undefined, words: readonly string[]): boolean {
+  if (!before || before.near || before.name.asks === 'county' || known(gazetteer, words, () => true))
+    return false;
+  return (
+    !nearWords.includes(words[0]!) &&
+    kindSaid(words[0]!) === undefined &&
+    !known(gazetteer, before.words, isWide)
+  );
 }
 
 function shown(words: readonly string[]): string {
@@ -134,7 +160,7 @@ function ending(gazetteer: Gazetteer, words: readonly string[]): number {
 /** Whether words are exactly a name of a place of a wanted kind. Short forms count from four letters on. */
 function known(gazetteer: Gazetteer, words: readonly string[], wanted: (kind: string) => boolean): boolean {
   const name = nameOf(words);
-  if (!name || name.divided) return false;
+  if (!name || (name.divided && words.length > 1)) return false;
   const exact = gazetteer.exact.get(name.joined);
   const kind = (at: number) => wanted(gazetteer.places[at]!.kind);
   if (exact !== undefined && gazetteer.names[exact]!.bearers.some(kind)) return true;

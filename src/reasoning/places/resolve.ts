@@ -7,7 +7,9 @@ import { becauseOf, messageOf } from './because.ts';
 import { isWide, pathOf, shareGround, type Gazetteer } from './gazetteer.ts';
 import { nearNames, type NearName } from './near-names.ts';
 import { aboveIn, answers, distance, fitOf, outerOf, type Fit, type Outer } from './outer.ts';
+import type { PairIndex } from './pair-index.ts';
 import { longestReading, partsOf, type Part } from './parts.ts';
+import { regionOf } from './regions.ts';
 import type { PlaceCandidate, ReadingHints, ResolvedReading } from './types.ts';
 
 /** A place weighed against a reading. */
@@ -138,7 +140,8 @@ function weigh(gazetteer: Gazetteer, head: Part, outers: readonly Outer[]): Weig
         aboveIn(gazetteer, outer, gazetteer.lineage[at]!) !== null ||
         (gazetteer.overlaps.get(at)?.some((other) => outer.meant.has(other)) ?? false),
     );
-  const wanted = (name: number) => gazetteer.names[name]!.bearers.some(inside);
+  const index = narrowest(gazetteer, binding);
+  const wanted = (name: number) => binding.length === 0 || gazetteer.names[name]!.bearers.some(inside);
   const best = new Map<number, Weighed>();
   const consider = (near: NearName, at: number, divided: number) => {
     const fits = outers.map((outer) => fitOf(gazetteer, outer, at));
@@ -159,7 +162,7 @@ function weigh(gazetteer: Gazetteer, head: Part, outers: readonly Outer[]): Weig
         elsewhere: fits.some((fit) => fit.how === 'elsewhere'),
       });
   };
-  for (const near of nearNames(gazetteer, head.name, 36, wanted)) {
+  for (const near of nearNames(gazetteer, head.name, index, 32, wanted)) {
     const { bearers, divided } = gazetteer.names[near.name]!;
     let outside = 0;
     bearers.forEach((at, i) => {
@@ -180,6 +183,16 @@ function weigh(gazetteer: Gazetteer, head: Part, outers: readonly Outer[]): Weig
   if (wide && head.name.asks === undefined)
     for (const one of all) if (!isWide(gazetteer.places[one.at]!.kind)) one.score *= 0.95;
   return all;
+}
+
+/** The names to look through: those of the smallest region the reading names, or all. */
+function narrowest(gazetteer: Gazetteer, binding: readonly Outer[]): PairIndex {
+  let found = gazetteer.all;
+  for (const outer of binding) {
+    const region = regionOf(gazetteer, outer.meant.keys());
+    if (region && region.names.length < found.names.length) found = region;
+  }
+  return found;
 }
 
 function ofDivision(said: number, known: number): number {
