@@ -8,9 +8,16 @@ import { readAsUtf8, type Encoding } from './encoding.ts';
 import { guessOf, plainHeading, type ColumnUse } from './people-headings.ts';
 import { stated } from './people-values.ts';
 
+export interface MappedColumn {
+  use: ColumnUse;
+  heading: string;
+  /** It is no matter if the table has no such column. */
+  mayLack?: boolean;
+}
+
 export interface PeopleFileOptions {
   /** Headings, or numbers of columns from 1, by what they are to be taken for. */
-  map: readonly { use: ColumnUse; heading: string }[];
+  map: readonly MappedColumn[];
   /** The first line holds people; the columns go by their numbers. */
   withoutHeadings: boolean;
 }
@@ -165,7 +172,11 @@ function takeColumns(header: readonly string[], name: string, options: PeopleFil
     ? header.map((_, at) => String(at + 1))
     : header.map((heading) => heading.trim());
   const told = new Map<number, ColumnUse>();
-  for (const { use, heading } of options.map) told.set(findColumn(headings, heading, name), use);
+  for (const { use, heading, mayLack } of options.map) {
+    const at = findColumn(headings, heading);
+    if (at >= 0) told.set(at, use);
+    else if (!mayLack) throw new CannotRun(noColumn(headings, heading, name));
+  }
   const toldUses = new Set([...told.values()]);
   const seen = new Set<string>();
   const columns = headings.map((heading, index) => {
@@ -214,17 +225,17 @@ function noNames(headings: readonly string[], header: readonly string[], name: s
     : `None of the columns of ${name} could be told for a name; its headings are ${headings.slice(0, 20).join(', ')}. Say which they are, such as --map given="${headings[0]}" --map surname="${headings[1] ?? headings[0]}".`;
 }
 
-function findColumn(headings: readonly string[], wanted: string, name: string): number {
+function findColumn(headings: readonly string[], wanted: string): number {
   const exact = headings.indexOf(wanted.trim());
   if (exact >= 0) return exact;
   const plain = headings.findIndex((heading) => plainHeading(heading) === plainHeading(wanted));
   if (plain >= 0) return plain;
-  if (/^\d+$/.test(wanted) && Number(wanted) >= 1 && Number(wanted) <= headings.length)
-    return Number(wanted) - 1;
+  return /^\d+$/.test(wanted) && Number(wanted) <= headings.length ? Number(wanted) - 1 : -1;
+}
+
+function noColumn(headings: readonly string[], wanted: string, name: string): string {
   const meant = nearest(wanted, headings);
-  throw new CannotRun(
-    `${name} has no column “${wanted}”. ${meant ? `Did you mean “${meant}”?` : `Its headings are ${headings.slice(0, 20).join(', ')}.`}`,
-  );
+  return `${name} has no column “${wanted}”. ${meant ? `Did you mean “${meant}”?` : `Its headings are ${headings.slice(0, 20).join(', ')}.`}`;
 }
 
 /** The column the rows are named by: the first that was taken for one and tells them apart. */

@@ -1,0 +1,91 @@
+/** A comparison of tables as text for a terminal, as CSV and as JSON. */
+import { pairReports, summaryOf, type Comparison, type PairReport } from './comparison.ts';
+import { wrap, type Paint } from './paint.ts';
+
+/** For people at a terminal: the sentences, then the pairs with their ledgers, `limit` of them at most. */
+export function* comparisonText(comparison: Comparison, paint: Paint, limit: number): Generator<string> {
+  yield summaryText(comparison, paint);
+  let shown = 0;
+  for (const pair of pairReports(comparison)) {
+    if (shown++ === limit) {
+      yield `\n${comparison.result.pairs.length - limit} more: --limit shows more, --format csv, json or html all of them.\n`;
+      return;
+    }
+    yield pairText(pair, paint);
+  }
+}
+
+/** The sentences that go with a report, one to a paragraph. */
+export function summaryText(comparison: Comparison, paint: Paint): string {
+  return `${summaryOf(comparison)
+    .map((sentence) => wrap(sentence, paint.width, '', '  '))
+    .join('\n')}\n`;
+}
+
+function pairText(pair: PairReport, paint: Paint): string {
+  const width = (pick: (line: PairReport['ledger'][number]) => string, most: number) =>
+    Math.min(most, Math.max(...pair.ledger.map((line) => pick(line).length)));
+  const [field, a, b] = [
+    width((line) => line.field, 24),
+    width((line) => line.a, 28),
+    width((line) => line.b, 28),
+  ];
+  const head = `${pair.a} · ${pair.b}`;
+  const rows = pair.ledger.map(
+    (line) =>
+      `  ${fit(line.field, field)}  ${fit(line.a || '–', a)}  ${fit(line.b || '–', b)}  ${fit(line.agreement, 15)} ${bits(line.weight)}`,
+  );
+  return `\n${paint.bold(head)}  probability ${pair.probability.toFixed(3)}, ${bits(pair.weight).trim()} bits (lines ${pair.lineA} and ${pair.lineB})\n${rows.join('\n')}\n`;
+}
+
+const fit = (text: string, width: number) =>
+  (text.length > width ? `${text.slice(0, width - 1)}…` : text).padEnd(width);
+const bits = (weight: number) =>
+  (weight > 0 ? `+${weight.toFixed(1)}` : weight.toFixed(1).replace('-', '−')).padStart(6);
+
+/** One line for each pair; the ledger in four columns for each field. */
+export function* comparisonCsv(comparison: Comparison): Generator<string> {
+  const fields = comparison.prepared.taken.map(({ column }) => column.name);
+  yield line([
+    'a',
+    'b',
+    'weight',
+    'probability',
+    'line a',
+    'line b',
+    ...fields.flatMap((field) => [`${field} a`, `${field} b`, `${field} agreement`, `${field} weight`]),
+  ]);
+  for (const pair of pairReports(comparison))
+    yield line([
+      pair.a,
+      pair.b,
+      pair.weight,
+      pair.probability,
+      pair.lineA,
+      pair.lineB,
+      ...pair.ledger.flatMap(({ a, b, agreement, weight }) => [a, b, agreement, weight]),
+    ]);
+}
+
+function line(cells: readonly (string | number)[]): string {
+  return `${cells.map(cell).join(',')}\n`;
+}
+
+/**
+ * A cell in quotes where it needs them. Text that a spreadsheet would take for a formula gets an apostrophe before it.
+ */
+function cell(value: string | number): string {
+  if (typeof value === 'number') return String(value);
+  const text = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
+  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}
+
+/** One array of pairs: `{ a, b, weight, probability, ledger: [{ field, a, b, agreement, weight }] }`. */
+export function* comparisonJson(comparison: Comparison): Generator<string> {
+  let before = '[\n';
+  for (const { a, b, weight, probability, ledger } of pairReports(comparison)) {
+    yield `${before}${JSON.stringify({ a, b, weight, probability, ledger })}`;
+    before = ',\n';
+  }
+  yield before === '[\n' ? '[]\n' : '\n]\n';
+}
