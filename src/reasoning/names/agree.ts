@@ -8,96 +8,21 @@
  * Whatever can be worked out from one name alone is worked out once, by `prepareGiven` and `prepareSurname`.
  */
 import type { GivenForm } from '../../catalogue/names/given-index.ts';
-import { oStems } from '../../catalogue/names/prefixes.ts';
-import { daitchMokotoff } from './daitch-mokotoff.ts';
-import { foldName, surnameParts, type SurnamePrefix } from './fold.ts';
+import type { SurnamePrefix } from './fold.ts';
 import { jaroWinkler } from './jaro-winkler.ts';
-import { patronymicOf, type Patronymic } from './patronymic.ts';
-import { givenFormsOf, givenNameOf, sexOf, surnameFormsOf, type SurnameForm } from './lookup.ts';
+import { givenNameOf, sexOf } from './lookup.ts';
+import type { Patronymic } from './patronymic.ts';
+import type { PreparedName } from './prepare.ts';
 import type { NameAgreement, NameLevel } from './types.ts';
+
+export { prepareGiven, prepareSurname, type PreparedName } from './prepare.ts';
 
 /** Jaro–Winkler similarities from which two spellings are `close` and `near` (common practice). */
 export const similarEnough = { close: 0.92, near: 0.85 } as const;
 
-/** A name with everything about it that a comparison needs. */
-export interface PreparedName {
-  /** As written, shortened where it is absurdly long. */
-  written: string;
-  /** Folded; of a surname with its prefix joined. Empty where nothing of it is a letter: then it is missing. */
-  text: string;
-  /** The words of the folded name. */
-  tokens: readonly string[];
-  /** Of a surname: what it is without its prefix; of a given name the first word. */
-  stem: string;
-  /** Of a surname: its prefix. */
-  prefix?: SurnamePrefix;
-  /** Of each word: the given names of the catalogue it can stand for. */
-  given: readonly (readonly GivenForm[])[];
-  /** The groups of surnames it belongs to. */
-  surnames: readonly SurnameForm[];
-  /** Of a surname that is a patronymic: the father’s name it is made of, in the ways it may be spelled. */
-  patronymic?: Patronymic;
-  /** Keys under which names that may be one another are found together; equal names share all. */
-  keys: readonly string[];
-  /** Its Daitch–Mokotoff codes, of a surname without its prefix; two names sound alike when they share one. */
-  sounds: readonly string[];
-}
-
 const letterInitial = /^\p{L}$/u;
-const shown = (text: string): string => {
-  const trimmed = text.trim().replace(/\s+/gu, ' ');
-  return trimmed.length > 40 ? `${trimmed.slice(0, 40)}…` : trimmed;
-};
+
 const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
-
-/** Only so much of a text is looked at: no name is longer, and the work stays small whatever is pasted into a cell. */
-const longest = 400;
-
-/** A given name, or several, as written; makes ready what `agreeGiven` asks. */
-export function prepareGiven(text: string): PreparedName {
-  const cut = text.slice(0, longest);
-  const folded = foldName(cut);
-  const tokens = folded === '' ? [] : folded.split(' ');
-  const given = tokens.map(givenFormsOf);
-  const first = tokens[0] ?? '';
-  return {
-    written: shown(cut),
-    text: folded,
-    tokens,
-    stem: first,
-    given,
-    surnames: [],
-    keys: first === '' ? [] : [first, ...(given[0] ?? []).map(({ group }) => `=${group}`)],
-    sounds: daitchMokotoff(first),
-  };
-}
-
-/** A surname as written, prefix and all; makes ready what `agreeSurname` asks. */
-export function prepareSurname(text: string): PreparedName {
-  const cut = text.slice(0, longest);
-  const { full, stem, prefix } = surnameParts(cut, oStems);
-  const surnames = surnameFormsOf(full, stem);
-  const patronymic = patronymicOf(full.split(' ')[0] ?? '');
-  return {
-    written: shown(cut),
-    text: full,
-    tokens: full === '' ? [] : full.split(' '),
-    stem,
-    ...(prefix ? { prefix } : {}),
-    given: [],
-    surnames,
-    ...(patronymic ? { patronymic } : {}),
-    keys:
-      full === ''
-        ? []
-        : [
-            ...new Set([full, stem]),
-            ...surnames.map(({ group }) => `=${group}`),
-            ...(patronymic?.fathers ?? []).map(({ group }) => `+${group}`),
-          ],
-    sounds: daitchMokotoff(stem),
-  };
-}
 
 const agreement = (level: NameLevel, similarity: number, why = ''): NameAgreement => ({
   level,

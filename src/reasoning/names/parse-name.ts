@@ -5,28 +5,31 @@
  * Jr or Sr; lists turn it round with a comma or capitals. In Norway a patronymic stands behind the given name and the
  * farm behind both, an address rather than a surname. Registers in Latin decline the given name only.
  */
-import { givenNames, isNorwegian, type GivenForm } from '../../catalogue/names/given-index.ts';
 import { foldName } from './fold.ts';
-import { givenFormsOf, surnameFormsOf } from './lookup.ts';
+import { givenFormsOf } from './lookup.ts';
 import {
-  givenOrSurname,
   kinTitles,
   otherNameWords,
   remarkWords,
   suffixes,
-  surnamePrefixes,
   surnamesToo,
   titles,
   wifely,
 } from './name-words.ts';
-import { patronymicOf } from './patronymic.ts';
 import type { NameParts } from './types.ts';
-
-/** A word of the name as written, and folded. */
-interface Word {
-  text: string;
-  folded: string;
-}
+import {
+  isCapitals,
+  isGiven,
+  isInitial,
+  isManly,
+  isOwnName,
+  isPatronymic,
+  isPrefix,
+  isSurname,
+  isWomanly,
+  words,
+  type Word,
+} from './words.ts';
 
 /** What is gathered while a name is read. */
 interface Reading {
@@ -70,28 +73,6 @@ export function parseName(written: string): NameParts {
 type Main = Pick<NameParts, 'given' | 'surname' | 'patronymic' | 'farm'>;
 
 const joined = (all: readonly Word[]): string => all.map(({ text }) => text).join(' ');
-
-/** The words of a text that have a letter or a digit; signs at their edges go, but for a full stop and an apostrophe. */
-function words(text: string): Word[] {
-  return text
-    .replaceAll('&', ' & ')
-    .split(/\s+/u)
-    .map((word) => (word === '&' ? word : trimmed(word)))
-    .map((word) => ({ text: word, folded: word === '&' ? 'and' : foldName(word) }))
-    .filter(({ folded, text: kept }) => folded !== '' || /\p{N}/u.test(kept));
-}
-
-const before = /^(?!['’‘])[\p{P}\p{Sm}\p{Sk}\p{Cc}\p{Cf}]$/u;
-const behind = new Set(',;:!?*"“”/\\_=+~<>–—-');
-
-/** Without the signs at its edges; by steps, since a pattern would look at a long run of signs again and again. */
-function trimmed(word: string): string {
-  let start = 0;
-  let end = word.length;
-  while (start < end && before.test(word[start]!)) start++;
-  while (end > start && behind.has(word[end - 1]!)) end--;
-  return word.slice(start, end);
-}
 
 /** The text without what stands in brackets, which is sorted into other names and remarks. */
 function withoutBrackets(text: string, reading: Reading): string {
@@ -198,9 +179,6 @@ const isLoneName = (piece: readonly Word[], start: number, end: number): boolean
   piece[start]!.folded !== 'the' &&
   /^(?:elder|younger|senior|junior|gent|bart)$/u.test(piece[end - 1]!.folded);
 
-const isCapitals = ({ text }: Word): boolean =>
-  /^\P{Ll}*$/u.test(text) && (text.match(/\p{Lu}/gu)?.length ?? 0) >= 3;
-
 /** A surname in capitals, first or last, among words that are not. */
 function capitals(all: Word[]): Ordered {
   if (all.every(isCapitals)) return { words: all };
@@ -211,52 +189,6 @@ function capitals(all: Word[]): Ordered {
   while (trailing < all.length && isCapitals(all[all.length - 1 - trailing]!)) trailing++;
   while (trailing > 0 && trailing < all.length && isPrefix(all[all.length - 1 - trailing]!)) trailing++;
   return trailing > 0 ? { words: all, surnameWords: trailing } : { words: all };
-}
-
-const isPrefix = ({ folded, text }: Word): boolean =>
-  surnamePrefixes.has(folded) &&
-  (folded.length > 1 || /['’‘ᶜÓó]/u.test(text) || (folded === 'o' && !text.includes('.')));
-
-const isGiven = (word: Word | undefined): boolean =>
-  word !== undefined && givenFormsOf(word.folded).length > 0;
-
-const isSurname = ({ folded }: Word): boolean =>
-  surnameFormsOf(folded, folded).some(({ kind }) => kind !== 'interchangeable');
-
-const strictSexes = (word: Word | undefined): string[] =>
-  (word ? givenFormsOf(word.folded) : [])
-    .filter(({ kind }) => kind !== 'interchangeable')
-    .map(({ group }) => givenNames[group]!.sex);
-
-const isManly = (word: Word | undefined): boolean => {
-  const sexes = strictSexes(word);
-  return sexes.length > 0 && sexes.every((sex) => sex === 'M');
-};
-
-const isWomanly = (word: Word | undefined): boolean => {
-  const sexes = strictSexes(word);
-  return sexes.length > 0 && sexes.every((sex) => sex === 'F') && !givenOrSurname.has(word!.folded);
-};
-
-/** A name of Norway and not as well an English one: Lars and Nels, but not Martha or Anna. */
-function isNorse(word: Word | undefined): boolean {
-  const forms = word ? givenFormsOf(word.folded) : [];
-  const norse = ({ group, language }: GivenForm) => isNorwegian(group) || language === 'Norwegian';
-  const english = (form: GivenForm) => !norse(form) && (form.kind === 'name' || form.kind === 'spelling');
-  return forms.some(norse) && !forms.some(english);
-}
-
-const isInitial = ({ folded }: Word): boolean => /^\p{L}$/u.test(folded);
-
-/** A patronymic that no hereditary surname of English looks like. */
-const surePatronymic = /^[a-z]{3,}(?:sen|datter|dotter|dottir|daatter|sdtr|sdr)$/u;
-
-/** Whether a word says who the father was; with -son only behind a Norse given name. */
-function isPatronymic({ folded }: Word, given: Word | undefined): boolean {
-  if (surePatronymic.test(folded)) return true;
-  if (/son$/u.test(folded))
-    return isNorse(given) && (folded.length > 5 || patronymicOf(folded) !== undefined);
-  return patronymicOf(folded) !== undefined;
 }
 
 /** Given name, surname, patronymic and farm out of words in their order. */
@@ -310,11 +242,6 @@ function surnameStart(all: Word[], reading: Reading): number {
   }
   return all.length - 1;
 }
-
-const isOwnName = (word: Word): boolean =>
-  givenFormsOf(word.folded).some(
-    ({ kind }) => kind === 'name' || kind === 'abbreviation' || kind === 'latin',
-  );
 
 /** A further name of the same person, after “née”, “alias” or “or”. */
 function addOther(text: string, main: Main, reading: Reading): void {
