@@ -32,8 +32,22 @@ export function mentionAt(
 ): { record: SourceRecord; mention: Mention } | undefined {
   const at = ref.indexOf('#');
   const record = facts.records.get(ref.slice(0, at));
-  const mention = record?.mentions.find((m) => m.id === ref.slice(at + 1));
+  const mention = record?.mentions[mentionIndex(record, ref.slice(at + 1))];
   return record && mention ? { record, mention } : undefined;
+}
+
+const indices = new WeakMap<SourceRecord, ReadonlyMap<string, number>>();
+
+/** Which mention of a record has an id, counted from 0, or -1. A record may be a list of thousands. */
+export function mentionIndex(record: SourceRecord, id: string): number {
+  if (record.mentions.length < 16) return record.mentions.findIndex((mention) => mention.id === id);
+  let ofRecord = indices.get(record);
+  if (!ofRecord) {
+    // Of two with one id, which is an error elsewhere, the first is meant.
+    ofRecord = new Map(record.mentions.map((mention, i) => [mention.id, i] as const).reverse());
+    indices.set(record, ofRecord);
+  }
+  return ofRecord.get(id) ?? -1;
 }
 
 /** What a mention says under a statement key (`birthplace`, `event`, `says.signature` …), or `undefined`. */

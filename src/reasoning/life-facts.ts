@@ -6,7 +6,7 @@
 import { censusDay } from '../catalogue/census-days.ts';
 import { addYears, civil } from '../model/days.ts';
 import { daySpan } from '../model/edtf.ts';
-import type { Facts } from '../model/facts.ts';
+import { mentionIndex, type Facts } from '../model/facts.ts';
 import type { ValuePath } from '../model/finding.ts';
 import type { Person } from '../model/person.ts';
 import type { Mention, SourceRecord } from '../model/record.ts';
@@ -50,7 +50,7 @@ export function lifeFacts(facts: Facts, person: Person): LifeFact[] {
   for (const ref of person.mentions) {
     const at = ref.indexOf('#');
     const record = facts.records.get(ref.slice(0, at));
-    const index = record?.mentions.findIndex((m) => m.id === ref.slice(at + 1)) ?? -1;
+    const index = record ? mentionIndex(record, ref.slice(at + 1)) : -1;
     if (record && index >= 0) found.push(...ofMention(facts, record, index));
   }
   if (person.died?.date !== undefined)

@@ -7,7 +7,7 @@
  * known from ages alone, may be off by the tolerance for ages (*common practice*).
  */
 import { addYears } from '../model/days.ts';
-import type { Facts } from '../model/facts.ts';
+import { mentionIndex, type Facts } from '../model/facts.ts';
 import type { Person } from '../model/person.ts';
 import { gather } from '../model/multimap.ts';
 import type { BirthSpan } from './ages.ts';
@@ -80,15 +80,28 @@ function ofOneLife(
   for (const arrival of arrivals)
     if (born && sureBefore(arrival, born, tolerance)) add('arrival-follows-birth', born, arrival);
 
+  // Before every arrival is before the first that is remembered and the first that is not.
   const firstArrival = least(arrivals, (fact) => fact.first);
+  const firsts = [true, false].flatMap(
+    (told) =>
+      least(
+        arrivals.filter((fact) => fact.remembered === told),
+        (fact) => fact.first,
+      ) ?? [],
+  );
   if (firstArrival)
     for (const paper of of('naturalization'))
-      if (arrivals.every((arrival) => sureBefore(paper, arrival, tolerance)))
+      if (firsts.every((arrival) => sureBefore(paper, arrival, tolerance)))
         add('naturalization-follows-arrival', firstArrival, paper);
 
+  const registered = least(
+    of('birth').filter((birth) => !birth.remembered),
+    (birth) => -birth.first,
+  );
+  const beside = new Map(of('birth').map((birth) => [birth.ref, birth]));
   for (const baptism of of('baptism')) {
-    const sure = of('birth').find(
-      (birth) => sureBefore(baptism, birth, 0) && (!birth.remembered || birth.ref === baptism.ref),
+    const sure = [beside.get(baptism.ref), registered].find(
+      (birth) => birth !== undefined && baptism.last < birth.first,
     );
     if (sure) add('baptism-follows-birth', sure, baptism);
   }
@@ -134,7 +147,7 @@ function birthFact(
   const source = inside.find((i) => i.fixes && i.first === span!.first && i.last === span!.last) ?? inside[0];
   if (span && source && span.first !== null && span.last !== null) {
     const [record = '', id = ''] = source.ref.split('#');
-    const index = facts.records.get(record)?.mentions.findIndex((m) => m.id === id) ?? -1;
+    const index = mentionIndex(facts.records.get(record)!, id);
     const said = life.find((fact) => fact.ref === source.ref && fact.what === 'birth');
     return {
       ...base,
@@ -249,7 +262,7 @@ function countriesLivedIn(facts: Facts, person: Person, arrival: LifeFact): Read
     const [id = '', mentionId = ''] = ref.split('#');
     const record = facts.records.get(id);
     if (record?.place === undefined || record.made === undefined) continue;
-    if (record.mentions.find((m) => m.id === mentionId)?.present === false) continue;
+    if (record.mentions[mentionIndex(record, mentionId)]?.present === false) continue;
     if (daysOf(record.made).last >= arrival.first) for (const c of countries(record.place)) found.add(c);
   }
   return found;
