@@ -5,7 +5,7 @@ import type { GivenName } from './types.ts';
 /** Given names of Ireland and of the English-speaking countries its emigrants went to. */
 // prettier-ignore
 export const men: readonly GivenName[] = [
-  given('Patrick', 'M', { short: 'Patk Pat. Patt Pk Ptk Patr', latin: 'Patricius Patritius', irish: 'Pádraig Pádraic Pádruig', pet: 'Pat Paddy Patsy Patt Padge Packy', used: 'Peter Patterson' }, synonymesFromMemory),
+  given('Patrick', 'M', { short: 'Patk Pat. Patt Pk Ptk Patr', latin: 'Patricius Patritius', irish: 'Pádraig Pádraic Pádruig', pet: 'Pat Paddy Patsy Patt Padge Packy' }, synonymesFromMemory),
   given('John', 'M', { short: 'Jno Jn Jhn Joh Jon', latin: 'Joannes Johannes Ioannes Iohannes', irish: 'Seán Seaghan Eoin Shane Shawn Sean', spelled: 'Jhon Johne', norwegian: 'Johan Johannes Jon Johann Hans Jens Joen', german: 'Johann Johannes Hans', welsh: 'Ieuan Ioan Evan Siôn', pet: 'Jack Johnny Johnnie Jacky Shaneen', used: 'Jonathan' }, everyday),
   given('Michael', 'M', { short: 'Michl Mich Michs Mick. Ml Mchl Mil', latin: 'Michael Michaelis Michaelem Michaele Michaeli', irish: 'Mícheál Micheál', spelled: 'Micheal Michel Michal Mical Mitchell', norwegian: 'Mikkel Mikal Mikael Mikjel', german: 'Michel', pet: 'Mick Mike Micky Mickey Mikey Mickie' }, everyday),
   given('James', 'M', { short: 'Jas Jams Jms Jam Jaˢ', latin: 'Jacobus Iacobus', irish: 'Séamus Seumas Shemus Seamus Séamas', norwegian: 'Jakob Jacob', german: 'Jakob Jacob', pet: 'Jim Jimmy Jimmie Jem Jemmy Jamie Jaimie', used: 'Jacob' }, everyday),
@@ -50,7 +50,7 @@ export const men: readonly GivenName[] = [
   given('Robert', 'M', { short: 'Robt Rob. Rbt Robᵗ Rt', latin: 'Robertus', irish: 'Roibeárd Riobárd', spelled: 'Robbert', pet: 'Rob Bob Bobby Robbie Robin Bert' }, everyday),
   given('George', 'M', { short: 'Geo Georg. Gge', latin: 'Georgius', irish: 'Seoirse', norwegian: 'Jørgen Georg', german: 'Georg Jürgen', welsh: 'Siôr', pet: 'Georgie Dod' }, everyday),
   given('Charles', 'M', { short: 'Chas Chs Char Chls', latin: 'Carolus', irish: 'Séarlas Cathal', norwegian: 'Karl Carl', german: 'Karl Carl', pet: 'Charlie Charley Chuck', used: 'Cahal Cormac Turlough' }, everyday),
-  given('Peter', 'M', { short: 'Petr Pet Pr', latin: 'Petrus', irish: 'Peadar', spelled: 'Petter Peeter Pierce', norwegian: 'Peder Per Petter Peer', pet: 'Pete', used: 'Patrick' }, everyday),
+  given('Peter', 'M', { short: 'Petr Pet Pr', latin: 'Petrus', irish: 'Peadar', spelled: 'Petter Peeter', norwegian: 'Peder Per Petter Peer', pet: 'Pete' }, everyday),
   given('Pierce', 'M', { latin: 'Petrus Piercius', irish: 'Piaras', spelled: 'Pearse Pearce Piers Peirce', used: 'Peter' }, synonymesFromMemory),
   given('Paul', 'M', { latin: 'Paulus', irish: 'Pól', norwegian: 'Pål Paal Poul Povel', pet: 'Paulie' }, everyday),
   given('Philip', 'M', { short: 'Phil. Philp Phlp', latin: 'Philippus', irish: 'Pilib', spelled: 'Phillip Philipp', german: 'Philipp', pet: 'Phil', used: 'Phelim' }, everyday),

@@ -5,7 +5,7 @@ import type { GivenName } from './types.ts';
 /** Given names of Norway that have no usual English fellow, and what emigrants made of them. */
 // prettier-ignore
 export const norwegian: readonly GivenName[] = [
-  given('Ole', 'M', { latin: 'Olaus', spelled: 'Ola Olaf Olav Oluf Olle Olai', used: 'Oliver Oley William' }, everyday),
+  given('Ole', 'M', { latin: 'Olaus', spelled: 'Ola Olaf Olav Oluf Olle Olai', used: 'Oliver Oley' }, everyday),
   given('Knut', 'M', { latin: 'Canutus', spelled: 'Knud Knudt Cnut Knute', used: 'Newton Kenneth Canute' }, fromMemory),
   given('Erik', 'M', { latin: 'Ericus', spelled: 'Eric Erick Erich Eirik Erek', used: 'Edward' }, everyday),
   given('Halvor', 'M', { spelled: 'Halvard Hallvard Haavard Havor Halver Holver', used: 'Henry Oliver' }, fromMemory),

@@ -58,13 +58,22 @@ export function agreeSurname(a: PreparedName, b: PreparedName): NameAgreement {
     if (short.tokens.every((token) => long.tokens.includes(token)))
       return agreement('variant', similarity, `${short.written} is a part of ${long.written}`);
   }
-  // O’Donnell and McDonnell are two names, however alike what follows the prefix.
-  const stems =
-    otherPrefix || (a.stem === a.text && b.stem === b.text) ? similarity : jaroWinkler(a.stem, b.stem);
-  const likeness = Math.max(similarity, stems);
-  return likeness >= similarEnough.close && areKnown(a.surnames, b.surnames)
-    ? agreement('near', likeness, 'the spellings are alike')
-    : bySpelling(a, b, likeness);
+  const likeness = likenessOf(a, b, similarity);
+  const level = levelOf(likeness);
+  if (!areKnown(a.surnames, b.surnames)) return bySpelling(a, b, likeness);
+  // Two surnames that everybody tells apart: a clerk's pen may make one of the other, but his ear does not.
+  return level ? agreement('near', likeness, 'the spellings are alike') : agreement('different', likeness);
+}
+
+/**
+ * The likeness of two surnames, where the prefix may be written in one only. A prefix that both have says nothing
+ * (McCarthy, McGrath), and O’Donnell and McDonnell are two names, however alike what follows.
+ */
+function likenessOf(a: PreparedName, b: PreparedName, similarity: number): number {
+  if (a.prefix === b.prefix) return a.prefix === undefined ? similarity : jaroWinkler(a.stem, b.stem);
+  return a.prefix !== undefined && b.prefix !== undefined
+    ? similarity
+    : Math.max(similarity, jaroWinkler(a.stem, b.stem));
 }
 
 /** Patronymics of one father’s name: Olsen and Olson, Johannesen and Johnson, Larsen and Larsdatter. */
@@ -210,7 +219,8 @@ function initial(mine: string, its: string, similarity: number): NameAgreement {
 
 /**
  * The nearest common group of two words, or nothing: names and abbreviations before pet forms, then by the row. Two
- * names that are both used for a third are not thereby used for one another.
+ * names that are both used for a third are not thereby used for one another, nor are two names in their own right (Jane
+ * and Susan) that both are forms of a third.
  */
 function shared<Form extends { group: number; kind: string }>(
   a: readonly Form[],
@@ -222,6 +232,7 @@ function shared<Form extends { group: number; kind: string }>(
     for (const its of b) {
       if (mine.group !== its.group) continue;
       if (mine.kind === 'interchangeable' && its.kind === 'interchangeable') continue;
+      if (mine.kind !== 'name' && its.kind !== 'name' && areOwnNames(a, b)) continue;
       const far = distance(mine.kind) + distance(its.kind);
       if (far < least) {
         least = far;
@@ -231,6 +242,9 @@ function shared<Form extends { group: number; kind: string }>(
   }
   return best;
 }
+
+const areOwnNames = (a: readonly { kind: string }[], b: readonly { kind: string }[]): boolean =>
+  a.some(({ kind }) => kind === 'name') && b.some(({ kind }) => kind === 'name');
 
 const distance = (kind: string): number =>
   kind === 'name' ? 0 : kind === 'interchangeable' ? 20 : kind === 'diminutive' ? 10 : 1;

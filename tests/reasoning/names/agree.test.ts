@@ -87,6 +87,14 @@ describe('given names', () => {
     expect(given('Thomas', 'Theodore').level).toBe('different');
   });
 
+  test('two forms of a third name that are names themselves are not one name', () => {
+    expect(given('Jane', 'Johanna').level).toBe('variant');
+    expect(given('Susan', 'Johanna').level).toBe('variant');
+    expect(given('Jane', 'Susan').level).toBe('different');
+    expect(given('Anastasia', 'Hannah').level).toBe('different');
+    expect(given('Ned', 'Ted').level).toBe('variant');
+  });
+
   test('a missing name is missing, not another name', () => {
     expect(prepareGiven(' — ').text).toBe('');
     expect(given('', 'Mary')).toEqual({ level: 'different', similarity: 0, why: '' });
@@ -127,6 +135,17 @@ describe('surnames', () => {
 
   test('O and Mac before one name make two names', () =>
     expect(['close', 'near', 'sound', 'different']).toContain(surname('O’Donnell', 'McDonnell').level));
+
+  test('a prefix that both have makes no likeness', () => {
+    expect(surname('McCarthy', 'McGrath').level).toBe('different');
+    expect(surname('McCarthy', 'McArthey').level).not.toBe('different');
+    expect(surname('O’Grady', 'O’Gredy').level).toBe('near');
+  });
+
+  test('two surnames of the catalogue are not each other’s sound', () => {
+    expect(surname('Quinn', 'Kane').level).toBe('different');
+    expect(surname('Doyle', 'Boyle').level).toBe('near');
+  });
 
   test('another spelling of one sound', () => {
     // Published pairs of one code (G. Mokotoff, Soundexing and Genealogy), far apart in spelling.
