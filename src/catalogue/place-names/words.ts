@@ -54,6 +54,9 @@ export const kindAnswers: Readonly<Record<AskedKind, readonly string[]>> = {
 
 /** Phrases that introduce a place and add nothing to its name. */
 export const introductions: readonly string[] = [
+  'native of the',
+  'a native of the',
+  'the',
   'native of',
   'a native of',
   'born in',
@@ -90,7 +93,7 @@ export const dittoWords: readonly string[] = ['do', 'ditto', 'dto', 'idem', 'sam
 // prettier-ignore
 export const qualifiers: Readonly<Record<string, readonly string[]>> = {
   upper: ['upper', 'uppr', 'upr', 'uachtar', 'oughter', 'otra', 'oughtra', 'uachtarach', 'ovre', 'over', 'ofre', 'high', 'higher'],
-  lower: ['lower', 'lowr', 'lwr', 'iochtar', 'eighter', 'etra', 'eightra', 'iochtarach', 'nedre', 'neder', 'nether'],
+  lower: ['lower', 'lowr', 'lwr', 'iochtar', 'eighter', 'etra', 'eightra', 'iochtarach', 'nedre', 'neder', 'nether', 'under'],
   middle: ['middle', 'mid', 'mellom', 'mellem', 'midtre'],
   north: ['north', 'nth', 'thuaidh', 'nordre', 'nord'],
   south: ['south', 'sth', 'theas', 'sondre', 'sor'],

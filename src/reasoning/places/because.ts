@@ -18,8 +18,8 @@ export function becauseOf(told: Told, one: Weighed): string[] {
   if (head.name.asks !== undefined)
     reasons.push(
       answers(place.kind, head.name.asks)
-        ? `a ${place.kind}, as the reading asks`
-        : `the reading asks for a ${head.name.asks}, and this is a ${place.kind}`,
+        ? `${article(place.kind)} ${place.kind}, as the reading asks`
+        : `the reading asks for ${article(head.name.asks)} ${head.name.asks}, and this is ${article(place.kind)} ${place.kind}`,
     );
   one.fits.forEach((fit, i) => {
     const said = outers[i]!.part.text;
@@ -52,6 +52,8 @@ function nameReason({ gazetteer, head }: Told, one: Weighed): string {
       : `${said} sounds the same`;
   return `${said} is near it in spelling, ${Math.round(likeness * 100)} of 100`;
 }
+
+const article = (kind: string) => (/^[aeio]/i.test(kind) ? 'an' : 'a');
 
 const plainly = (text: string) => text.toLowerCase();
 
@@ -93,14 +95,13 @@ function whatToAdd({ gazetteer }: Told, equal: readonly Weighed[]): string {
   const above = gazetteer.above[gazetteer.lineage[first.at]!]!;
   const shared = (at: number) =>
     equal.every((one) => gazetteer.above[gazetteer.lineage[one.at]!]!.includes(at));
-  const telling = above
+  const rank = (kind: string) =>
+    isWide(kind) ? 0 : kind === 'civil parish' ? 1 : /barony|parish|district|town/.test(kind) ? 2 : 3;
+  const [telling] = above
     .filter((at) => !shared(at))
-    .sort(
-      (a, b) =>
-        gazetteer.above[gazetteer.lineage[a]!]!.length - gazetteer.above[gazetteer.lineage[b]!]!.length,
-    )
     .map((at) => gazetteer.places[at]!)
-    .find((place) => isWide(place.kind) || /parish|barony|town|district/.test(place.kind));
+    .filter((place) => rank(place.kind) < 3)
+    .sort((a, b) => rank(a.kind) - rank(b.kind));
   return telling
     ? `The ${telling.kind} would tell them apart, such as “, ${telling.name}”.`
     : 'Nothing the gazetteer knows of them tells them apart: look for the holding, the landlord or the neighbours.';

@@ -9,6 +9,9 @@ import type { Place } from '../../model/place.ts';
 import { pairIndexOf, type PairIndex } from './pair-index.ts';
 import { nameOf, type PlaceName } from './name.ts';
 
+/** Beside the bits of division: the gazetteer has the name only with a word for its kind, as in “Hancock Township”. */
+export const withKind = 1 << 15;
+
 /** A name some place bears, and who bears it. */
 export interface KnownName {
   joined: string;
@@ -163,9 +166,13 @@ function addName(names: Map<string, KnownName>, name: PlaceName | undefined, bea
       }),
     );
   const last = known.bearers.length - 1;
-  if (known.bearers[last] === bearer && known.divided[last] === name.divided) return;
+  const divided = name.divided | (name.asks === undefined ? 0 : withKind);
+  if (known.bearers[last] === bearer && (known.divided[last]! & ~withKind) === name.divided) {
+    known.divided[last]! &= divided | ~withKind;
+    return;
+  }
   known.bearers.push(bearer);
-  known.divided.push(name.divided);
+  known.divided.push(divided);
 }
 
 function addShortForms(

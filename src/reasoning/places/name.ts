@@ -32,6 +32,11 @@ export function kindSaid(word: string): AskedKind | undefined {
   return kindOf.get(word);
 }
 
+/** Whether words only introduce a place that follows: “native of the”. */
+export function onlyIntroduces(words: readonly string[]): boolean {
+  return introductions.includes(words.join(' '));
+}
+
 /** Words without those that only introduce a place: “native of”, “born in”. */
 export function withoutIntroduction(words: readonly string[]): readonly string[] {
   for (const phrase of lead)
@@ -79,7 +84,7 @@ export function nameOf(text: string | readonly string[], misspelt = false): Plac
   let divided = 0;
   const kept: string[] = [];
   words.forEach((word, i) => {
-    const edge = misspelt && i === words.length - 1 && i > 0;
+    const edge = misspelt && (i === words.length - 1 || i === 0);
     const bit = words.length > 1 ? divisionOf(word, edge) : undefined;
     if (bit) divided |= bit;
     else kept.push(word);

@@ -3,7 +3,7 @@
  * of the places meant, shares ground with one, is near one, or lies elsewhere.
  */
 import { kindAnswers, type AskedKind } from '../../catalogue/place-names/index.ts';
-import type { Gazetteer } from './gazetteer.ts';
+import { withKind, type Gazetteer } from './gazetteer.ts';
 import { nearNames } from './near-names.ts';
 import type { Part } from './parts.ts';
 
@@ -53,7 +53,8 @@ function look(gazetteer: Gazetteer, part: Part): Outer {
     const known = gazetteer.names[near.name]!;
     known.bearers.forEach((at, i) => {
       if (!part.near && !gazetteer.holds[at]) return;
-      const other = known.divided[i] === part.name.divided ? 1 : part.name.divided === 0 ? 0.95 : 0.85;
+      const other =
+        (known.divided[i]! & ~withKind) === part.name.divided ? 1 : part.name.divided === 0 ? 0.95 : 0.85;
       put(at, near.likeness * other);
     });
   }

@@ -5,8 +5,8 @@
  */
 import { dittoWords, nearWords } from '../../catalogue/place-names/index.ts';
 import { wordsOf } from './fold.ts';
-import { isWide, type Gazetteer } from './gazetteer.ts';
-import { kindSaid, nameOf, type PlaceName } from './name.ts';
+import { isWide, shareGround, type Gazetteer } from './gazetteer.ts';
+import { kindSaid, nameOf, onlyIntroduces, type PlaceName } from './name.ts';
 
 export interface Part {
   /** As the record spells it, where the record divides it off; else its words. */
@@ -25,6 +25,7 @@ export function partsOf(gazetteer: Gazetteer, reading: string): Part[] {
   const parts: Part[] = [];
   // Odd pieces stood in brackets.
   const segments = reading.split(/([([{][^)\]}]*[)\]}]*)|[,;:/|)\]}\n\r\t]+|\s[-–—]\s/u).filter(Boolean);
+  const closing = segments.at(-1);
   for (const segment of segments) {
     const bracketed = /^[([{]/.test(segment);
     const words = wordsOf(segment);
@@ -40,14 +41,20 @@ export function partsOf(gazetteer: Gazetteer, reading: string): Part[] {
       continue;
     }
     if (words.length === 0 || dittoWords.includes(words.join(' '))) continue;
-    const pieces = divided(words);
+    const pieces = divided(gazetteer, words);
     pieces.forEach(({ words: piece, near }) => {
-      const peeled = peel(gazetteer, piece);
+      if (onlyIntroduces(piece)) return;
+      const peeled = compatible(gazetteer, peel(gazetteer, piece), segment === closing ? undefined : closing);
       peeled.forEach((own, i) => {
         const name = nameOf(own, true);
         if (!name) return;
         const whole = pieces.length === 1 && peeled.length === 1 && !near;
-        parts.push({ text: whole ? segment.trim() : shown(own), words: own, name, near: near && i === 0 });
+        parts.push({
+          text: whole ? segment.trim().replace(/^[([{]|[)\]}]$/g, '') : shown(own),
+          words: own,
+          name,
+          near: near && i === 0,
+        });
       });
     });
   }
@@ -65,6 +72,34 @@ function belongs(gazetteer: Gazetteer, before: Part | undefined, words: readonly
   );
 }
 
+/** A split that would put a place outside what the reading ends with is none: “Bess Island, Fermanagh” is no Iceland. */
+function compatible(
+  gazetteer: Gazetteer,
+  peeled: (readonly string[])[],
+  closing: string | undefined,
+): (readonly string[])[] {
+  const last = closing === undefined ? undefined : nameOf(closing);
+  if (peeled.length < 2 || !last) return peeled;
+  const meant = meaning(gazetteer, last.joined);
+  if (meant.length === 0) return peeled;
+  const fits = peeled
+    .slice(1)
+    .every((words) =>
+      meaning(gazetteer, nameOf(words)?.joined ?? '').some((one) =>
+        meant.some((two) => shareGround(gazetteer, one, two)),
+      ),
+    );
+  return fits ? peeled : [peeled.flat()];
+}
+
+function meaning(gazetteer: Gazetteer, joined: string): readonly number[] {
+  const exact = gazetteer.exact.get(joined);
+  return [
+    ...(exact === undefined ? [] : gazetteer.names[exact]!.bearers.slice(0, 50)),
+    ...(gazetteer.short.get(joined) ?? []),
+  ];
+}
+
 function shown(words: readonly string[]): string {
   return words.map((word) => word.charAt(0).toUpperCase() + word.slice(1)).join(' ');
 }
@@ -73,7 +108,7 @@ const joining = new Set(['in', 'i', 'pa', 'paa']);
 const nearing = nearWords.map((phrase) => phrase.split(' '));
 
 /** Divides words before “Co.”, “parish of” and the like, and at “near” and “in”. */
-function divided(words: readonly string[]): { words: string[]; near: boolean }[] {
+function divided(gazetteer: Gazetteer, words: readonly string[]): { words: string[]; near: boolean }[] {
   const pieces: { words: string[]; near: boolean }[] = [{ words: [], near: false }];
   for (let i = 0; i < words.length; i++) {
     const word = words[i]!;
@@ -86,7 +121,7 @@ function divided(words: readonly string[]): { words: string[]; near: boolean }[]
     } else if (joining.has(word) && piece.words.length > 0 && i + 1 < words.length)
       pieces.push({ words: [], near: false });
     else if (
-      opens(words, i) &&
+      opens(gazetteer, words, i) &&
       piece.words.length > 0 &&
       piece.words.some((own) => kindSaid(own) === undefined)
     )
@@ -97,10 +132,11 @@ function divided(words: readonly string[]): { words: string[]; near: boolean }[]
 }
 
 /** Whether a word begins a part of its own: a kind word with a name after it that does not end the part before. */
-function opens(words: readonly string[], i: number): boolean {
+function opens(gazetteer: Gazetteer, words: readonly string[], i: number): boolean {
   const kind = kindSaid(words[i]!);
   if (kind === undefined || i + 1 >= words.length) return false;
   if (words[i + 1] === 'of') return true;
+  if (kind === 'county' && known(gazetteer, words.slice(i + 1), (own) => own === 'country')) return false;
   if (kind === 'county') return words[i] !== 'county' || !ownsCounty(words[i - 1]);
   return (kind === 'parish' || kind === 'barony') && !/s$/.test(words[i - 1] ?? '');
 }
@@ -142,7 +178,8 @@ function peel(gazetteer: Gazetteer, words: readonly string[]): (readonly string[
 /** How many words at the end name a country, county or state, or exactly a place that holds others; 0 for none. */
 function ending(gazetteer: Gazetteer, words: readonly string[]): number {
   for (let n = Math.min(3, words.length - 1); n >= 1; n--)
-    if (known(gazetteer, words.slice(-n), isWide)) return n;
+    if ((n === 1 || kindSaid(words.at(-n)!) === undefined) && known(gazetteer, words.slice(-n), isWide))
+      return n;
   const last = words.at(-1)!;
   if (last.length >= 4 && kindSaid(last) === undefined) {
     const name = nameOf([last]);

@@ -4,7 +4,7 @@
  * candidate however well its name agrees. *Common practice*: a place name without its chain identifies nothing.
  */
 import { becauseOf, messageOf } from './because.ts';
-import { isWide, pathOf, shareGround, type Gazetteer } from './gazetteer.ts';
+import { isWide, pathOf, shareGround, withKind, type Gazetteer } from './gazetteer.ts';
 import { nearNames, type NearName } from './near-names.ts';
 import { aboveIn, answers, distance, fitOf, outerOf, type Fit, type Outer } from './outer.ts';
 import type { PairIndex } from './pair-index.ts';
@@ -100,7 +100,7 @@ function resolveParts(
   const fitting = all.filter((one) => !one.elsewhere && one.score >= offered);
   const best = fitting[0];
   const namesake = elsewhere.some((one) => one.near.likeness >= 0.97);
-  const enough = namesake ? trusted : offered;
+  const enough = namesake ? 0.87 : offered;
   if (!best || best.score < enough) return partial(gazetteer, reading, parts, hints, elsewhere);
 
   const equal = fitting.filter((one) => one.score >= best.score - margins[best.near.agreement]);
@@ -113,7 +113,10 @@ function resolveParts(
   return {
     reading,
     outcome,
-    candidates: fitting.slice(0, limit).map((one) => candidate(told, one)),
+    candidates: fitting
+      .filter((one) => one.score >= best.score - (best.near.agreement === 'near' ? 0.2 : 0.12))
+      .slice(0, limit)
+      .map((one) => candidate(told, one)),
     equals: rivals.length + 1,
     sameGround: ground.map((one) => gazetteer.places[one.at]!.id),
     container: null,
@@ -148,8 +151,8 @@ function weigh(gazetteer: Gazetteer, head: Part, outers: readonly Outer[]): Weig
     const kind = gazetteer.places[at]!.kind;
     const score =
       near.likeness *
-      ofDivision(head.name.divided, divided) *
-      (head.name.asks === undefined || answers(kind, head.name.asks) ? 1 : 0.78) *
+      ofDivision(head.name.divided, divided & ~withKind) *
+      ofKind(head, kind, (divided & withKind) !== 0) *
       fits.reduce((product, fit) => product * fit.factor, 1);
     const before = best.get(at);
     if (!before || score > before.score)
@@ -193,6 +196,17 @@ function narrowest(gazetteer: Gazetteer, binding: readonly Outer[]): PairIndex {
     if (region && region.names.length < found.names.length) found = region;
   }
   return found;
+}
+
+/**
+ * A reading that asks for a kind hardly means another. One that asks for none means a settlement or parish sooner than
+ * an office's district, or a place whose kind is part of its name.
+ */
+function ofKind(head: Part, kind: string, kindInName: boolean): number {
+  const { asks } = head.name;
+  if (asks !== undefined) return answers(kind, asks) ? 1 : 0.78;
+  if (isWide(kind)) return 1;
+  return /union|division|registrar|dispensary|barony|diocese/i.test(kind) ? 0.95 : kindInName ? 0.97 : 1;
 }
 
 function ofDivision(said: number, known: number): number {
