@@ -4,6 +4,7 @@ import { lifeRules } from './rules/lives.ts';
 import { peopleRules } from './rules/people.ts';
 import { proofRules } from './rules/proof.ts';
 import { proseRules } from './rules/prose.ts';
+import { readingRules } from './rules/readings.ts';
 import { referenceRules } from './rules/references.ts';
 import type { Rule } from './rules/types.ts';
 
@@ -14,6 +15,7 @@ const table = {
   ...formRules,
   ...referenceRules,
   ...proofRules,
+  ...readingRules,
   ...lifeRules,
   ...peopleRules,
   ...proseRules,

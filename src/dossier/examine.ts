@@ -13,6 +13,7 @@ import type { Finding, Position } from '../model/finding.ts';
 import { birthSpan, type BirthSpan } from '../reasoning/ages.ts';
 import { computeCase } from '../reasoning/case.ts';
 import { livingPeople } from '../reasoning/living.ts';
+import { readingProblems } from '../reasoning/places/readings.ts';
 import { timelineProblems, type TimelineProblem } from '../reasoning/timeline.ts';
 import type { CaseProblem, CaseResult } from '../reasoning/types.ts';
 import { digestOf } from './digest.ts';
@@ -59,7 +60,8 @@ export function examine(corpus: Corpus, today: string): Examination {
     const result = computeCase(corpus, c.id);
     cases.set(c.id, result);
     digests.set(c.id, digestOf(corpus, c, withheld).whole);
-    for (const problem of result.problems) findings.push(fromCase(corpus, c.id, problem));
+    for (const problem of [...result.problems, ...readingProblems(corpus, c)])
+      findings.push(fromCase(corpus, c.id, problem));
   }
   const births = new Map([...corpus.people.keys()].map((id) => [id, birthSpan(corpus, id)]));
   findings.push(

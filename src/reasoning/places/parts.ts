@@ -85,8 +85,8 @@ function compatible(
   const fits = peeled
     .slice(1)
     .every((words) =>
-      meaning(gazetteer, nameOf(words)?.joined ?? '').some((one) =>
-        meant.some((two) => shareGround(gazetteer, one, two)),
+      meaning(gazetteer, nameOf(words)?.joined ?? '').some(
+        (one) => gazetteer.holds[one] === 1 && meant.some((two) => shareGround(gazetteer, one, two)),
       ),
     );
   return fits ? peeled : [peeled.flat()];

@@ -159,7 +159,7 @@ function weigh(gazetteer: Gazetteer, head: Part, outers: readonly Outer[]): Weig
       best.set(at, {
         at,
         near,
-        divided,
+        divided: divided & ~withKind,
         fits,
         score,
         elsewhere: fits.some((fit) => fit.how === 'elsewhere'),

@@ -11,7 +11,8 @@ export function soundOf(name: string): string {
   s = s
     .replace(/^(?:kn|gn|cn)/, 'n')
     .replace(/^wr/, 'r')
-    .replace(/^gh/, 'g');
+    .replace(/^gh/, 'g')
+    .replace(/^ch(?=[eiy])/, 'ts');
   s = s
     .replace(/ph/g, 'f')
     .replace(/[bm]h/g, 'v')
