@@ -185,15 +185,17 @@ function twoArrivals(arrivals: readonly LifeFact[], tolerance: number): [LifeFac
   const kept: LifeFact[] = [];
   for (const arrival of sorted) {
     const same = kept.some(
-      (other) =>
-        arrival.first <=
-          (arrival.remembered || other.remembered
-            ? shifted(other.last, tolerance)
-            : other.last + oneCrossing) || isOnward(other, arrival),
+      (other) => arrival.first <= latestSame(other, arrival, tolerance) || isOnward(other, arrival),
     );
     if (!same) kept.push(arrival);
   }
   return kept.slice(1).map((later) => [kept[0]!, later]);
+}
+
+/** The last day an arrival may have and still be the same as an earlier one; each memory may be off by itself. */
+function latestSame(a: LifeFact, b: LifeFact, tolerance: number): number {
+  const told = Number(a.remembered) + Number(b.remembered);
+  return told > 0 ? shifted(a.last, told * tolerance) : a.last + oneCrossing;
 }
 
 /** The record itself says that they had gone back, or been over before. */

@@ -134,6 +134,18 @@ describe('two arrivals', () => {
   });
 });
 
+test('of two remembered years each may be off by itself', () => {
+  const life = (a: string, b: string) => ({
+    ...people('- { id: pat, name: Pat Devane, mentions: [first#m, second#m] }\n'),
+    ...records({
+      first: `made: 1900-06-01\nmentions:\n  - { id: m, immigrated: ${a} }`,
+      second: `made: 1910-04-15\nmentions:\n  - { id: m, immigrated: ${b} }`,
+    }),
+  });
+  expect(check(life('1864', '1868'))).toEqual([]);
+  expect(said(check(life('1864', '1869')))).toEqual(['hint one-arrival records/second.md:6']);
+});
+
 describe('a child born abroad after the arrival', () => {
   const life = (sex: string, born: string, place: string) => ({
     ...people(
