@@ -63,14 +63,16 @@ export function ledgerViews(dossier: Dossier, links: readonly LinkView[], names:
         rows: link.rows
           .filter((row) => row.agreement !== 'missing')
           .map((row) => ({
-            field: plainWords(row.field),
+            field: fieldWords[row.field] ?? plainWords(row.field),
             here: row.a,
             there: row.b,
             where: row.with === undefined ? null : whereSaid(dossier, row.with),
             how: [plainWords(row.agreement), row.because].filter(Boolean).join(': '),
             bits: row.weight,
           })),
-        silent: link.rows.filter((row) => row.agreement === 'missing').map((row) => plainWords(row.field)),
+        silent: link.rows
+          .filter((row) => row.agreement === 'missing')
+          .map((row) => fieldWords[row.field] ?? plainWords(row.field)),
         prior: { bits: link.prior, because: link.crowd.because },
         sum: link.weight + link.prior,
         aside:
@@ -81,6 +83,8 @@ export function ledgerViews(dossier: Dossier, links: readonly LinkView[], names:
     ];
   });
 }
+
+const fieldWords: Readonly<Record<string, string>> = { given: 'given name', birth: 'born' };
 
 function whereSaid(dossier: Dossier, ref: string): Part | null {
   const at = mentionAt(dossier.facts, ref);

@@ -1,7 +1,9 @@
 /** What a comparison of mentions knows besides the two: how common names are where the record was made, and its crowd. */
 import type { Facts } from '../../model/facts.ts';
 import { containmentOf } from '../containment.ts';
-import { prepareNameTables, shareOfGiven, shareOfSurname } from '../names/rarity.ts';
+import { foldName } from '../names/fold.ts';
+import { patronymicOf } from '../names/patronymic.ts';
+import { prepareNameTables, shareOfGiven, shareOfSurname, type NameTables } from '../names/rarity.ts';
 import { once } from '../once.ts';
 import { usualParameters, type ComparisonContext, type Share } from './compare-rows.ts';
 import { crowdOf, priorOf } from './crowd.ts';
@@ -23,13 +25,17 @@ export function comparisonAt(facts: Facts, record: string, origin?: string): Com
   let context = contexts(facts).get(key);
   if (!context) {
     const outward = (id: string | undefined) => (id === undefined ? [] : containmentOf(facts).outward(id));
-    const chain = [...new Set([...outward(place), ...outward(origin)])];
+    const [here, there] = [outward(place), outward(origin)];
+    const both = new Set(here.filter((id) => there.includes(id)));
+    // What holds both is larger than what holds only one of them.
+    const chain = [...here, ...there].filter((id) => !both.has(id)).concat(...both);
     contexts(facts).set(key, (context = contextAt(facts, record, chain)));
   }
   return context;
 }
 
 function contextAt(facts: Facts, record: string, chain: readonly string[]): ComparisonContext {
+  const tables = nameTables(facts);
   const known = { given: new Map<string, Share>(), surname: new Map<string, Share>() };
   return {
     parameters: usualParameters,
@@ -37,11 +43,19 @@ function contextAt(facts: Facts, record: string, chain: readonly string[]): Comp
     shares(part, value) {
       let share = known[part].get(value);
       if (!share) {
-        const ask = part === 'surname' ? shareOfSurname : shareOfGiven;
-        const { share: found, because } = ask(nameTables(facts), value, chain);
-        known[part].set(value, (share = { share: found, because }));
+        share = part === 'given' ? shareOfGiven(tables, value, chain) : surnameShare(tables, value, chain);
+        known[part].set(value, share);
       }
       return share;
     },
   };
+}
+
+/** A patronymic is as common as the father's name, except in the lands of English, where Johnson is a surname. */
+function surnameShare(tables: NameTables, value: string, chain: readonly string[]): Share {
+  const norse = chain.includes('norway') || /(?:sen|datter)$/i.test(value);
+  const father = norse ? patronymicOf(foldName(value))?.spellings[0] : undefined;
+  if (father === undefined) return shareOfSurname(tables, value, chain);
+  const { share, because } = shareOfGiven(tables, father, chain.includes('norway') ? chain : ['norway'], 'M');
+  return { share, because: `${value} says no more than the father’s name; ${because}` };
 }

@@ -105,6 +105,9 @@ class Groups {
   }
 }
 
+const agrees = (rows: Link['rows'], field: string) =>
+  rows.some((row) => row.field === field && row.agreement !== 'different' && row.agreement !== 'missing');
+
 /** Log₂ odds from one record from which somebody is weighed in full, in how many records, and how many compete. */
 const nearWeight = -4;
 const mostLooks = 4;
@@ -154,7 +157,8 @@ function likeliest(facts: Facts, ref: string): Extract<IdentityHint, { kind: 'sa
   const links = [...near]
     .toSorted((a, b) => b[1] - a[1])
     .slice(0, mostRivals)
-    .flatMap(([person]) => linkOf(facts, ref, person) ?? []);
+    .flatMap(([person]) => linkOf(facts, ref, person) ?? [])
+    .filter(({ rows }) => ['given', 'surname'].every((field) => agrees(rows, field)));
   const odds = links.map((link) => 2 ** (link.weight + link.prior));
   const all = odds.reduce((sum, one) => sum + one, 1);
   const top = odds.indexOf(Math.max(...odds));

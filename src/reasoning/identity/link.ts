@@ -95,19 +95,30 @@ function makeLink(facts: Facts, ref: string, person: string): Link | undefined {
   };
 }
 
-/** The narrowest place that any of the mentions may have been born in: the names of its people are theirs too. */
+/**
+ * Where the people of these mentions came from, for the names that were common there: of the places they may have been
+ * born in the one with the nearest count of the author's, else the narrowest.
+ */
 function originOf(facts: Facts, refs: readonly string[]): string | undefined {
-  const containment = containmentOf(facts);
-  let narrowest: string | undefined;
-  let depth = 0;
+  const counted = countedPlaces(facts);
+  const { outward } = containmentOf(facts);
+  let best: { place: string; steps: number; depth: number } | undefined;
   for (const ref of refs) {
     const reading = mentionRows(facts, ref)[0]?.birthplace;
     const place = reading === undefined ? undefined : placesMeant(facts, reading)[0];
-    const above = place === undefined ? 0 : containment.above(place).size + 1;
-    if (above > depth) [narrowest, depth] = [place, above];
+    if (place === undefined) continue;
+    const chain = outward(place);
+    const steps = chain.findIndex((id) => counted.has(id));
+    const found = { place, steps: steps < 0 ? Infinity : steps, depth: chain.length };
+    if (!best || found.steps < best.steps || (found.steps === best.steps && found.depth > best.depth))
+      best = found;
   }
-  return narrowest;
+  return best?.place;
 }
+
+const countedPlaces = once(
+  (facts: Facts) => new Set(facts.nameCounts.flatMap(({ place }) => (place === undefined ? [] : [place]))),
+);
 
 /** Whether two namings rest on one record: one derives certainly from the other's, or both from a third. */
 export function sameProvenance(a: IdentityRow, b: IdentityRow): boolean {

@@ -36,7 +36,10 @@ export function placesAgree(
 ): Judged | undefined {
   const mine = placesMeant(facts, a);
   const theirs = placesMeant(facts, b);
-  if (mine.length === 0 || theirs.length === 0) return undefined;
+  if (mine.length === 0 || theirs.length === 0)
+    return field === 'residence' && a.toLowerCase() !== b.toLowerCase()
+      ? ['missing', 'an address cannot be placed']
+      : undefined;
   const containment = containmentOf(facts);
   const name = (id: string) => facts.places.get(id)?.name ?? id;
   const pairs = mine.flatMap((one) => theirs.map((other) => [one, other] as const));
