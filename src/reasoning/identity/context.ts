@@ -1,4 +1,5 @@
 /** What a comparison of mentions knows besides the two: how common names are where the record was made, and its crowd. */
+import { givenNames } from '../../catalogue/names/given-index.ts';
 import type { Facts } from '../../model/facts.ts';
 import { containmentOf } from '../containment.ts';
 import { foldName } from '../names/fold.ts';
@@ -54,7 +55,8 @@ function contextAt(facts: Facts, record: string, chain: readonly string[]): Comp
 /** A patronymic is as common as the father's name, except in the lands of English, where Johnson is a surname. */
 function surnameShare(tables: NameTables, value: string, chain: readonly string[]): Share {
   const norse = chain.includes('norway') || /(?:sen|datter)$/i.test(value);
-  const father = norse ? patronymicOf(foldName(value))?.spellings[0] : undefined;
+  const fathers = norse ? (patronymicOf(foldName(value))?.fathers ?? []) : [];
+  const father = fathers.map(({ group }) => givenNames[group]!).find(({ sex }) => sex !== 'F')?.name;
   if (father === undefined) return shareOfSurname(tables, value, chain);
   const { share, because } = shareOfGiven(tables, father, chain.includes('norway') ? chain : ['norway'], 'M');
   return { share, because: `${value} says no more than the father’s name; ${because}` };

@@ -71,8 +71,10 @@ function makeRows(facts: Facts, ref: string): IdentityRow[] {
     for (const naming of namingsIn(record, mention, reading))
       if (naming.given !== '' || naming.surname !== '')
         named.set(`${naming.given} / ${naming.surname}`, naming);
-  return [...named.values()].map(({ given, surname, patronymic }) => ({
+  return [...named.values()].map(({ given, surname, patronymic, farm }) => ({
     ...rest,
+    // Behind a patronymic the farm is where somebody lived (common practice in Norway).
+    ...(farm && rest.residence === undefined ? { residence: farm } : {}),
     ...(given === '' ? {} : { given }),
     ...(surname === '' ? {} : { surname, surnameIs: patronymic ? 'patronymic' : 'other' }),
   }));
@@ -82,6 +84,7 @@ interface Naming {
   given: string;
   surname: string;
   patronymic: boolean;
+  farm?: string;
 }
 
 /** The names one reading gives: its own, the farm behind a patronymic, and surnames that stand with it (née, alias). */
@@ -103,7 +106,7 @@ function namingsIn(record: SourceRecord, mention: Mention, reading: string | und
   }
   const own = surname === '' || ditto.test(surname) ? handedOn(record, mention) : surname;
   return [
-    { given, surname: own, patronymic },
+    { given, surname: own, patronymic, farm },
     ...[farm, ...otherSurnames]
       .filter((other) => other !== '')
       .map((other) => ({ given, surname: other, patronymic: false })),
