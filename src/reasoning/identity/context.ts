@@ -58,6 +58,9 @@ function surnameShare(tables: NameTables, value: string, chain: readonly string[
   const fathers = norse ? (patronymicOf(foldName(value))?.fathers ?? []) : [];
   const father = fathers.map(({ group }) => givenNames[group]!).find(({ sex }) => sex !== 'F')?.name;
   if (father === undefined) return shareOfSurname(tables, value, chain);
-  const { share, because } = shareOfGiven(tables, father, chain.includes('norway') ? chain : ['norway'], 'M');
-  return { share, because: `${value} says no more than the father’s name; ${because}` };
+  const { share } = shareOfGiven(tables, father, chain.includes('norway') ? chain : ['norway'], 'M');
+  return {
+    share,
+    because: `${value} says no more than the father’s name, which about ${Number((share * 1000).toPrecision(2))} in 1,000 bore`,
+  };
 }
