@@ -35,7 +35,7 @@ const program = verb(
   .parse();
 const options = program.opts<Options>();
 
-await exitWith(async () => {
+await exitWith(async (): Promise<0> => {
   const { CannotRun } = await import('../corpus/types.ts');
   const { loadCorpus } = await import('../corpus/load.ts');
   const { gazetteerOf } = await import('../reasoning/places/gazetteer.ts');

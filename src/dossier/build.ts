@@ -21,6 +21,7 @@ import type { KeptParts } from './kept.ts';
 import { identityLinks } from './identity-links.ts';
 import { imageHref } from './media-paths.ts';
 import { placeViews } from './place-views.ts';
+import { readingsByMention, readingViews } from './readings.ts';
 import type { BirthView, CaseView, Dossier, MediaView, PersonView, RecordView } from './types.ts';
 import { maskResult, withoutLiving } from './withhold.ts';
 import { gather } from '../model/multimap.ts';
@@ -46,6 +47,7 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
   };
 
   const usedIn = evidenceByRecord(facts);
+  const read = readingsByMention(facts);
   const copies = copiesByRecord(facts);
   const parts = partsByRecord(facts);
   const records = new Map<string, RecordView>();
@@ -58,7 +60,12 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
       transcription: render('record', record.id, record.body),
       mentions: record.mentions.map((mention) => {
         const ref = `${record.id}#${mention.id}`;
-        return { ref, mention, person: kinOf(facts).owner(ref) ?? null };
+        return {
+          ref,
+          mention,
+          person: kinOf(facts).owner(ref) ?? null,
+          readings: readingViews(facts, read, ref, mention),
+        };
       }),
       media: mediaOf(corpus.root, record),
       derivesFrom: record.derivedFrom.map((d) =>

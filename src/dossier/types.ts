@@ -85,6 +85,27 @@ export interface MentionView {
   ref: string;
   mention: Mention;
   person: string | null;
+  /** The places it names, each with what it was read as. */
+  readings: ReadingView[];
+}
+
+/** A place as a record spells it, and what it was taken for. */
+export interface ReadingView {
+  /** The statement that holds it: `birthplace`, `event`, `says.origin`. */
+  states: string;
+  reading: string;
+  /** How the author reads it, with the evidence that does. */
+  readAs: { place: string; case: string; evidence: string }[];
+  /**
+   * Where no evidence reads it: what the tool makes of it. `clear` and `doubtful` name the first place, `partial` the smallest
+   * one known around it; `null` where there is nothing to say, or the reading is the plain name of a country or state.
+   */
+  suggestion: {
+    outcome: 'clear' | 'ambiguous' | 'doubtful' | 'partial';
+    place: string;
+    /** How many places fit about equally well. */
+    equals: number;
+  } | null;
 }
 
 export interface MediaView {

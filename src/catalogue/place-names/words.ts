@@ -22,7 +22,7 @@ export type AskedKind =
 // prettier-ignore
 export const kindWords: Readonly<Record<AskedKind, readonly string[]>> = {
   county: ['co', 'county', 'cnty', 'coy', 'com', 'comitatus', 'comitatu', 'amt', 'fylke', 'counties', 'coty', 'cty'],
-  parish: ['par', 'parish', 'psh', 'parochia', 'parochiae', 'sogn', 'sokn', 'sogns', 'soken', 'parr', 'ph'],
+  parish: ['par', 'parish', 'psh', 'parochia', 'parochiae', 'sogn', 'sokn', 'sogns', 'soken', 'kirke', 'kyrkje', 'parr', 'ph'],
   barony: ['bar', 'barony', 'brny'],
   townland: ['townland', 'tl', 'tld', 'townlands'],
   township: ['twp', 'township', 'tp', 'tnshp', 'twsp'],

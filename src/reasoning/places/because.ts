@@ -47,9 +47,7 @@ function nameReason({ gazetteer, head }: Told, one: Weighed): string {
       : `${said} is a spelling the gazetteer knows`;
   if (agreement === 'elements') return `${said} is the same name with its elements spelled otherwise`;
   if (agreement === 'sound')
-    return one.near.name < 0 || likeness === 0.98
-      ? `${said} is a short form of it`
-      : `${said} sounds the same`;
+    return likeness === 0.98 ? `${said} is a short form of it` : `${said} sounds the same`;
   return `${said} is near it in spelling, ${Math.round(likeness * 100)} of 100`;
 }
 

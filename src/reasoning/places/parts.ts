@@ -13,7 +13,7 @@ export interface Part {
   text: string;
   words: readonly string[];
   name: PlaceName;
-  /** The reading says near it, not in it. */
+  /** The reading says near it, or names it as the post office, and so not what it lies in. */
   near: boolean;
 }
 
@@ -53,7 +53,7 @@ export function partsOf(gazetteer: Gazetteer, reading: string): Part[] {
           text: whole ? segment.trim().replace(/^[([{]|[)\]}]$/g, '') : shown(own),
           words: own,
           name,
-          near: near && i === 0,
+          near: (near && i === 0) || own.at(-1) === 'po',
         });
       });
     });

@@ -11,19 +11,17 @@ import { gazetteerOf, shareGround, type Gazetteer } from './gazetteer.ts';
 import { resolveReading } from './resolve.ts';
 import type { PlaceCandidate, ResolvedReading } from './types.ts';
 
-/** The gazetteer of a corpus, prepared when a reading is first looked up in it. */
-export const gazetteerOfFacts: (facts: Facts) => Gazetteer = once((facts: Facts) =>
-  gazetteerOf(facts.places.values()),
-);
+/** The places of a corpus, prepared when a reading is first looked up in them. */
+const gazetteerOfPlaces = once((places: Facts['places']): Gazetteer => gazetteerOf(places.values()));
 
-const answered = once((_facts: Facts) => new Map<string, ResolvedReading>());
+const answered = once((_places: Facts['places']) => new Map<string, ResolvedReading>());
 
 /** What a reading resolves to among the places of a corpus; each different reading is worked out once. */
-export function readingIn(facts: Facts, reading: string): ResolvedReading {
-  const known = answered(facts);
+export function readingIn({ places }: Pick<Facts, 'places'>, reading: string): ResolvedReading {
+  const known = answered(places);
   let resolved = known.get(reading);
   if (!resolved)
-    known.set(reading, (resolved = resolveReading(gazetteerOfFacts(facts), reading, { limit: 60 })));
+    known.set(reading, (resolved = resolveReading(gazetteerOfPlaces(places), reading, { limit: 60 })));
   return resolved;
 }
 
@@ -68,7 +66,7 @@ type Verdict = Omit<CaseProblem, 'path'> | null;
 function judge(facts: Facts, item: Evidence, reading: string, made: string | undefined): Verdict {
   // A house number stands for a street the gazetteer of places knows nothing of.
   if (/^\s*\d/.test(reading)) return null;
-  const gazetteer = gazetteerOfFacts(facts);
+  const gazetteer = gazetteerOfPlaces(facts.places);
   const resolved = readingIn(facts, reading);
   const own = gazetteer.position.get(item.place!)!;
   const at = (candidate: PlaceCandidate) => gazetteer.position.get(candidate.id)!;

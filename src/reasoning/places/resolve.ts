@@ -18,13 +18,19 @@ export interface Weighed {
   near: NearName;
   /** What divides the ground in the name it was found by. */
   divided: number;
+  /** The gazetteer has that name only with a word for the kind. */
+  kindInName: boolean;
   fits: Fit[];
   score: number;
   elsewhere: boolean;
 }
 
+/** The likeness of a short form, such as “Wat.”. */
+const shortForm = 0.98;
 /** Below this a candidate is not offered at all. */
-const offered = 0.72;
+const offered = 0.74;
+/** The same for a name without any chain, which has the whole gazetteer to come near to by chance. */
+const offeredBare = 0.84;
 /** From this on a candidate that only comes near in spelling is offered without a warning, if nothing rivals it. */
 const trusted = 0.8;
 /** How much a rival may fall behind and still fit about as well: exact spellings leave less room than near ones. */
@@ -100,7 +106,8 @@ function resolveParts(
   const fitting = all.filter((one) => !one.elsewhere && one.score >= offered);
   const best = fitting[0];
   const namesake = elsewhere.some((one) => one.near.likeness >= 0.97);
-  const enough = namesake ? 0.87 : offered;
+  const bare = outers.every((outer) => outer.meant.size === 0);
+  const enough = namesake ? 0.87 : bare ? offeredBare : offered;
   if (!best || best.score < enough) return partial(gazetteer, reading, parts, hints, elsewhere);
 
   const equal = fitting.filter((one) => one.score >= best.score - margins[best.near.agreement]);
@@ -160,6 +167,7 @@ function weigh(gazetteer: Gazetteer, head: Part, outers: readonly Outer[]): Weig
         at,
         near,
         divided: divided & ~withKind,
+        kindInName: (divided & withKind) !== 0,
         fits,
         score,
         elsewhere: fits.some((fit) => fit.how === 'elsewhere'),
@@ -174,14 +182,18 @@ function weigh(gazetteer: Gazetteer, head: Part, outers: readonly Outer[]): Weig
   }
   for (const at of gazetteer.short.get(head.name.joined) ?? [])
     consider(
-      { name: gazetteer.exact.get(head.name.joined) ?? -1, likeness: 0.98, agreement: 'sound' },
+      { name: gazetteer.exact.get(head.name.joined) ?? -1, likeness: shortForm, agreement: 'sound' },
       at,
       0,
     );
   const all = [...best.values()];
   // A bare name that is a county's or a country's own is read as that before any small place it is also the name of.
   const wide = all.some(
-    (one) => isWide(gazetteer.places[one.at]!.kind) && !one.elsewhere && one.near.likeness >= 0.97,
+    (one) =>
+      isWide(gazetteer.places[one.at]!.kind) &&
+      !one.elsewhere &&
+      !one.kindInName &&
+      (one.near.agreement === 'same' || one.near.likeness === shortForm),
   );
   if (wide && head.name.asks === undefined)
     for (const one of all) if (!isWide(gazetteer.places[one.at]!.kind)) one.score *= 0.95;
@@ -205,7 +217,7 @@ function narrowest(gazetteer: Gazetteer, binding: readonly Outer[]): PairIndex {
 function ofKind(head: Part, kind: string, kindInName: boolean): number {
   const { asks } = head.name;
   if (asks !== undefined) return answers(kind, asks) ? 1 : 0.78;
-  if (isWide(kind)) return 1;
+  if (isWide(kind)) return kindInName ? 0.97 : 1;
   return /union|division|registrar|dispensary|barony|diocese/i.test(kind) ? 0.95 : kindInName ? 0.97 : 1;
 }
 
