@@ -126,17 +126,43 @@ function judgeOfValues({ kind, values }: TextColumn): (one: number, other: numbe
   return (one, other) => agree(of(one), of(other)).level;
 }
 
-/** For each value −log₂ of its share among all rows of both sides. */
-function bitsOfShares({ a, b, values }: TextColumn, least: number): Float32Array {
-  const counts = new Float64Array(values.length);
+/**
+ * For each value −log₂ of the share of its name among all rows of both sides. A name counts in all its forms: two clerks
+ * who write John as they please agree in John as often as there are Johns.
+ */
+function bitsOfShares(column: TextColumn, least: number): Float32Array {
+  const { a, b, values } = column;
+  const name = keyOfName(column);
+  const names = new Map<string, number>();
+  const ofValue = Int32Array.from(values, (value) => {
+    const key = name(value);
+    const known = names.get(key);
+    if (known !== undefined) return known;
+    names.set(key, names.size);
+    return names.size - 1;
+  });
+  const counts = new Float64Array(names.size);
   let total = 0;
   for (const side of a === b ? [a] : [a, b])
     for (const value of side) {
       if (value < 0) continue;
-      counts[value]!++;
+      counts[ofValue[value]!]!++;
       total++;
     }
-  return Float32Array.from(counts, (count) => -Math.log2(Math.max(least, count / Math.max(1, total))));
+  return Float32Array.from(ofValue, (of) => -Math.log2(Math.max(least, counts[of]! / Math.max(1, total))));
+}
+
+function keyOfName({ kind }: TextColumn): (value: string) => string {
+  if (kind === 'text') return plainText;
+  if (kind === 'surname')
+    return (value) => {
+      const { keys, stem } = prepareSurname(value);
+      return keys.find((key) => key.startsWith('=')) ?? stem;
+    };
+  return (value) => {
+    const { keys, stem } = prepareGiven(value);
+    return keys.find((key) => key.startsWith('=')) ?? stem;
+  };
 }
 
 function numberComparer(column: NumberColumn): Comparer {

@@ -84,9 +84,9 @@ export function linkTables(
   const least = options.rarity ? Math.max(0.00005, 1 / (within ? rowsA : rowsA + rowsB)) : Infinity;
   const comparers = tables.columns.map((column) => comparerOf(column, least));
   const blocking = options.sideBySide ? beside : blockingOf(tables, say);
-  const usual = usualModel(comparers, tables, possible);
+  const { usual, averages } = fromChance(comparers, tables, possible);
   const mostMatches = options.sideBySide ? rowsA : within ? rowsA : Math.min(rowsA, rowsB);
-  const work: Work = { tables, options, comparers, blocking, usual, possible, mostMatches, say };
+  const work: Work = { tables, options, comparers, blocking, usual, averages, possible, mostMatches, say };
 
   let learned = possible === 0 ? undefined : learnFrom(work);
   const believed = learned !== undefined && options.learn && believable(learned, comparers);
@@ -94,7 +94,7 @@ export function linkTables(
   let model: Model = learned ?? usual;
   const { links, looked } = scored(work, model);
   if (believed && options.rivals)
-    for (let round = 0; round < 4; round++) {
+    for (let round = 0; round < 8; round++) {
       model = relearned(work, model, links);
       weigh(work, model, links);
     }
@@ -115,8 +115,8 @@ export function linkTables(
     .sort((x, y) => y.probability - x.probability || y.weight - x.weight || x.a - y.a || x.b - y.b);
   return {
     pairs,
-    prior: priorOf(model),
-    ledgerOf: (a, b) => ledgerOf(comparers, model, a, b),
+    prior: priorOf(work, model),
+    ledgerOf: (a, b) => ledgerOf(work, model, a, b),
     looked,
     possible,
     passes: blocking.passes,
@@ -144,6 +144,7 @@ interface Work {
   comparers: readonly Comparer[];
   blocking: Blocking;
   usual: Model;
+  averages: Averages;
   possible: number;
   mostMatches: number;
   say: (text: string) => void;
@@ -160,55 +161,83 @@ const beside: Blocking = {
   },
 };
 
-/** The usual `m`, the `u` of pairs taken at random, and a cautious guess of how many pairs are one person. */
-function usualModel(comparers: readonly Comparer[], tables: Tables, possible: number): Model {
+/** What chance agrees in: the usual `m`, the `u` of pairs taken at random, and a cautious guess at the matches. */
+function fromChance(
+  comparers: readonly Comparer[],
+  tables: Tables,
+  possible: number,
+): { usual: Model; averages: Averages } {
   const { rowsA, rowsB, within } = tables;
   const counts = comparers.map(({ levels }) => new Float64Array(levels.length + 1));
-  if (possible > 1) {
-    const all = rowsA * rowsB <= randomPairs;
-    const take = all ? rowsA * rowsB : randomPairs;
-    let state = 0x2545f491;
-    const next = (bound: number) => {
-      // Marsaglia's xorshift, begun at one place: the same pairs in every run.
-      state ^= state << 13;
-      state ^= state >>> 17;
-      state ^= state << 5;
-      return (state >>> 0) % bound;
-    };
-    for (let n = 0; n < take; n++) {
-      const a = all ? Math.floor(n / rowsB) : next(rowsA);
-      const b = all ? n % rowsB : next(rowsB);
-      if (within && a === b) continue;
-      comparers.forEach(({ judge }, at) => {
-        counts[at]![judge(a, b)]!++;
-      });
+  const odds = comparers.map(({ levels }) => new Float64Array(levels.length + 1));
+  eachByChance(tables, possible, (a, b) => {
+    for (let at = 0; at < comparers.length; at++) {
+      const { judge, claims, rarity } = comparers[at]!;
+      const level = judge(a, b);
+      counts[at]![level]!++;
+      const claim = claims[level];
+      if (claim) odds[at]![level]! += 2 ** (claim * rarity(level, a, b));
     }
-  }
+  });
+  const shares = comparers.map(({ column }, at) => {
+    const { levels } = columnShares[column.kind];
+    const stated = counts[at]!.subarray(1).reduce((sum, count) => sum + count, 0);
+    // A little of the usual shares, so that what was never met among few is not thought impossible.
+    const weight = 20;
+    return {
+      m: Float64Array.from([0, ...levels.map(({ m }) => m)]),
+      u: Float64Array.from([
+        0,
+        ...levels.map(({ u }, level) => (counts[at]![level + 1]! + weight * u) / (stated + weight)),
+      ]),
+    };
+  });
   return {
-    shares: comparers.map(({ column }, at) => {
-      const { levels } = columnShares[column.kind];
-      const stated = counts[at]!.subarray(1).reduce((sum, count) => sum + count, 0);
-      // A little of the usual shares, so that what was never met among few is not thought impossible.
-      const weight = 20;
-      return {
-        m: Float64Array.from([0, ...levels.map(({ m }) => m)]),
-        u: Float64Array.from([
-          0,
-          ...levels.map(({ u }, level) => (counts[at]![level + 1]! + weight * u) / (stated + weight)),
-        ]),
-      };
-    }),
-    matchShare: Math.min(
-      0.3,
-      Math.max(1, (within ? 0.05 : 0.3) * Math.min(rowsA, rowsB)) / Math.max(1, possible),
+    usual: {
+      shares,
+      matchShare: Math.min(
+        0.3,
+        Math.max(1, (within ? 0.05 : 0.3) * Math.min(rowsA, rowsB)) / Math.max(1, possible),
+      ),
+    },
+    // Of a level hardly met by chance, what an exact agreement would be worth stands in for the average.
+    averages: comparers.map(({ claims }, at) =>
+      counts[at]!.map((count, level) => {
+        if (!claims[level]) return 0;
+        const instead = 25 / Math.max(1e-6, shares[at]!.u[1]!) ** claims[level];
+        return -Math.log2((odds[at]![level]! + instead) / (count + 25));
+      }),
     ),
   };
+}
+
+/** Pairs of rows at random, or all of them where they are few. */
+function eachByChance(
+  { rowsA, rowsB, within }: Tables,
+  possible: number,
+  take: (a: number, b: number) => void,
+): void {
+  if (possible < 2) return;
+  const all = rowsA * rowsB <= randomPairs;
+  let state = 0x2545f491;
+  const next = (bound: number) => {
+    // Marsaglia’s xorshift, begun at one place: the same pairs in every run.
+    state ^= state << 13;
+    state ^= state >>> 17;
+    state ^= state << 5;
+    return (state >>> 0) % bound;
+  };
+  for (let n = 0; n < (all ? rowsA * rowsB : randomPairs); n++) {
+    const a = all ? Math.floor(n / rowsB) : next(rowsA);
+    const b = all ? n % rowsB : next(rowsB);
+    if (!within || a !== b) take(a, b);
+  }
 }
 
 /** Bits for the rarity of what agrees in a pair, against the average of each column. */
 function rarityOf(
   comparers: readonly Comparer[],
-  averages: Float64Array,
+  averages: Averages,
   levels: Uint8Array,
   a: number,
   b: number,
@@ -217,17 +246,13 @@ function rarityOf(
   for (let at = 0; at < comparers.length; at++) {
     const { claims, rarity } = comparers[at]!;
     const claim = claims[levels[at]!];
-    if (claim) bits += claim * (rarity(levels[at]!, a, b) + averages[at]!);
+    if (claim) bits += claim * rarity(levels[at]!, a, b) + averages[at]![levels[at]!]!;
   }
   return bits;
 }
 
-/** Log₂ of the chance that two people agree exactly, by column. */
-function averagesOf(comparers: readonly Comparer[], model: Model): Float64Array {
-  return Float64Array.from(comparers, ({ levels }, at) =>
-    levels[0] === 'exact' ? Math.log2(Math.max(1e-6, model.shares[at]!.u[1]!)) : 0,
-  );
-}
+/** By column and level: the bits that bring the rarity of what agrees by chance to nothing on the average. */
+type Averages = readonly Float64Array[];
 
 function learnFrom(work: Work): Learned {
   const { tables, comparers, blocking, usual, say, possible } = work;
@@ -236,7 +261,6 @@ function learnFrom(work: Work): Learned {
   const trial = Math.min(tables.rowsA, 200);
   for (let n = 0; n < trial; n++) sample += blocking.candidates(Math.floor((n * tables.rowsA) / trial)).count;
   const stride = Math.max(1, Math.ceil(((sample / trial) * tables.rowsA) / enoughPairs));
-  const averages = averagesOf(comparers, usual);
   const found = new Map<string, Pattern>();
   const levels = new Uint8Array(comparers.length);
   for (let a = 0; a < tables.rowsA; a += stride) {
@@ -245,7 +269,7 @@ function learnFrom(work: Work): Learned {
     for (let at = 0; at < count; at++) {
       const b = rows[at]!;
       for (let c = 0; c < comparers.length; c++) levels[c] = comparers[c]!.judge(a, b);
-      const rarity = Math.max(-9, Math.min(12, Math.round(rarityOf(comparers, averages, levels, a, b))));
+      const rarity = Math.max(-9, Math.min(12, Math.round(rarityOf(comparers, work.averages, levels, a, b))));
       const key = String.fromCharCode(...levels, rarity + 20);
       const pattern = found.get(key);
       if (pattern) pattern.count += stride;
@@ -274,8 +298,7 @@ function believable({ matches, converged, shares }: Learned, comparers: readonly
 function scored(work: Work, model: Model): { links: Links; looked: number } {
   const { tables, comparers, blocking, say } = work;
   const weights = model.shares.map(weightsOf);
-  const averages = averagesOf(comparers, model);
-  const prior = priorOf(model);
+  const prior = priorOf(work, model);
   const levels = new Uint8Array(comparers.length);
   const links: Links = {
     count: 0,
@@ -296,7 +319,7 @@ function scored(work: Work, model: Model): { links: Links; looked: number } {
         levels[c] = level;
         weight += weights[c]![level]!;
       }
-      weight += rarityOf(comparers, averages, levels, a, b);
+      weight += rarityOf(comparers, work.averages, levels, a, b);
       if (weight >= leastWeight || work.options.sideBySide) add(links, a, b, weight);
     }
   }
@@ -316,10 +339,10 @@ function add(links: Links, a: number, b: number, weight: number): void {
   links.weight[links.count++] = weight;
 }
 
-function weigh({ comparers }: Work, model: Model, links: Links): void {
+function weigh(work: Work, model: Model, links: Links): void {
+  const { comparers } = work;
   const weights = model.shares.map(weightsOf);
-  const averages = averagesOf(comparers, model);
-  const prior = priorOf(model);
+  const prior = priorOf(work, model);
   const levels = new Uint8Array(comparers.length);
   for (let at = 0; at < links.count; at++) {
     let weight = prior;
@@ -327,7 +350,7 @@ function weigh({ comparers }: Work, model: Model, links: Links): void {
       levels[c] = comparers[c]!.judge(links.a[at]!, links.b[at]!);
       weight += weights[c]![levels[c]!]!;
     }
-    links.weight[at] = weight + rarityOf(comparers, averages, levels, links.a[at]!, links.b[at]!);
+    links.weight[at] = weight + rarityOf(comparers, work.averages, levels, links.a[at]!, links.b[at]!);
   }
 }
 
@@ -352,15 +375,26 @@ function relearned(work: Work, model: Model, links: Links): Model {
   };
 }
 
-const priorOf = ({ matchShare }: Model) => Math.log2(matchShare / (1 - matchShare));
+/**
+ * The prior log₂ odds of a pair. Among rivals they are the odds against both rows standing alone, which are the higher
+ * the fewer rows do: matches ÷ (pairs × share of a that is alone × share of b that is alone).
+ */
+function priorOf({ tables, options, possible }: Work, { matchShare }: Model): number {
+  const odds = Math.log2(matchShare / (1 - matchShare));
+  if (!options.rivals || options.sideBySide) return odds;
+  const { rowsA, rowsB, within } = tables;
+  const matches = matchShare * possible * (within ? 2 : 1);
+  const alone = (rows: number) => Math.max(0.05, 1 - matches / Math.max(1, rows));
+  return odds - Math.log2(alone(rowsA) * alone(rowsB));
+}
 
-function ledgerOf(comparers: readonly Comparer[], model: Model, a: number, b: number): LedgerLine[] {
-  const averages = averagesOf(comparers, model);
+function ledgerOf({ comparers, averages }: Work, model: Model, a: number, b: number): LedgerLine[] {
   return comparers.map(({ column, levels, judge, claims, rarity }, at) => {
     const level = judge(a, b);
     const claim = claims[level];
     const weight =
-      weightsOf(model.shares[at]!)[level]! + (claim ? claim * (rarity(level, a, b) + averages[at]!) : 0);
+      weightsOf(model.shares[at]!)[level]! +
+      (claim ? claim * rarity(level, a, b) + averages[at]![level]! : 0);
     return { field: column.name, agreement: level === 0 ? 'missing' : levels[level - 1]!, weight };
   });
 }
