@@ -52,19 +52,20 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
   const parts = partsByRecord(facts);
   const records = new Map<string, RecordView>();
   for (const record of facts.records.values()) {
+    const readings = readingViews(facts, read, record);
     records.set(record.id, {
       id: record.id,
       record,
       note: note(record.id).full,
       shortNote: note(record.id).short,
       transcription: render('record', record.id, record.body),
-      mentions: record.mentions.map((mention) => {
+      mentions: record.mentions.map((mention, i) => {
         const ref = `${record.id}#${mention.id}`;
         return {
           ref,
           mention,
           person: kinOf(facts).owner(ref) ?? null,
-          readings: readingViews(facts, read, ref, mention),
+          readings: readings[i]!,
         };
       }),
       media: mediaOf(corpus.root, record),

@@ -97,12 +97,14 @@ export interface ReadingView {
   /** How the author reads it, with the evidence that does. */
   readAs: { place: string; case: string; evidence: string }[];
   /**
-   * Where no evidence reads it: what the tool makes of it. `clear` and `doubtful` name the first place, `partial` the smallest
+   * Where no evidence reads it, at its first place in the record: what the tool makes of it. `clear` and `doubtful` name the first place, `partial` the smallest
    * one known around it; `null` where there is nothing to say, or the reading is the plain name of a country or state.
    */
   suggestion: {
     outcome: 'clear' | 'ambiguous' | 'doubtful' | 'partial';
     place: string;
+    /** Places of the same name that share its ground: the reading does not say which it means. */
+    sameGround: string[];
     /** How many places fit about equally well. */
     equals: number;
   } | null;
