@@ -56,6 +56,7 @@ ageTolerance: 2        # years by which stated ages may wobble and still agree
     'people/README.txt': `One Markdown file for each person. Make one with:  npm run new -- person ID --content THIS-FOLDER\n`,
     'cases/README.txt': `One file for each research question. Make one with:  npm run new -- case ID --subject PERSON --content THIS-FOLDER\n`,
     'searches/README.txt': `Lists of searches, those that found nothing too. Make one with:  npm run new -- search ID --content THIS-FOLDER\n`,
+    'names/README.txt': `Counts of names in the places your people lived in, as .csv files beginning with:  name,count,total,place,source\n`,
     'media/README.txt': `Scans and photographs. A record names them under media, by their file name here.\n`,
   };
 }

@@ -38,9 +38,10 @@ function makeRows(facts: Facts, ref: string): IdentityRow[] {
   const at = mentionAt(facts, ref);
   if (!at) return [];
   const { record, mention } = at;
+  const lineage = lineageOf(facts, record.id);
   const kin = kinWithin(record).get(mention.id)!;
   const sex = sexOf(mention);
-  const birth = birthInterval(record, mention);
+  const birth = birthInterval(record, mention, facts);
   const birthplace =
     mention.birthplace ?? (mention.event && isBirth(mention.event) ? mention.event.place : undefined);
   const arrived = mention.immigrated ?? mention.voyage?.arrived;
@@ -64,7 +65,7 @@ function makeRows(facts: Facts, ref: string): IdentityRow[] {
     ...(arrival && arrival.first !== null && arrival.last !== null
       ? { arrival: { first: arrival.first, last: arrival.last } }
       : {}),
-    provenance: [...lineageOf(facts, record.id).certain],
+    provenance: [...lineage.certain, ...lineage.perhaps],
   };
   const named = new Map<string, Naming>();
   for (const reading of [mention.name, ...mention.alsoRead])
