@@ -65,14 +65,18 @@ interface Found {
 
 /** What the author should know of the outcome, as one to three sentences. */
 export function messageOf(told: Told, { outcome, best, rivals, ground, elsewhere }: Found): string {
-  const { gazetteer, parts } = told;
+  const { gazetteer, head, parts } = told;
   const place = gazetteer.places[best.at]!;
   const sentences: string[] = [];
   if (outcome === 'ambiguous')
     sentences.push(
       `${rivals.length + 1} places fit about equally well. ${whatToAdd(told, [best, ...rivals])}`,
     );
-  if (outcome === 'doubtful')
+  if (outcome === 'doubtful' && head.name.divided !== 0 && best.divided !== head.name.divided)
+    sentences.push(
+      `The reading says which part of ${place.name} it means, and the gazetteer does not divide it so.`,
+    );
+  else if (outcome === 'doubtful')
     sentences.push(
       `Only ${place.name} comes near “${parts[0]!.text}”, and not near enough to be taken for it unseen. Look at the record again.`,
     );

@@ -20,6 +20,9 @@ export interface Part {
 /** Longer readings are prose, not the name of a place. */
 export const longestReading = 300;
 
+/** More parts than any address has; what follows is not looked at. */
+const mostParts = 10;
+
 /** The parts of a reading in its own order. Empty where it names no place. */
 export function partsOf(gazetteer: Gazetteer, reading: string): Part[] {
   const parts: Part[] = [];
@@ -58,7 +61,7 @@ export function partsOf(gazetteer: Gazetteer, reading: string): Part[] {
       });
     });
   }
-  return parts;
+  return parts.slice(0, mostParts);
 }
 
 /** Whether words in brackets belong to the name before them: no place is called so, and the one before is no county. */

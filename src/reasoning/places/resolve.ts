@@ -31,8 +31,10 @@ const shortForm = 0.98;
 const offered = 0.74;
 /** The same for a name without any chain, which has the whole gazetteer to come near to by chance. */
 const offeredBare = 0.84;
-/** From this on a candidate that only comes near in spelling is offered without a warning, if nothing rivals it. */
-const trusted = 0.8;
+/** From this likeness on a name that only comes near in spelling is offered without a warning, if nothing rivals it. */
+const trusted = 0.86;
+/** What name and chain together must reach to be offered without a warning. */
+const leastClear = 0.8;
 /** How much a rival may fall behind and still fit about as well: exact spellings leave less room than near ones. */
 const margins = { same: 0.02, elements: 0.035, sound: 0.04, near: 0.05 } as const;
 
@@ -113,8 +115,10 @@ function resolveParts(
   const equal = fitting.filter((one) => one.score >= best.score - margins[best.near.agreement]);
   const ground = equal.filter((one) => one !== best && shareGround(gazetteer, one.at, best.at));
   const rivals = equal.filter((one) => one !== best && !ground.includes(one));
-  const sure = best.near.agreement !== 'near' || best.near.likeness >= (namesake ? 0.93 : trusted);
-  const outcome = rivals.length > 0 ? 'ambiguous' : sure && best.score >= trusted ? 'clear' : 'doubtful';
+  const sure =
+    (best.near.agreement !== 'near' || best.near.likeness >= (namesake ? 0.93 : trusted)) &&
+    (head.name.divided === 0 || best.divided === head.name.divided);
+  const outcome = rivals.length > 0 ? 'ambiguous' : sure && best.score >= leastClear ? 'clear' : 'doubtful';
   const limit = hints.limit ?? 8;
   const told = { gazetteer, head, outers, parts };
   return {
