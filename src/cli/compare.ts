@@ -27,7 +27,7 @@ interface Options {
   yearB?: number;
   oneToOne: boolean;
   many: boolean;
-  threshold: number;
+  threshold?: number;
   weights: 'frequency' | 'flat';
   learn: boolean;
   format?: Form;
@@ -52,8 +52,12 @@ const program = verb(
   .option('--year-a <year>', 'the year in which the ages of the first table were stated', year)
   .option('--year-b <year>', 'the year in which the ages of the second table were stated', year)
   .option('--one-to-one', 'put each row into one pair at most', false)
-  .option('--many', 'of two tables: let a row be several rows of the other, without competing', false)
-  .option('--threshold <probability>', 'the least probability of a pair that is told', probability, 0.5)
+  .option('--many', 'let each pair stand by itself: a row’s candidates do not compete', false)
+  .option(
+    '--threshold <probability>',
+    'the least probability of a pair that is told; without it, where pairs found in vain and pairs missed balance best',
+    probability,
+  )
   .addOption(
     new Option('--weights <kind>', 'by how frequent a name is, or the same for all names')
       .choices(['frequency', 'flat'])
@@ -101,11 +105,13 @@ await exitWith(() => {
     ...(yearA === undefined ? {} : { a: yearA }),
     ...(yearB === undefined ? {} : { b: yearB }),
   });
-  const rivals = options.oneToOne || (b !== undefined && !options.many);
+  const rivals = !options.many;
   const rarity = options.weights === 'frequency';
   const { threshold, oneToOne, learn } = options;
-  const result = linkTables(prepared.tables, { rarity, learn, rivals, oneToOne, threshold }, (text) =>
-    progress.say(text),
+  const result = linkTables(
+    prepared.tables,
+    { rarity, learn, rivals, oneToOne, ...(threshold === undefined ? {} : { threshold }) },
+    (text) => progress.say(text),
   );
   progress.clear();
   const comparison: Comparison = {
@@ -114,7 +120,6 @@ await exitWith(() => {
     within: !b,
     prepared,
     result,
-    threshold,
     rivals,
     oneToOne,
     rarity,

@@ -60,10 +60,16 @@ export function germanRegister(rows: number, duplicates: number, seed: number): 
   const skewed = (names: readonly string[]) =>
     drawer(
       random,
-      names.map((name, at) => [name, 1 / (at + 4)] as const),
+      names.map((name, at) => [name, 1 / (at + 15)] as const),
     );
   const given = skewed(german.given);
-  const surname = skewed(german.surname);
+  // Most people bear a name that is in no list of the commonest.
+  const surname = skewed([
+    ...german.surname,
+    ...['OBER', 'NEU', 'NIEDER', 'STEIN', 'WALD', 'BERG'].flatMap((before) =>
+      german.surname.map((name) => before + name),
+    ),
+  ]);
   const people = Array.from({ length: rows - duplicates }, () => [
     given(),
     random.chance(0.05) ? given() : 'NA',
@@ -103,10 +109,17 @@ export function germanRegister(rows: number, duplicates: number, seed: number): 
   };
 }
 
+/** Another digit for one of the number, or another number altogether. */
 function slipOfDigits(random: Random, text: string, column: number): string {
-  if (column === 4)
-    return text.slice(0, 2) + (random.chance(0.5) ? random.below(10) : text[2]) + random.below(10);
-  return String(1 + random.below(column === 5 ? 12 : 28));
+  const most = column === 5 ? 12 : column === 6 ? 28 : 2006;
+  const least = column === 4 ? 1920 : 1;
+  for (;;) {
+    const at = text.length - 1 - random.below(Math.min(2, text.length));
+    const slip = random.chance(0.6)
+      ? text.slice(0, at) + random.below(10) + text.slice(at + 1)
+      : String(least + random.below(most - least + 1));
+    if (slip !== text && Number(slip) >= least && Number(slip) <= most) return String(Number(slip));
+  }
 }
 
 function slipOfLetters(random: Random, text: string): string {

@@ -10,7 +10,6 @@ export interface Comparison {
   within: boolean;
   prepared: PreparedTables;
   result: LinkResult;
-  threshold: number;
   /** Rows compete for one another. */
   rivals: boolean;
   oneToOne: boolean;
@@ -97,9 +96,9 @@ export function summaryOf(comparison: Comparison): string[] {
     comparison.oneToOne
       ? 'Each row is in one pair at most.'
       : comparison.rivals
-        ? 'A row’s candidates compete: two equally good ones are both doubtful.'
+        ? `A row’s candidates compete${within ? ', unless they are one person among themselves' : ''}: two equally good ones are both doubtful.`
         : 'Each pair stands by itself: a row may be in several.',
-    `${count(result.pairs.length, 'pair')} of probability ${comparison.threshold} or more.`,
+    `${count(result.pairs.length, 'pair')} of probability ${result.threshold} or more.`,
   ];
 }
 

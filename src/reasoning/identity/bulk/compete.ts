@@ -23,7 +23,12 @@ const mostBits = 30;
  * The probability of each pair among its rivals. `within`: both sides are the rows of one table, so that a row competes
  * wherever it stands.
  */
-export function probabilitiesAmongRivals(links: Links, rows: number, within: boolean): Float32Array {
+export function probabilitiesAmongRivals(
+  links: Links,
+  rows: number,
+  within: boolean,
+  allies: Allies = noAllies,
+): Float32Array {
   const { count, a, b, weight } = links;
   const offset = within ? 0 : rows;
   const nodes = within ? rows : rows + 1 + b.reduce((most, row) => Math.max(most, row), -1);
@@ -38,12 +43,22 @@ export function probabilitiesAmongRivals(links: Links, rows: number, within: boo
       brought[a[at]!]! += odds[at]! * freeB[at]!;
       brought[offset + b[at]!]! += odds[at]! * freeA[at]!;
     }
+    const outA = new Float64Array(count);
+    const outB = new Float64Array(count);
+    for (let n = 0; n < allies.pair.length; n++) {
+      const pair = allies.pair[n]!;
+      const ally = allies.ally[n]!;
+      const shared = allies.row[n]!;
+      const gives = odds[ally]! * (a[ally] === shared ? freeB[ally]! : freeA[ally]!);
+      if (a[pair] === shared) outA[pair]! += gives;
+      else outB[pair]! += gives;
+    }
     const nextA = new Float64Array(count);
     const nextB = new Float64Array(count);
     let change = 0;
     for (let at = 0; at < count; at++) {
-      const fromA = Math.max(0, brought[a[at]!]! - odds[at]! * freeB[at]!);
-      const fromB = Math.max(0, brought[offset + b[at]!]! - odds[at]! * freeA[at]!);
+      const fromA = Math.max(0, brought[a[at]!]! - odds[at]! * freeB[at]! - outA[at]!);
+      const fromB = Math.max(0, brought[offset + b[at]!]! - odds[at]! * freeA[at]! - outB[at]!);
       // Half of the old value keeps circles from swinging to and fro.
       nextA[at] = (freeA[at]! + 1 / (1 + fromA)) / 2;
       nextB[at] = (freeB[at]! + 1 / (1 + fromB)) / 2;
@@ -58,6 +73,56 @@ export function probabilitiesAmongRivals(links: Links, rows: number, within: boo
     return together / (1 + together);
   });
 }
+
+/** Pairs that do not compete: `pair` shares `row` with `ally`, and their other rows are likely one person too. */
+export interface Allies {
+  pair: readonly number[];
+  ally: readonly number[];
+  row: readonly number[];
+}
+
+const noAllies: Allies = { pair: [], ally: [], row: [] };
+
+/**
+ * Of one table in which a person may stand three times and more: which pairs support each other, because all three rows
+ * pair likely enough with one another.
+ */
+export function alliesAmong({ count, a, b, weight }: Links): Allies {
+  const likely = new Map<number, Map<number, number>>();
+  const add = (from: number, to: number, at: number) => {
+    const known = likely.get(from);
+    if (known) known.set(to, at);
+    else likely.set(from, new Map([[to, at]]));
+  };
+  for (let at = 0; at < count; at++) {
+    if (weight[at]! < 0) continue;
+    add(a[at]!, b[at]!, at);
+    add(b[at]!, a[at]!, at);
+  }
+  const pair: number[] = [];
+  const ally: number[] = [];
+  const row: number[] = [];
+  for (let at = 0; at < count; at++) {
+    if (weight[at]! < 0) continue;
+    for (const [end, other] of [
+      [a[at]!, b[at]!],
+      [b[at]!, a[at]!],
+    ] as const) {
+      const around = likely.get(end)!;
+      // Somebody with very many likely pairs is no person, and would cost the square of them.
+      if (around.size > mostAround) continue;
+      for (const [third, link] of around) {
+        if (third === other || !likely.get(other)!.has(third)) continue;
+        pair.push(at);
+        ally.push(link);
+        row.push(end);
+      }
+    }
+  }
+  return { pair, ally, row };
+}
+
+const mostAround = 40;
 
 /** The probability of each pair by itself. */
 export function probabilitiesAlone({ count, weight }: Links): Float32Array {

@@ -7,7 +7,13 @@
 import { columnShares } from '../../../catalogue/identity.ts';
 import { blockingOf, type Blocking } from './blocking.ts';
 import { comparerOf, type Comparer, type Tables } from './columns.ts';
-import { oneToOne, probabilitiesAlone, probabilitiesAmongRivals, type Links } from './compete.ts';
+import {
+  alliesAmong,
+  oneToOne,
+  probabilitiesAlone,
+  probabilitiesAmongRivals,
+  type Links,
+} from './compete.ts';
 import { inOrder, learn, maximised, weightsOf, type Learned, type Model, type Pattern } from './estimate.ts';
 
 export interface LinkOptions {
@@ -19,8 +25,8 @@ export interface LinkOptions {
   rivals: boolean;
   /** Of the pairs above the threshold each row may be in one only. */
   oneToOne: boolean;
-  /** Pairs below this probability are left out. */
-  threshold: number;
+  /** Pairs below this probability are left out; without it, where finding and missing balance best. */
+  threshold?: number;
   /** Row `n` of one side is compared with row `n` of the other, and no others are looked at. */
   sideBySide?: boolean;
 }
@@ -44,6 +50,8 @@ export interface LedgerLine {
 export interface LinkResult {
   /** The likeliest first, then in the order of the rows. */
   pairs: LinkedPair[];
+  /** The least probability of a pair that is told. */
+  threshold: number;
   /** In bits. */
   prior: number;
   ledgerOf(a: number, b: number): LedgerLine[];
@@ -98,12 +106,9 @@ export function linkTables(
       model = relearned(work, model, links);
       weigh(work, model, links);
     }
-  const probability = options.rivals
-    ? probabilitiesAmongRivals(links, rowsA, within)
-    : probabilitiesAlone(links);
-  let kept = Array.from({ length: links.count }, (_, at) => at).filter(
-    (at) => probability[at]! >= options.threshold,
-  );
+  const probability = probabilitiesOf(work, links);
+  const threshold = options.threshold ?? bestThreshold(probability);
+  let kept = Array.from({ length: links.count }, (_, at) => at).filter((at) => probability[at]! >= threshold);
   if (options.oneToOne) kept = oneToOne(links, probability, within, kept);
   const pairs = kept
     .map((at) => ({
@@ -115,6 +120,7 @@ export function linkTables(
     .sort((x, y) => y.probability - x.probability || y.weight - x.weight || x.a - y.a || x.b - y.b);
   return {
     pairs,
+    threshold,
     prior: priorOf(work, model),
     ledgerOf: (a, b) => ledgerOf(work, model, a, b),
     looked,
@@ -136,6 +142,36 @@ export function linkTables(
       };
     }),
   };
+}
+
+/**
+ * Where to draw the line so that pairs told in vain and pairs missed balance best: the probability that makes the
+ * expected F measure largest, between 0.2 and 0.5.
+ */
+function bestThreshold(probability: Float32Array): number {
+  const sorted = probability.slice().sort().reverse();
+  const all = sorted.reduce((sum, one) => sum + one, 0);
+  let found = 0;
+  let best = 0;
+  let threshold = 0.5;
+  for (let at = 0; at < sorted.length && sorted[at]! >= 0.2; at++) {
+    found += sorted[at]!;
+    const measure = (2 * found) / (at + 1 + all);
+    if (measure <= best) continue;
+    best = measure;
+    threshold = sorted[at]!;
+  }
+  return Math.min(0.5, Math.floor(threshold * 1000) / 1000);
+}
+
+function probabilitiesOf({ options, tables: { rowsA, within } }: Work, links: Links): Float32Array {
+  if (!options.rivals) return probabilitiesAlone(links);
+  return probabilitiesAmongRivals(
+    links,
+    rowsA,
+    within,
+    within && !options.oneToOne ? alliesAmong(links) : undefined,
+  );
 }
 
 interface Work {
@@ -356,8 +392,8 @@ function weigh(work: Work, model: Model, links: Links): void {
 
 /** One more round of learning, now that each pair’s rivals are known. */
 function relearned(work: Work, model: Model, links: Links): Model {
-  const { comparers, usual, tables, possible, mostMatches } = work;
-  const probability = probabilitiesAmongRivals(links, tables.rowsA, tables.within);
+  const { comparers, usual, possible, mostMatches } = work;
+  const probability = probabilitiesOf(work, links);
   const sums = comparers.map(({ levels }) => new Float64Array(levels.length + 1));
   let matches = 0;
   for (let at = 0; at < links.count; at++) {
