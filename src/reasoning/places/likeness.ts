@@ -22,14 +22,19 @@ for (const pair of 'un lt ao ce hb fs rv rn vn nm kt tl sf bv td kg gk bp dt ck 
 const longestCompared = 64;
 const rows = [0, 1, 2].map(() => new Float64Array(longestCompared + 1));
 
-function change(a: number, b: number): number {
-  if (a === b) return 0;
-  if (a > 127 || b > 127) return 1;
-  if (vowel[a] && vowel[b]) return 0.35;
-  return confused[a * 128 + b] ? 0.55 : 1;
+/** What it costs to write one letter for another, and to lose one; letters beyond ASCII stand at 127. */
+const changes = new Float64Array(128 * 128).fill(1);
+const losses = new Float64Array(128).fill(0.75);
+for (let a = 0; a < 127; a++) {
+  if (vowel[a]) losses[a] = 0.45;
+  for (let b = 0; b < 127; b++) {
+    const at = a * 128 + b;
+    changes[at] = a === b ? 0 : vowel[a] && vowel[b] ? 0.35 : confused[at] ? 0.55 : 1;
+  }
 }
+losses['h'.charCodeAt(0)] = 0.3;
 
-const loss = (letter: number) => (letter < 128 && vowel[letter] ? 0.45 : letter === 104 ? 0.3 : 0.75);
+const second = new Uint16Array(longestCompared + 1);
 
 /** The weighted number of slips between two spellings; past 64 letters the rest is not looked at. */
 export function slips(a: string, b: string): number {
@@ -37,23 +42,31 @@ export function slips(a: string, b: string): number {
   const n = Math.min(b.length, longestCompared);
   let [before, last, next] = rows as [Float64Array, Float64Array, Float64Array];
   last[0] = 0;
-  for (let j = 1; j <= n; j++) last[j] = last[j - 1]! + loss(b.charCodeAt(j - 1));
-  for (let i = 1; i <= m; i++) {
+  for (let j = 1; j <= n; j++) {
+    const y = b.charCodeAt(j - 1);
+    second[j] = y;
+    last[j] = last[j - 1]! + losses[y < 127 ? y : 127]!;
+  }
+  for (let i = 1, w = 0; i <= m; i++) {
     const x = a.charCodeAt(i - 1);
-    next[0] = last[0]! + loss(x);
+    const column = x < 127 ? x : 127;
+    const drop = losses[column]!;
+    next[0] = last[0]! + drop;
     for (let j = 1; j <= n; j++) {
-      const y = b.charCodeAt(j - 1);
-      let best = last[j - 1]! + change(x, y);
-      const dropped = last[j]! + loss(x);
+      const y = second[j]!;
+      const row = y < 127 ? y : 127;
+      let best = last[j - 1]! + (x === y ? 0 : changes[column * 128 + row]!);
+      const dropped = last[j]! + drop;
       if (dropped < best) best = dropped;
-      const added = next[j - 1]! + loss(y);
+      const added = next[j - 1]! + losses[row]!;
       if (added < best) best = added;
-      if (i > 1 && j > 1 && x === b.charCodeAt(j - 2) && y === a.charCodeAt(i - 2)) {
+      if (y === w && i > 1 && j > 1 && x === second[j - 1]) {
         const swapped = before[j - 2]! + 0.6;
         if (swapped < best) best = swapped;
       }
       next[j] = best;
     }
+    w = x;
     [before, last, next] = [last, next, before];
   }
   return last[n]!;

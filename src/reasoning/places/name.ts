@@ -65,6 +65,17 @@ function divisionOf(word: string, misspelt: boolean): number | undefined {
  * too, at its end; the names of a gazetteer are taken as they stand.
  */
 export function nameOf(text: string | readonly string[], misspelt = false): PlaceName | undefined {
+  const bare = bareName(text, misspelt);
+  if (!bare) return undefined;
+  const { words, joined, divided, asks } = bare;
+  return { joined, sound: soundOf(joined), elements: soundOf(elementsOf(words)), divided, asks };
+}
+
+/** A name without its sounds: enough to look it up as it is spelled. */
+export function bareName(
+  text: string | readonly string[],
+  misspelt = false,
+): { words: readonly string[]; joined: string; divided: number; asks: AskedKind | undefined } | undefined {
   let words = withoutIntroduction(typeof text === 'string' ? wordsOf(text) : text);
   let asks: AskedKind | undefined;
   for (let turn = 0; turn < 2 && words.length > 1; turn++) {
@@ -92,6 +103,5 @@ export function nameOf(text: string | readonly string[], misspelt = false): Plac
   const name = kept.length > 0 ? kept : words;
   if (kept.length === 0) divided = 0;
   if (name.length === 0) return undefined;
-  const joined = name.join('');
-  return { joined, sound: soundOf(joined), elements: soundOf(elementsOf(name)), divided, asks };
+  return { words: name, joined: name.join(''), divided, asks };
 }

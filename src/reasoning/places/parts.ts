@@ -6,7 +6,7 @@
 import { dittoWords, nearWords } from '../../catalogue/place-names/index.ts';
 import { wordsOf } from './fold.ts';
 import { isWide, shareGround, type Gazetteer } from './gazetteer.ts';
-import { kindSaid, nameOf, onlyIntroduces, type PlaceName } from './name.ts';
+import { bareName, kindSaid, nameOf, onlyIntroduces, type PlaceName } from './name.ts';
 
 export interface Part {
   /** As the record spells it, where the record divides it off; else its words. */
@@ -49,7 +49,7 @@ export function partsOf(gazetteer: Gazetteer, reading: string): Part[] {
       if (onlyIntroduces(piece)) return;
       const peeled = compatible(gazetteer, peel(gazetteer, piece), segment === closing ? undefined : closing);
       peeled.forEach((own, i) => {
-        const name = nameOf(own, true);
+        const name = namePart(own);
         if (!name) return;
         const whole = pieces.length === 1 && peeled.length === 1 && !near;
         parts.push({
@@ -81,14 +81,14 @@ function compatible(
   peeled: (readonly string[])[],
   closing: string | undefined,
 ): (readonly string[])[] {
-  const last = closing === undefined ? undefined : nameOf(closing);
+  const last = closing === undefined ? undefined : bareName(closing);
   if (peeled.length < 2 || !last) return peeled;
   const meant = meaning(gazetteer, last.joined);
   if (meant.length === 0) return peeled;
   const fits = peeled
     .slice(1)
     .every((words) =>
-      meaning(gazetteer, nameOf(words)?.joined ?? '').some(
+      meaning(gazetteer, bareName(words)?.joined ?? '').some(
         (one) => gazetteer.holds[one] === 1 && meant.some((two) => shareGround(gazetteer, one, two)),
       ),
     );
@@ -101,6 +101,18 @@ function meaning(gazetteer: Gazetteer, joined: string): readonly number[] {
     ...(exact === undefined ? [] : gazetteer.names[exact]!.bearers.slice(0, 50)),
     ...(gazetteer.short.get(joined) ?? []),
   ];
+}
+
+const parsed = new Map<string, PlaceName | undefined>();
+
+/** The name of a part. Counties come back in reading after reading, so the last few thousand names are kept. */
+function namePart(words: readonly string[]): PlaceName | undefined {
+  const key = words.join(' ');
+  if (!parsed.has(key)) {
+    if (parsed.size >= 4000) parsed.clear();
+    parsed.set(key, nameOf(words, true));
+  }
+  return parsed.get(key);
 }
 
 function shown(words: readonly string[]): string {
@@ -188,7 +200,7 @@ function ending(gazetteer: Gazetteer, words: readonly string[]): number {
     const name = nameOf([last]);
     const exact = name && gazetteer.exact.get(name.joined);
     const holds = exact !== undefined && gazetteer.names[exact]!.bearers.some((at) => gazetteer.holds[at]);
-    const head = nameOf(words.slice(0, -1));
+    const head = bareName(words.slice(0, -1));
     if (holds && head && gazetteer.exact.has(head.joined)) return 1;
     if (name && last.length >= 5)
       for (const n of gazetteer.bySound.get(name.sound) ?? [])
@@ -199,7 +211,7 @@ function ending(gazetteer: Gazetteer, words: readonly string[]): number {
 
 /** Whether words are exactly a name of a place of a wanted kind. Short forms count from four letters on. */
 function known(gazetteer: Gazetteer, words: readonly string[], wanted: (kind: string) => boolean): boolean {
-  const name = nameOf(words);
+  const name = bareName(words);
   if (!name || (name.divided && words.length > 1)) return false;
   const exact = gazetteer.exact.get(name.joined);
   const kind = (at: number) => wanted(gazetteer.places[at]!.kind);

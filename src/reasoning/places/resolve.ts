@@ -177,7 +177,7 @@ function weigh(gazetteer: Gazetteer, head: Part, outers: readonly Outer[]): Weig
         elsewhere: fits.some((fit) => fit.how === 'elsewhere'),
       });
   };
-  for (const near of nearNames(gazetteer, head.name, index, 32, wanted)) {
+  for (const near of nearNames(gazetteer, head.name, index, 22, wanted)) {
     const { bearers, divided } = gazetteer.names[near.name]!;
     let outside = 0;
     bearers.forEach((at, i) => {
