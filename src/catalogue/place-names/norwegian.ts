@@ -10,7 +10,7 @@ export const norwegianElements: ElementSet = {
   source:
     'O. Rygh, Norske Gaardnavne, Forord og Indledning (1898), for the elements; Danish and American spellings from memory',
   elements: [
-    { means: 'farm', at: 'word', forms: ['gard', 'gaard', 'gaarden', 'garden', 'gard', 'gaar', 'goard', 'gaardene'] },
+    { means: 'farm', at: 'word', forms: ['gard', 'gaard', 'gaarden', 'garden', 'gaar', 'goard', 'gaardene'] },
     { means: 'bay', at: 'end', forms: ['vik', 'vig', 'viig', 'wik', 'wiig', 'wick', 'vigen', 'viken', 'wig', 'vick', 'viga', 'vika'] },
     { means: 'river', at: 'end', forms: ['aa', 'a', 'aaen', 'aae', 'ae', 'aen'] },
     { means: 'cleared land', at: 'end', forms: ['rud', 'rod', 'ryd', 'ruud', 'roed', 'rued', 'rudt'] },

@@ -143,7 +143,10 @@ function namesOf(places: readonly Place[]): Map<string, KnownName> {
   const names = new Map<string, KnownName>();
   places.forEach((place, i) => {
     for (const text of [place.name, ...place.variants]) {
-      addName(names, nameOf(text), i);
+      const whole = nameOf(text);
+      addName(names, whole, i);
+      const base = nameOf(text, false, true);
+      if (base && base.divided !== whole?.divided) addName(names, base, i);
       const plain = text.replace(/\s*\([^)]*\)/g, '');
       if (plain !== text) addName(names, nameOf(plain), i);
     }

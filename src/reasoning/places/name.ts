@@ -32,6 +32,13 @@ export function kindSaid(word: string): AskedKind | undefined {
   return kindOf.get(word);
 }
 
+const owning: ReadonlySet<string> = new Set(['parish', 'district', 'farm']);
+
+/** “Vigs Prestegjeld”: the s belongs to the kind. Names in -nes, -us and -ss keep theirs. */
+function withoutGenitive(word: string): string {
+  return word.length > 3 && /[^suae]s$/.test(word) ? word.slice(0, -1) : word;
+}
+
 /** Whether words only introduce a place that follows: “native of the”. */
 export function onlyIntroduces(words: readonly string[]): boolean {
   return introductions.includes(words.join(' '));
@@ -45,9 +52,9 @@ export function withoutIntroduction(words: readonly string[]): readonly string[]
   return words;
 }
 
-/** English words that divide ground, for telling one that is misspelt. */
-const plainlyDividing = [...dividing].filter(
-  ([word]) => word.length >= 4 || word === 'big' || word === 'beg',
+/** Words that may be misspelt and still be told from the end of a name. */
+const plainlyDividing = [...dividing].filter(([word]) =>
+  /^(?:upper|lower|middle|north|south|east|west|great|little)$/.test(word),
 );
 
 /** The division a word says, or comes within one slip of saying where it may be misspelt. */
@@ -55,17 +62,27 @@ function divisionOf(word: string, misspelt: boolean): number | undefined {
   const exact = dividing.get(word);
   if (exact !== undefined || !misspelt || word.length < 3 || word.length > 8) return exact;
   return plainlyDividing.find(
-    ([known]) =>
-      Math.abs(known.length - word.length) <= 2 && slips(word, known) <= (known.length > 3 ? 1.1 : 0.8),
+    ([known]) => Math.abs(known.length - word.length) <= 2 && slips(word, known) <= 1.1,
   )?.[1];
 }
 
+/** Big and little are part of many names (Lismore, Drumbeg): they stay in it, as their Irish words at its end. */
+const inName = new Map([
+  [dividing.get('great')!, 'more'],
+  [dividing.get('little')!, 'beg'],
+]);
+
 /**
  * Takes a name apart. `undefined` where no letter is left. In a reading, words such as “Upper” are known when misspelt
- * too, at its end; the names of a gazetteer are taken as they stand.
+ * too, at its start and end; the names of a gazetteer are taken as they stand. Big and little are taken off as
+ * divisions only when `apart`.
  */
-export function nameOf(text: string | readonly string[], misspelt = false): PlaceName | undefined {
-  const bare = bareName(text, misspelt);
+export function nameOf(
+  text: string | readonly string[],
+  misspelt = false,
+  apart = false,
+): PlaceName | undefined {
+  const bare = bareName(text, misspelt, apart);
   if (!bare) return undefined;
   const { words, joined, divided, asks } = bare;
   return { joined, sound: soundOf(joined), elements: soundOf(elementsOf(words)), divided, asks };
@@ -75,6 +92,7 @@ export function nameOf(text: string | readonly string[], misspelt = false): Plac
 export function bareName(
   text: string | readonly string[],
   misspelt = false,
+  apart = false,
 ): { words: readonly string[]; joined: string; divided: number; asks: AskedKind | undefined } | undefined {
   let words = withoutIntroduction(typeof text === 'string' ? wordsOf(text) : text);
   let asks: AskedKind | undefined;
@@ -92,15 +110,18 @@ export function bareName(
     else break;
     words = withoutIntroduction(words);
   }
+  if (owning.has(asks ?? '') && words.length === 1) words = [withoutGenitive(words[0]!)];
   let divided = 0;
   const kept: string[] = [];
+  const tail: string[] = [];
   words.forEach((word, i) => {
     const edge = misspelt && (i === words.length - 1 || i === 0);
     const bit = words.length > 1 ? divisionOf(word, edge) : undefined;
-    if (bit) divided |= bit;
-    else kept.push(word);
+    if (!bit) kept.push(word);
+    else if (apart || !inName.has(bit)) divided |= bit;
+    else tail.push(inName.get(bit)!);
   });
-  const name = kept.length > 0 ? kept : words;
+  const name = kept.length > 0 ? [...kept, ...tail] : words;
   if (kept.length === 0) divided = 0;
   if (name.length === 0) return undefined;
   return { words: name, joined: name.join(''), divided, asks };
