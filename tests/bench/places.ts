@@ -84,6 +84,22 @@ function line(what: string, o: Outcome): string {
   return `${what.padEnd(28)} right ${percent(o.right)}  wrong unwarned ${percent(o.wrongUnwarned)}  clear ${percent(o.clear)}  ambiguous ${percent(o.ambiguous)}  doubtful ${percent(o.doubtful)}  none ${percent(o.none)}  ${o.perSecond.toFixed(0)}/s (${o.perProcessorSecond.toFixed(0)} per s of processor)  built in ${o.buildSeconds.toFixed(2)} s`;
 }
 
+/** Lines that tell how each gazetteer and hand comes out; `show` faults of the first hand are listed before. */
+export function* placesReport(readings: number, file?: string, seed = 7, show = 0): Generator<string> {
+  const sets: [string, Townlands][] = [['generated, 50,000', generatedTownlands(50_000)]];
+  if (file && existsSync(file)) sets.unshift(['file', townlandsFrom(file)]);
+  for (const [name, set] of sets)
+    for (const [hand, settings] of Object.entries(hands)) {
+      const faults: string[] = [];
+      const result = measurePlaces(set, settings, readings, seed, (reading, meant, outcome, first) => {
+        if (hand === 'usual' && faults.length < show)
+          faults.push(`${reading.padEnd(48)} ${meant.padEnd(26)} ${outcome.padEnd(10)} ${first}`);
+      });
+      yield* faults;
+      yield line(`${name}, ${hand} hand`, result);
+    }
+}
+
 if (process.argv[1] === import.meta.filename) {
   const { values } = parseArgs({
     options: {
@@ -93,23 +109,11 @@ if (process.argv[1] === import.meta.filename) {
       seed: { type: 'string', default: '7' },
     },
   });
-  const readings = Number(values.readings);
-  const sets: [string, Townlands][] = [['generated, 50,000', generatedTownlands(50_000)]];
-  if (values.townlands && existsSync(values.townlands))
-    sets.unshift(['file', townlandsFrom(values.townlands)]);
-  for (const [name, set] of sets)
-    for (const [hand, settings] of Object.entries(hands)) {
-      let left = hand === 'usual' ? Number(values.show) : 0;
-      const result = measurePlaces(
-        set,
-        settings,
-        readings,
-        Number(values.seed),
-        (reading, meant, outcome, first) => {
-          if (left-- > 0)
-            console.log(`${reading.padEnd(48)} ${meant.padEnd(26)} ${outcome.padEnd(10)} ${first}`);
-        },
-      );
-      console.log(line(`${name}, ${hand} hand`, result));
-    }
+  for (const text of placesReport(
+    Number(values.readings),
+    values.townlands,
+    Number(values.seed),
+    Number(values.show),
+  ))
+    console.log(text);
 }

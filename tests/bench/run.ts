@@ -2,7 +2,7 @@
  * `npm run bench`: whole-process times of check and build beside Eleventy rendering the same record files, in the same
  * run on the same machine. Read the ratios; single seconds depend on the machine and on what else it does.
  *
- *   npm run bench -- [--sizes 1000,5000] [--runs 3] [--only check]
+ *   npm run bench -- [--sizes 1000,5000] [--runs 3] [--only check] [--townlands FILE.csv]
  */
 import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -10,12 +10,14 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { generate } from './generate.ts';
 import { measure, median, type Measured } from './measure.ts';
+import { placesReport } from './places.ts';
 
 const { values } = parseArgs({
   options: {
     sizes: { type: 'string', default: '1000,5000' },
     runs: { type: 'string', default: '3' },
     only: { type: 'string' },
+    townlands: { type: 'string' },
   },
 });
 const project = join(import.meta.dirname, '../..');
@@ -83,3 +85,8 @@ for (const row of rows)
   console.log(
     row.map((cell, i) => (i === 1 ? cell.padEnd(widths[i]!) : cell.padStart(widths[i]!))).join('  '),
   );
+
+if (values.only !== 'check') {
+  console.log('\nreadings of places, mangled as clerks do, the county given');
+  for (const text of placesReport(4000, values.townlands)) console.log(text);
+}
