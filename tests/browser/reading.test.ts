@@ -85,6 +85,36 @@ describe('a reviewer', () => {
     await closed(page);
   });
 
+  test('opens the ledger of who is who without a script, adds it up, and comes to both records', async () => {
+    const page = await open(proof, 1280);
+    const ledger = page.locator('details.ledger', { hasText: 'Maurice in Baptism of Maurice Phelan' }).first();
+    expect(await ledger.getByRole('table').isVisible()).toBe(false);
+    await ledger.locator('summary').click();
+    await expect.poll(() => ledger.getByRole('table').isVisible(), patient).toBe(true);
+    const bits = (await ledger.locator('.weight-figure').allInnerTexts()).map((text) =>
+      Number(text.replace('−', '-')),
+    );
+    expect(bits.length).toBeGreaterThan(4);
+    const together = Number((await ledger.locator('tfoot strong').innerText()).replace('−', '-'));
+    // Each figure is rounded to a tenth.
+    const rounding = 0.05 * (bits.length + 1);
+    expect(Math.abs(bits.reduce((sum, one) => sum + one, 0) - together)).toBeLessThanOrEqual(rounding);
+    await ledger.getByRole('link', { name: 'Maurice', exact: true }).click();
+    expect(at(page)).toBe('records/baptism-kill-1840.html#mention-m1');
+    await closed(page);
+  });
+
+  test('reads every ledger on paper', async () => {
+    const page = await open(proof, 800);
+    await page.emulateMedia({ media: 'print' });
+    const heights = await page
+      .locator('details.ledger')
+      .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height));
+    expect(heights.length).toBeGreaterThan(4);
+    expect(Math.min(...heights)).toBeGreaterThan(100);
+    await closed(page);
+  });
+
   test('finds every piece of evidence of every case on its proof page, each leading to its record or search', () => {
     expect(cases.size).toBeGreaterThan(3);
     for (const { id, evidence } of cases.values()) {
