@@ -1,7 +1,6 @@
 /** `npm run place`: which places of the gazetteer a reading may mean, best first, with reasons. */
 import { createInterface } from 'node:readline';
 import { InvalidArgumentError, Option } from 'commander';
-import type { ResolvedReading } from '../reasoning/places/types.ts';
 import { contentOption, formatOption, verb } from './shared/options.ts';
 import { exitWith } from './shared/run.ts';
 
@@ -30,7 +29,7 @@ const program = verb(
   .addOption(formatOption())
   .addHelpText(
     'after',
-    '\nExample: npm run place -- "Nockmahon, Co. Waterford"\n\nWith several readings, or -, --format json gives a document for each, one to a line.\nExit code: 0 fine, 2 could not run.\nThrough npm, --format json wants npm’s own --silent: npm run --silent place -- --format json "Kill"',
+    '\nExample: npm run place -- "Nockmahon, Co. Waterford"\n\nWith several readings --format json gives a list; with -, a document for each line as it is read.\nExit code: 0 fine, 2 could not run.\nThrough npm, --format json wants npm’s own --silent: npm run --silent place -- --format json "Kill"',
   )
   .parse();
 const options = program.opts<Options>();
@@ -53,15 +52,17 @@ await exitWith(async (): Promise<0> => {
       );
   const gazetteer = gazetteerOf(places.values());
   const paint = paintFor(process.stdout);
-  const single = program.args.length === 1 && program.args[0] !== '-';
-  const print = (resolved: ResolvedReading) =>
-    options.format === 'text'
-      ? placeReport(resolved, paint)
-      : `${JSON.stringify(resolved, null, single ? 2 : undefined)}\n`;
+  const { within, near, limit } = options;
+  const resolve = (reading: string) => resolveReading(gazetteer, reading, { within, near, limit });
+  if (options.format === 'json' && !program.args.includes('-')) {
+    const answers = program.args.map(resolve);
+    process.stdout.write(`${JSON.stringify(answers.length === 1 ? answers[0] : answers, null, 2)}\n`);
+    return 0;
+  }
   for await (const reading of readings(program.args)) {
-    const { within, near, limit } = options;
-    const text = print(resolveReading(gazetteer, reading, { within, near, limit }));
-    if (!process.stdout.write(text)) await new Promise((resolve) => process.stdout.once('drain', resolve));
+    const resolved = resolve(reading);
+    const text = options.format === 'json' ? `${JSON.stringify(resolved)}\n` : placeReport(resolved, paint);
+    if (!process.stdout.write(text)) await new Promise((drained) => process.stdout.once('drain', drained));
   }
   return 0;
 });

@@ -46,6 +46,10 @@ describe('as JSON', () => {
     expect(Object.keys(answer.candidates[0]!)).toEqual(['id', 'name', 'kind', 'path', 'score', 'because']);
     expect(answer.candidates[0]).toMatchObject({ id: 'knockmahon', kind: 'townland' });
   });
+  test('several readings are one list', () => {
+    const answers = JSON.parse(place(['--format', 'json', 'Kill', 'Hove, Vik']).out) as ResolvedReading[];
+    expect(answers.map((answer) => answer.reading)).toEqual(['Kill', 'Hove, Vik']);
+  });
   test('lines of standard input each give a document; no line stops the rest', () => {
     const lines = ['\uFEFFKill', '', 'x'.repeat(10_000), '(((', 'Hove, Vik', '\u0000\u0007', 'Київ'];
     const { code, out } = place(['-', '--format', 'json'], `${lines.join('\r\n')}\n`);

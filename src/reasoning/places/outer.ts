@@ -22,6 +22,9 @@ export function answers(kind: string, asks: AskedKind): boolean {
   return kindAnswers[asks].some((word) => plain.includes(word));
 }
 
+/** How many places of one name a reading may say “near” of. */
+const mostNear = 64;
+
 const kept = new WeakMap<Gazetteer, Map<string, Outer>>();
 
 /** What an outer part may mean. The answers of the last thousand different parts are kept. */
@@ -65,6 +68,8 @@ function look(gazetteer: Gazetteer, part: Part): Outer {
   const best = Math.max(0, ...meant.values());
   const least = best >= 0.98 ? 0.97 : Math.max(0.76, best - 0.08);
   meant = new Map([...meant].filter(([, value]) => value >= least));
+  // Near one of very many namesakes says nothing, and would have to be tried with each of them.
+  if (part.near && meant.size > mostNear) meant = new Map();
   return { part, meant, best: meant.size > 0 ? best : 0, byLineage: new Map() };
 }
 
@@ -137,7 +142,8 @@ function nearest(gazetteer: Gazetteer, outer: Outer, at: number): Fit | undefine
 
 function exactly(gazetteer: Gazetteer, part: Part): readonly number[] {
   const name = gazetteer.exact.get(part.name.joined);
-  return name === undefined ? [] : gazetteer.names[name]!.bearers;
+  const bearers = name === undefined ? [] : gazetteer.names[name]!.bearers;
+  return bearers.length > mostNear ? [] : bearers;
 }
 
 /** Kilometres between two places, or `null` where a point is missing; good enough to tell near from far. */
