@@ -386,4 +386,5 @@ function sharesValues(one: FileColumn, other: FileColumn): boolean {
 
 const joined = (parts: readonly (string | undefined)[]) =>
   parts.filter((part) => part !== undefined && part !== '').join(' ') || undefined;
-const firstName = (cell: string) => foldName(cell).split(' ')[0]!;
+/** Kin stand in full in one list and by given name alone in another. */
+const firstName = (cell: string) => cell.trim().split(/[\s,]+/)[0]!;

@@ -77,3 +77,12 @@ export function anyByChance(candidates: number, shares: readonly number[]): numb
 export function weightForProbability(probability: number, matches: number, pairs: number): number {
   return oddsBits(probability) - Math.log2(matches / (pairs - matches));
 }
+
+/**
+ * The chance that two different rows have the same value, when each value stands in so many rows: the pairs that agree
+ * among all pairs.
+ */
+export function agreementByChance(counts: readonly number[]): number {
+  const rows = counts.reduce((sum, count) => sum + count, 0);
+  return counts.reduce((sum, count) => sum + count * (count - 1), 0) / (rows * (rows - 1));
+}

@@ -57,6 +57,8 @@ export interface Comparer {
   rarity(level: number, a: number, b: number): number;
   /** What of the rarity each level claims, by level; empty where rarity plays no part. */
   claims: readonly number[];
+  /** The average over all rows of 2 to the power of `claim` times the rarity of what they say. */
+  meanRarity(claim: number): number;
 }
 
 export function isText(column: Column): column is TextColumn {
@@ -111,6 +113,17 @@ function textComparer(column: TextColumn, least: number): Comparer {
     rarity(level, i, j) {
       return claims[level] ? Math.min(shares![a[i]!]!, shares![b[j]!]!) : 0;
     },
+    meanRarity(claim) {
+      let sum = 0;
+      let rows = 0;
+      for (const side of a === b ? [a] : [a, b])
+        for (const value of side) {
+          if (value < 0) continue;
+          sum += 2 ** (claim * shares![value]!);
+          rows++;
+        }
+      return sum / Math.max(1, rows);
+    },
   };
 }
 
@@ -125,6 +138,13 @@ function judgeOfValues({ kind, values }: TextColumn): (one: number, other: numbe
   const of = (value: number) => (prepared[value] ??= prepare(values[value]!));
   return (one, other) => agree(of(one), of(other)).level;
 }
+
+/**
+ * So many rows of a larger world stand beside those of the tables, each value with a usual share in it (common practice,
+ * as for names in `names/rarity.ts`): that a name stands once among ten people doesn’t make it a tenth of everybody.
+ */
+const borrowed = 200;
+const usualShare = { surname: 0.001, given: 0.01, kin: 0.02, text: 0.01 } as const;
 
 /**
  * For each value −log₂ of the share of its name among all rows of both sides. A name counts in all its forms: two clerks
@@ -149,7 +169,11 @@ function bitsOfShares(column: TextColumn, least: number): Float32Array {
       counts[ofValue[value]!]!++;
       total++;
     }
-  return Float32Array.from(ofValue, (of) => -Math.log2(Math.max(least, counts[of]! / Math.max(1, total))));
+  const usual = usualShare[column.kind];
+  return Float32Array.from(
+    ofValue,
+    (of) => -Math.log2(Math.max(least, (counts[of]! + borrowed * usual) / (total + borrowed))),
+  );
 }
 
 function keyOfName({ kind }: TextColumn): (value: string) => string {
@@ -180,6 +204,7 @@ function numberComparer(column: NumberColumn): Comparer {
       return one < 0 || other < 0 ? 0 : judgeNumbers(one, other);
     },
     rarity: () => 0,
+    meanRarity: () => 1,
   };
 }
 

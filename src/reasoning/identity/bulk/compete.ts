@@ -59,14 +59,14 @@ export function probabilitiesAmongRivals(
     for (let at = 0; at < count; at++) {
       const fromA = Math.max(0, brought[a[at]!]! - odds[at]! * freeB[at]! - outA[at]!);
       const fromB = Math.max(0, brought[offset + b[at]!]! - odds[at]! * freeA[at]! - outB[at]!);
-      // Half of the old value keeps circles from swinging to and fro.
-      nextA[at] = (freeA[at]! + 1 / (1 + fromA)) / 2;
-      nextB[at] = (freeB[at]! + 1 / (1 + fromB)) / 2;
-      change = Math.max(change, Math.abs(nextA[at]! - freeA[at]!), Math.abs(nextB[at]! - freeB[at]!));
+      // Halfway to the new value keeps circles from swinging to and fro.
+      nextA[at] = Math.sqrt(freeA[at]! / (1 + fromA));
+      nextB[at] = Math.sqrt(freeB[at]! / (1 + fromB));
+      change = Math.max(change, Math.abs(nextA[at]! / freeA[at]! - 1), Math.abs(nextB[at]! / freeB[at]! - 1));
     }
     freeA = nextA;
     freeB = nextB;
-    if (change < 1e-6) break;
+    if (change < 1e-4) break;
   }
   return Float32Array.from({ length: count }, (_, at) => {
     const together = odds[at]! * freeA[at]! * freeB[at]!;

@@ -18,7 +18,7 @@ export interface Shares {
 export interface Pattern {
   /** The level of each column; 0 where it is missing. */
   levels: Uint8Array;
-  /** Bits to add for the rarity of what agrees, before the averages. */
+  /** Bits of the rarity of what agrees, before the averages. */
   rarity: number;
   count: number;
 }
@@ -43,7 +43,7 @@ const usualPairs = 15;
  * Learns `m` and the share of matches from patterns that stand for all pairs which could be matches; all others, up to
  * `pairs`, are taken as different people. `usual` gives the shares to begin with and to fall back on; its `u` is kept.
  * `ordered` says for each column up to which level the order of levels is one of strength: a better level never weighs
- * less. `mostMatches` bounds the matches.
+ * less. `mostMatches` bounds the matches; `averages` are bits by column and level that go with the rarity.
  */
 export function learn(
   patterns: readonly Pattern[],
@@ -51,6 +51,7 @@ export function learn(
   pairs: number,
   mostMatches: number,
   ordered: readonly (readonly boolean[])[],
+  averages: readonly Float64Array[],
   rounds = 200,
 ): Learned {
   let shares: readonly Shares[] = usual.shares.map(({ m, u }) => ({ m: m.slice(), u }));
@@ -58,7 +59,7 @@ export function learn(
   let matches = 0;
   let converged = false;
   for (let round = 0; round < rounds && !converged; round++) {
-    const weigh = weigherOf({ shares, matchShare });
+    const weigh = weigherOf({ shares, matchShare }, averages);
     const sums = shares.map(({ m }) => new Float64Array(m.length));
     matches = 0;
     for (const { levels, rarity, count } of patterns) {
@@ -88,11 +89,11 @@ export function maximised(sums: Float64Array, usual: Float64Array): Float64Array
   );
 }
 
-/** Log₂ odds of the levels of a pair, prior included and rarity left out. */
-export function weigherOf({ shares, matchShare }: Model): (levels: Uint8Array) => number {
-  const weights = shares.map(weightsOf);
+/** Log₂ odds of the levels of a pair, prior and averages included. */
+function weigherOf({ shares, matchShare }: Model, averages: readonly Float64Array[]) {
+  const weights = shares.map((one, at) => weightsOf(one).map((bits, level) => bits + averages[at]![level]!));
   const prior = Math.log2(matchShare / (1 - matchShare));
-  return (levels) => {
+  return (levels: Uint8Array): number => {
     let sum = prior;
     for (let at = 0; at < levels.length; at++) sum += weights[at]![levels[at]!]!;
     return sum;

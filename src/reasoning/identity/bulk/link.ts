@@ -4,8 +4,9 @@
  *
  * Rule: as in `compare-rows.ts`; see `estimate.ts`, `blocking.ts` and `compete.ts` for theirs.
  */
-import { columnShares } from '../../../catalogue/identity.ts';
+import { leastShare } from '../../../catalogue/identity.ts';
 import { blockingOf, type Blocking } from './blocking.ts';
+import { chanceIn, type Chance } from './chance.ts';
 import { comparerOf, type Comparer, type Tables } from './columns.ts';
 import {
   alliesAmong,
@@ -73,8 +74,6 @@ export interface LinkResult {
 
 /** Pairs that are looked at to learn from; more add nothing. */
 const enoughPairs = 2_000_000;
-/** Pairs taken at random to see what chance agrees in. */
-const randomPairs = 300_000;
 /** Log₂ odds below which a pair is not even a rival. */
 const leastWeight = -10;
 /** So many expected matches are needed to learn from. */
@@ -88,18 +87,55 @@ export function linkTables(
 ): LinkResult {
   const { rowsA, rowsB, within } = tables;
   const possible = options.sideBySide ? rowsA : within ? (rowsA * (rowsA - 1)) / 2 : rowsA * rowsB;
-  // A value met once among few rows is no rarer than one in so many.
-  const least = options.rarity ? Math.max(0.00005, 1 / (within ? rowsA : rowsA + rowsB)) : Infinity;
+  const least = options.rarity ? leastShare / 10 : Infinity;
   const comparers = tables.columns.map((column) => comparerOf(column, least));
   const blocking = options.sideBySide ? beside : blockingOf(tables, say);
-  const { usual, averages } = fromChance(comparers, tables, possible);
-  const mostMatches = options.sideBySide ? rowsA : within ? rowsA : Math.min(rowsA, rowsB);
-  const work: Work = { tables, options, comparers, blocking, usual, averages, possible, mostMatches, say };
+  const mostMatches = options.sideBySide || within ? rowsA : Math.min(rowsA, rowsB);
+  // Before anything is known: a row in twenty stands twice, or three in ten stand in the other table.
+  const guess = Math.min(
+    0.3,
+    Math.max(1, (within ? 0.05 : 0.3) * Math.min(rowsA, rowsB)) / Math.max(1, possible),
+  );
+  const chance = chanceIn(comparers, tables);
+  const work: Work = {
+    tables,
+    options,
+    comparers,
+    blocking,
+    chance: chance(guess),
+    possible,
+    mostMatches,
+    say,
+  };
 
-  let learned = possible === 0 ? undefined : learnFrom(work);
-  const believed = learned !== undefined && options.learn && believable(learned, comparers);
-  if (!believed && learned) learned = { ...learned, shares: usual.shares };
-  let model: Model = learned ?? usual;
+  const patterns = patternsOf(work);
+  let learned = learn(
+    patterns,
+    { shares: work.chance.shares, matchShare: guess },
+    Math.max(1, possible),
+    mostMatches,
+    comparers.map(ordered),
+    work.chance.averages,
+  );
+  // Now that it is known what the matches agree in, they are taken off what chance agrees in.
+  work.chance = chance(
+    learned.matchShare,
+    learned.shares.map(({ m }) => m),
+  );
+  learned = learn(
+    patterns,
+    { shares: work.chance.shares, matchShare: learned.matchShare },
+    Math.max(1, possible),
+    mostMatches,
+    comparers.map(ordered),
+    work.chance.averages,
+  );
+  const believed = options.learn && believable(learned, comparers);
+  if (!believed) {
+    work.chance = chance(Math.min(guess, learned.matchShare));
+    learned = { ...learned, shares: work.chance.shares };
+  }
+  let model: Model = { shares: learned.shares, matchShare: learned.matchShare };
   const { links, looked } = scored(work, model);
   if (believed && options.rivals)
     for (let round = 0; round < 8; round++) {
@@ -179,8 +215,7 @@ interface Work {
   options: LinkOptions;
   comparers: readonly Comparer[];
   blocking: Blocking;
-  usual: Model;
-  averages: Averages;
+  chance: Chance;
   possible: number;
   mostMatches: number;
   say: (text: string) => void;
@@ -197,106 +232,24 @@ const beside: Blocking = {
   },
 };
 
-/** What chance agrees in: the usual `m`, the `u` of pairs taken at random, and a cautious guess at the matches. */
-function fromChance(
-  comparers: readonly Comparer[],
-  tables: Tables,
-  possible: number,
-): { usual: Model; averages: Averages } {
-  const { rowsA, rowsB, within } = tables;
-  const counts = comparers.map(({ levels }) => new Float64Array(levels.length + 1));
-  const odds = comparers.map(({ levels }) => new Float64Array(levels.length + 1));
-  eachByChance(tables, possible, (a, b) => {
-    for (let at = 0; at < comparers.length; at++) {
-      const { judge, claims, rarity } = comparers[at]!;
-      const level = judge(a, b);
-      counts[at]![level]!++;
-      const claim = claims[level];
-      if (claim) odds[at]![level]! += 2 ** (claim * rarity(level, a, b));
-    }
-  });
-  const shares = comparers.map(({ column }, at) => {
-    const { levels } = columnShares[column.kind];
-    const stated = counts[at]!.subarray(1).reduce((sum, count) => sum + count, 0);
-    // A little of the usual shares, so that what was never met among few is not thought impossible.
-    const weight = 20;
-    return {
-      m: Float64Array.from([0, ...levels.map(({ m }) => m)]),
-      u: Float64Array.from([
-        0,
-        ...levels.map(({ u }, level) => (counts[at]![level + 1]! + weight * u) / (stated + weight)),
-      ]),
-    };
-  });
-  return {
-    usual: {
-      shares,
-      matchShare: Math.min(
-        0.3,
-        Math.max(1, (within ? 0.05 : 0.3) * Math.min(rowsA, rowsB)) / Math.max(1, possible),
-      ),
-    },
-    // Of a level hardly met by chance, what an exact agreement would be worth stands in for the average.
-    averages: comparers.map(({ claims }, at) =>
-      counts[at]!.map((count, level) => {
-        if (!claims[level]) return 0;
-        const instead = 25 / Math.max(1e-6, shares[at]!.u[1]!) ** claims[level];
-        return -Math.log2((odds[at]![level]! + instead) / (count + 25));
-      }),
-    ),
-  };
-}
-
-/** Pairs of rows at random, or all of them where they are few. */
-function eachByChance(
-  { rowsA, rowsB, within }: Tables,
-  possible: number,
-  take: (a: number, b: number) => void,
-): void {
-  if (possible < 2) return;
-  const all = rowsA * rowsB <= randomPairs;
-  let state = 0x2545f491;
-  const next = (bound: number) => {
-    // Marsaglia’s xorshift, begun at one place: the same pairs in every run.
-    state ^= state << 13;
-    state ^= state >>> 17;
-    state ^= state << 5;
-    return (state >>> 0) % bound;
-  };
-  for (let n = 0; n < (all ? rowsA * rowsB : randomPairs); n++) {
-    const a = all ? Math.floor(n / rowsB) : next(rowsA);
-    const b = all ? n % rowsB : next(rowsB);
-    if (!within || a !== b) take(a, b);
-  }
-}
-
-/** Bits for the rarity of what agrees in a pair, against the average of each column. */
-function rarityOf(
-  comparers: readonly Comparer[],
-  averages: Averages,
-  levels: Uint8Array,
-  a: number,
-  b: number,
-) {
+/** Bits of the rarity of what agrees in a pair, before the averages. */
+function rarityOf(comparers: readonly Comparer[], levels: Uint8Array, a: number, b: number) {
   let bits = 0;
   for (let at = 0; at < comparers.length; at++) {
     const { claims, rarity } = comparers[at]!;
     const claim = claims[levels[at]!];
-    if (claim) bits += claim * rarity(levels[at]!, a, b) + averages[at]![levels[at]!]!;
+    if (claim) bits += claim * rarity(levels[at]!, a, b);
   }
   return bits;
 }
 
-/** By column and level: the bits that bring the rarity of what agrees by chance to nothing on the average. */
-type Averages = readonly Float64Array[];
-
-function learnFrom(work: Work): Learned {
-  const { tables, comparers, blocking, usual, say, possible } = work;
+/** The patterns of the pairs that are looked at. */
+function patternsOf({ tables, comparers, blocking, say }: Work): Pattern[] {
   // Rows at even distances stand for all, once there are more pairs than can teach anything.
   let sample = 0;
   const trial = Math.min(tables.rowsA, 200);
   for (let n = 0; n < trial; n++) sample += blocking.candidates(Math.floor((n * tables.rowsA) / trial)).count;
-  const stride = Math.max(1, Math.ceil(((sample / trial) * tables.rowsA) / enoughPairs));
+  const stride = Math.max(1, Math.ceil(((sample / Math.max(1, trial)) * tables.rowsA) / enoughPairs));
   const found = new Map<string, Pattern>();
   const levels = new Uint8Array(comparers.length);
   for (let a = 0; a < tables.rowsA; a += stride) {
@@ -305,14 +258,14 @@ function learnFrom(work: Work): Learned {
     for (let at = 0; at < count; at++) {
       const b = rows[at]!;
       for (let c = 0; c < comparers.length; c++) levels[c] = comparers[c]!.judge(a, b);
-      const rarity = Math.max(-9, Math.min(12, Math.round(rarityOf(comparers, work.averages, levels, a, b))));
-      const key = String.fromCharCode(...levels, rarity + 20);
+      const rarity = Math.round(rarityOf(comparers, levels, a, b));
+      const key = String.fromCharCode(...levels, rarity);
       const pattern = found.get(key);
       if (pattern) pattern.count += stride;
       else found.set(key, { levels: levels.slice(), rarity, count: stride });
     }
   }
-  return learn([...found.values()], usual, possible, work.mostMatches, comparers.map(ordered));
+  return [...found.values()];
 }
 
 /** Levels that stand in the order of their strength; an initial, or a slip of the pen, is a thing of its own. */
@@ -333,7 +286,7 @@ function believable({ matches, converged, shares }: Learned, comparers: readonly
 /** The candidates of all rows that are not hopeless. */
 function scored(work: Work, model: Model): { links: Links; looked: number } {
   const { tables, comparers, blocking, say } = work;
-  const weights = model.shares.map(weightsOf);
+  const weights = weightsWithAverages(work, model);
   const prior = priorOf(work, model);
   const levels = new Uint8Array(comparers.length);
   const links: Links = {
@@ -355,11 +308,18 @@ function scored(work: Work, model: Model): { links: Links; looked: number } {
         levels[c] = level;
         weight += weights[c]![level]!;
       }
-      weight += rarityOf(comparers, work.averages, levels, a, b);
+      weight += rarityOf(comparers, levels, a, b);
       if (weight >= leastWeight || work.options.sideBySide) add(links, a, b, weight);
     }
   }
   return { links, looked };
+}
+
+/** Bits by column and level, the averages of rarity included. */
+function weightsWithAverages({ chance }: Work, model: Model): Float64Array[] {
+  return model.shares.map((one, at) =>
+    weightsOf(one).map((bits, level) => bits + chance.averages[at]![level]!),
+  );
 }
 
 function add(links: Links, a: number, b: number, weight: number): void {
@@ -377,7 +337,7 @@ function add(links: Links, a: number, b: number, weight: number): void {
 
 function weigh(work: Work, model: Model, links: Links): void {
   const { comparers } = work;
-  const weights = model.shares.map(weightsOf);
+  const weights = weightsWithAverages(work, model);
   const prior = priorOf(work, model);
   const levels = new Uint8Array(comparers.length);
   for (let at = 0; at < links.count; at++) {
@@ -386,13 +346,13 @@ function weigh(work: Work, model: Model, links: Links): void {
       levels[c] = comparers[c]!.judge(links.a[at]!, links.b[at]!);
       weight += weights[c]![levels[c]!]!;
     }
-    links.weight[at] = weight + rarityOf(comparers, work.averages, levels, links.a[at]!, links.b[at]!);
+    links.weight[at] = weight + rarityOf(comparers, levels, links.a[at]!, links.b[at]!);
   }
 }
 
 /** One more round of learning, now that each pair’s rivals are known. */
 function relearned(work: Work, model: Model, links: Links): Model {
-  const { comparers, usual, possible, mostMatches } = work;
+  const { comparers, chance, possible, mostMatches } = work;
   const probability = probabilitiesOf(work, links);
   const sums = comparers.map(({ levels }) => new Float64Array(levels.length + 1));
   let matches = 0;
@@ -405,7 +365,7 @@ function relearned(work: Work, model: Model, links: Links): Model {
   return {
     matchShare: Math.min(mostMatches, Math.max(1, matches)) / possible,
     shares: model.shares.map(({ u }, at) => ({
-      m: inOrder(maximised(sums[at]!, usual.shares[at]!.m), u, ordered(comparers[at]!)),
+      m: inOrder(maximised(sums[at]!, chance.shares[at]!.m), u, ordered(comparers[at]!)),
       u,
     })),
   };
@@ -424,13 +384,12 @@ function priorOf({ tables, options, possible }: Work, { matchShare }: Model): nu
   return odds - Math.log2(alone(rowsA) * alone(rowsB));
 }
 
-function ledgerOf({ comparers, averages }: Work, model: Model, a: number, b: number): LedgerLine[] {
-  return comparers.map(({ column, levels, judge, claims, rarity }, at) => {
+function ledgerOf(work: Work, model: Model, a: number, b: number): LedgerLine[] {
+  const weights = weightsWithAverages(work, model);
+  return work.comparers.map(({ column, levels, judge, claims, rarity }, at) => {
     const level = judge(a, b);
     const claim = claims[level];
-    const weight =
-      weightsOf(model.shares[at]!)[level]! +
-      (claim ? claim * rarity(level, a, b) + averages[at]![level]! : 0);
+    const weight = weights[at]![level]! + (claim ? claim * rarity(level, a, b) : 0);
     return { field: column.name, agreement: level === 0 ? 'missing' : levels[level - 1]!, weight };
   });
 }
