@@ -34,6 +34,12 @@ const program = verb(
   .parse();
 const options = program.opts<Options>();
 
+// Whoever reads the answers may stop early, as head does: then there is nobody left to tell.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exit(0);
+});
+
 await exitWith(async (): Promise<0> => {
   const { CannotRun } = await import('../corpus/types.ts');
   const { loadCorpus } = await import('../corpus/load.ts');

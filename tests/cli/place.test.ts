@@ -75,6 +75,17 @@ describe('as JSON', () => {
   });
 });
 
+test('a reader that stops early ends it quietly', () => {
+  const lines = 'Knockmahon, Waterford\n'.repeat(3_000);
+  const run = spawnSync('sh', ['-c', `"${process.execPath}" src/cli/place.ts - | head -n 1`], {
+    cwd: project,
+    env: { ...process.env, INIT_CWD: work, NO_COLOR: '1' },
+    encoding: 'utf8',
+    input: lines,
+  });
+  expect([run.stdout.trim(), run.stderr]).toEqual(['“Knockmahon, Waterford”  one place fits', '']);
+});
+
 test('a place to look within narrows', () => {
   const all = JSON.parse(place(['--format', 'json', 'Rinde']).out) as ResolvedReading;
   const within = JSON.parse(

@@ -52,6 +52,8 @@ export function nearNames(
   };
   const same = gazetteer.exact.get(said.joined);
   if (same !== undefined) add(same);
+  // Two letters are initials: they sound like nothing else.
+  if (said.joined.length < 3) return [...found.values()];
   for (const list of [gazetteer.byElements.get(said.elements), gazetteer.bySound.get(said.sound)])
     for (const name of list?.slice(0, 200) ?? []) add(name);
   for (const name of sharing(index, said.sound, limit, wanted)) add(name);
