@@ -2,12 +2,13 @@
  * `npm run bench`: whole-process times of check and build beside Eleventy rendering the same record files, in the same
  * run on the same machine. Read the ratios; single seconds depend on the machine and on what else it does.
  *
- *   npm run bench -- [--sizes 1000,5000] [--runs 3] [--only check] [--townlands FILE.csv]
+ *   npm run bench -- [--sizes 1000,5000] [--runs 3] [--only check|places|compare] [--townlands FILE.csv]
  */
 import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
+import { benchCompare } from './compare.ts';
 import { generate } from './generate.ts';
 import { measure, median, type Measured } from './measure.ts';
 import { placesReport } from './places.ts';
@@ -25,7 +26,10 @@ const eleventy = join(project, 'node_modules/@11ty/eleventy/cmd.cjs');
 const runs = Number(values.runs);
 const rows: string[][] = [['records', 'what', 'seconds', 'peak MB', '× Eleventy']];
 
-for (const size of values.sizes.split(',').map(Number)) {
+const wanted = (section: string) => values.only === undefined || values.only === section;
+const sizes = wanted('check') || wanted('build') ? values.sizes.split(',').map(Number) : [];
+
+for (const size of sizes) {
   const work = mkdtempSync(join(tmpdir(), 'whence-bench-'));
   try {
     const content = join(work, 'content');
@@ -80,13 +84,22 @@ for (const size of values.sizes.split(',').map(Number)) {
   }
 }
 
-const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)));
-for (const row of rows)
-  console.log(
-    row.map((cell, i) => (i === 1 ? cell.padEnd(widths[i]!) : cell.padStart(widths[i]!))).join('  '),
-  );
+function print(table: readonly string[][]): void {
+  const widths = table[0]!.map((_, column) => Math.max(...table.map((row) => row[column]!.length)));
+  for (const row of table)
+    console.log(
+      row.map((cell, i) => (i < 2 ? cell.padEnd(widths[i]!) : cell.padStart(widths[i]!))).join('  '),
+    );
+}
 
-if (values.only !== 'check') {
+if (sizes.length > 0) print(rows);
+
+if (wanted('places')) {
   console.log('\nreadings of places, mangled as clerks do, the county given');
   for (const text of placesReport(4000, values.townlands)) console.log(text);
+}
+
+if (wanted('compare')) {
+  console.log('\ntables of people compared');
+  print(await benchCompare(project));
 }
