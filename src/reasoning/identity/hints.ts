@@ -7,10 +7,11 @@
  */
 import { daySpan } from '../../model/edtf.ts';
 import { splitMentionRef } from '../../model/common.ts';
-import { mentionAt, type Facts } from '../../model/facts.ts';
+import type { Facts } from '../../model/facts.ts';
 import { gather } from '../../model/multimap.ts';
 import { kinOf } from '../kin.ts';
 import { foldName } from '../names/fold.ts';
+import { once } from '../once.ts';
 import { yearsApart } from './agreement.ts';
 import { compareRows } from './compare-rows.ts';
 import { comparisonAt } from './context.ts';
@@ -37,9 +38,10 @@ export function identityHints(facts: Facts): IdentityHint[] {
     for (const { id } of record.mentions) {
       const ref = `${record.id}#${id}`;
       if (kinOf(facts).owner(ref) !== undefined) continue;
-      const same = likeliest(facts, ref);
+      const others = possible(facts, ref);
+      const same = likeliest(facts, ref, others);
       if (same) hints.push(same);
-      else for (const other of seenBefore(facts, ref)) groups.join(ref, other);
+      else for (const other of seenBefore(facts, ref, others)) groups.join(ref, other);
     }
   for (const group of groups.all()) {
     const last = latest(facts, group);
@@ -136,14 +138,18 @@ const farthestBirths = 10;
  * The person a mention of nobody yet is likely to be. People compete: what speaks for one speaks against the others.
  * Whoever the record names elsewhere is not offered again.
  */
-function likeliest(facts: Facts, ref: string): Extract<IdentityHint, { kind: 'same' }> | undefined {
+function likeliest(
+  facts: Facts,
+  ref: string,
+  others: readonly string[],
+): Extract<IdentityHint, { kind: 'same' }> | undefined {
   const kin = kinOf(facts);
   const present = kin.mentionedIn(splitMentionRef(ref).record);
   const context = comparisonAt(facts, splitMentionRef(ref).record);
   // Only whoever comes near by one record alone is weighed against all that is known of them.
   const near = new Map<string, number>();
   const looked = new Map<string, number>();
-  for (const other of possible(facts, ref)) {
+  for (const other of others) {
     const person = kin.owner(other);
     if (person === undefined || present.has(person)) continue;
     const times = looked.get(person) ?? 0;
@@ -168,11 +174,11 @@ function likeliest(facts: Facts, ref: string): Extract<IdentityHint, { kind: 'sa
 }
 
 /** Mentions of nobody yet in records of another provenance that are likely the same somebody. */
-function seenBefore(facts: Facts, ref: string): string[] {
+function seenBefore(facts: Facts, ref: string, others: readonly string[]): string[] {
   const rows = mentionRows(facts, ref);
   const { record } = splitMentionRef(ref);
   const context = comparisonAt(facts, record);
-  const unknown = possible(facts, ref).filter(
+  const unknown = others.filter(
     (other) => splitMentionRef(other).record !== record && kinOf(facts).owner(other) === undefined,
   );
   if (unknown.length > mostUnknown) return [];
@@ -193,9 +199,15 @@ function apart(facts: Facts, a: string, b: string): number {
 }
 
 function madeOn(facts: Facts, ref: string): number | null {
-  const date = mentionAt(facts, ref)?.record.made;
-  return date === undefined ? null : daySpan(date).last;
+  return daysMade(facts).get(splitMentionRef(ref).record) ?? null;
 }
+
+const daysMade = once(
+  (facts: Facts) =>
+    new Map(
+      [...facts.records.values()].map(({ id, made }) => [id, made === undefined ? null : daySpan(made).last]),
+    ),
+);
 
 /** The mention in the record made last; of several, the last in file order. */
 function latest(facts: Facts, refs: readonly string[]): string {
