@@ -185,7 +185,10 @@ function incomplete(entry: Entry, required: readonly string[], findings: Finding
 }
 
 /** Every id of each kind, with the entry that has it, or none for what is built in. */
-function idsByKind(read: ReadEntries, facts: Pick<Facts, 'places' | 'series'>): Map<EntryKind, Map<string, Entry | undefined>> {
+function idsByKind(
+  read: ReadEntries,
+  facts: Pick<Facts, 'places' | 'series'>,
+): Map<EntryKind, Map<string, Entry | undefined>> {
   const ids = new Map<EntryKind, Map<string, Entry | undefined>>([
     ['place', new Map([...facts.places.keys()].map((id) => [id, undefined]))],
     ['series', new Map([...facts.series.keys()].map((id) => [id, undefined]))],

@@ -87,7 +87,9 @@ describe('a reviewer', () => {
 
   test('opens the ledger of who is who without a script, adds it up, and comes to both records', async () => {
     const page = await open(proof, 1280);
-    const ledger = page.locator('details.ledger', { hasText: 'Maurice in Baptism of Maurice Phelan' }).first();
+    const ledger = page
+      .locator('details.ledger', { hasText: 'Maurice in Baptism of Maurice Phelan' })
+      .first();
     expect(await ledger.getByRole('table').isVisible()).toBe(false);
     await ledger.locator('summary').click();
     await expect.poll(() => ledger.getByRole('table').isVisible(), patient).toBe(true);
