@@ -4,6 +4,8 @@ import { dirname, join, resolve } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { loadCorpus } from '../src/corpus/load.ts';
 import { examine } from '../src/dossier/examine.ts';
+import { gazetteerOf } from '../src/reasoning/places/gazetteer.ts';
+import { resolveReading } from '../src/reasoning/places/resolve.ts';
 
 /** The files that the README has a new author write, in order: a path in backticks on a line, then a code block. */
 const readme = readFileSync(resolve(import.meta.dirname, '../README.md'), 'utf8');
@@ -50,4 +52,11 @@ test('and end with a conclusion that meets the rule', () => {
     margin: 1,
   });
   expect([...living]).toEqual([]);
+});
+
+test('the misspelt place of the README is the parish of its case', () => {
+  for (const file of files) write(file);
+  const reading = /npm run place -- "([^"]+)" --content/.exec(readme)![1]!;
+  const found = resolveReading(gazetteerOf(loadCorpus(dir).places.values()), reading);
+  expect(found).toMatchObject({ outcome: 'clear', candidates: [{ id: 'mullinahone' }] });
 });
