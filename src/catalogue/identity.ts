@@ -152,12 +152,31 @@ export type IdentityParameters = Readonly<Record<IdentityField, FieldShares>>;
  */
 export const leastShare = 0.0005;
 
+/**
+ * The levels of a field with one more before `close`: texts that differ by one slip of the pen. So much of `m` and `u`
+ * of the two levels of like spelling is theirs.
+ */
+function withSlips({ levels, source }: FieldShares): FieldShares {
+  const taken = { m: 0, u: 0 };
+  const others = levels.map((one): LevelShares => {
+    if (one.level !== 'close' && one.level !== 'near') return one;
+    taken.m += one.m * 0.6;
+    taken.u += one.u * 0.2;
+    return { level: one.level, m: one.m * 0.4, u: one.u * 0.8 };
+  });
+  const at = others.findIndex(({ level }) => level === 'close');
+  return {
+    levels: [...others.slice(0, at), { level: 'one slip', ...taken }, ...others.slice(at)],
+    source: `${source}; slips of one letter: ${commonPractice}`,
+  };
+}
+
 /** What columns of tables are compared in, beside the fields of two namings. */
 export const columnShares = {
-  given: identityFields.given,
-  surname: identityFields.surname,
+  given: withSlips(identityFields.given),
+  surname: withSlips(identityFields.surname),
   sex: identityFields.sex,
-  kin: identityFields.spouse,
+  kin: withSlips(identityFields.spouse),
   /** A year of birth reckoned from an age. */
   year: identityFields.birth,
   /** Ages in one list, or in two of one year. */
@@ -191,7 +210,7 @@ export const columnShares = {
   },
   arrival: identityFields.arrival,
   /** A place, a trade, an address, or whatever else both tables have. */
-  text: {
+  text: withSlips({
     levels: table(`
       exact     | 0.45 | 0.06
       part      | 0.18 | 0.08
@@ -199,7 +218,7 @@ export const columnShares = {
       near      | 0.05 | 0.03
       different | 0.25 | 0.82`),
     source: commonPractice,
-  },
+  }),
 } as const satisfies Record<string, FieldShares>;
 
 export type ColumnKind = keyof typeof columnShares;

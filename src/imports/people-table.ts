@@ -4,7 +4,14 @@
  * Rule (common practice): a year of birth is taken from the date where there is one, else as stated, else reckoned
  * from the age and the year of the list.
  */
-import type { Column, NumberColumn, Tables, TextColumn } from '../reasoning/identity/bulk/columns.ts';
+import {
+  noNumber,
+  noText,
+  type Column,
+  type NumberColumn,
+  type Tables,
+  type TextColumn,
+} from '../reasoning/identity/bulk/columns.ts';
 import { foldName } from '../reasoning/names/fold.ts';
 import { parseName } from '../reasoning/names/parse-name.ts';
 import type { FileColumn, PeopleFile } from './people-file.ts';
@@ -285,7 +292,7 @@ function texts(
     for (let row = 0; row < cells.length; row++) {
       const text = one!.at(row);
       if (text === undefined || foldName(text) + text.replace(/\D/g, '') === '') {
-        cells[row] = -1;
+        cells[row] = noText;
         continue;
       }
       let number = numbers.get(text);
@@ -316,7 +323,7 @@ function numbers(
     const cells = new Int16Array(sides[at]!.file.rows);
     for (let row = 0; row < cells.length; row++) {
       const value = one!.at(row);
-      cells[row] = value ?? -1;
+      cells[row] = value ?? noNumber;
       if (value !== undefined) stated++;
     }
     return cells;

@@ -17,6 +17,7 @@ const rarityClaim: Readonly<Record<string, number>> = {
   exact: 1,
   same: 1,
   variant: 1,
+  'one slip': 0.5,
   close: 0.5,
   near: 0.5,
   sound: 0.5,

@@ -130,13 +130,20 @@ function textComparer(column: TextColumn, least: number): Comparer {
 function judgeOfValues({ kind, values }: TextColumn): (one: number, other: number) => string {
   if (kind === 'text') {
     const texts = values.map(plainText);
-    return (one, other) => textLevel(texts[one]!, texts[other]!);
+    return (one, other) => slipOr(textLevel(texts[one]!, texts[other]!), texts[one]!, texts[other]!);
   }
   const prepare = kind === 'surname' ? prepareSurname : prepareGiven;
   const agree = kind === 'surname' ? agreeSurname : agreeGiven;
   const prepared: (PreparedName | undefined)[] = [];
   const of = (value: number) => (prepared[value] ??= prepare(values[value]!));
-  return (one, other) => agree(of(one), of(other)).level;
+  return (one, other) => slipOr(agree(of(one), of(other)).level, of(one).text, of(other).text);
+}
+
+/** A spelling that is alike, or sounds alike, and differs by one slip of the pen, is a level of its own. */
+function slipOr(level: string, one: string, other: string): string {
+  return (level === 'close' || level === 'near' || level === 'sound') && oneSlip(one, other)
+    ? 'one slip'
+    : level;
 }
 
 /**
@@ -216,7 +223,8 @@ function numberJudge(
     const same = number.get('same')!;
     const different = number.get('different')!;
     const close = number.get('close') ?? different;
-    return (a, b) => (a === b ? same : oneSlip(String(a), String(b)) ? close : different);
+    // Of two single digits, any is one slip from any other.
+    return (a, b) => (a === b ? same : (a > 9 || b > 9) && oneSlip(String(a), String(b)) ? close : different);
   }
   const byGap = Array.from({ length: 200 }, (_, years) => number.get(gapLevel(years))!);
   const beyond = number.get(gapLevel(Infinity))!;
