@@ -26,6 +26,11 @@ export interface Pattern {
 export interface Model {
   /** By column. */
   shares: readonly Shares[];
+  /**
+   * Bits by how many columns speak against a pair, up to `mostAgainst`: how much oftener so many slips meet in one
+   * person’s two rows than if each came by itself. Zeros until it is learned.
+   */
+  together: Float64Array;
   /** The share of all pairs that are one person. */
   matchShare: number;
 }
@@ -36,14 +41,32 @@ export interface Learned extends Model {
   converged: boolean;
 }
 
+/** Beyond so many slips in one pair it is all the same. */
+export const mostAgainst = 3;
+
+/** Which levels of each column speak against a pair. */
+export type Against = readonly (readonly boolean[])[];
+
+/** How many columns of a pair speak against it. */
+export function slipsIn(against: Against, levels: Uint8Array): number {
+  let slips = 0;
+  for (let at = 0; at < levels.length; at++) if (against[at]![levels[at]!]) slips++;
+  return Math.min(mostAgainst, slips);
+}
+
 /** As many pairs of the usual shares stand beside the data, so that a level met twice is not believed outright. */
 const usualPairs = 15;
+
+/** The same for how slips meet. */
+const usualMeetings = 30;
 
 /**
  * Learns `m` and the share of matches from patterns that stand for all pairs which could be matches; all others, up to
  * `pairs`, are taken as different people. `usual` gives the shares to begin with and to fall back on; its `u` is kept.
  * `ordered` says for each column up to which level the order of levels is one of strength: a better level never weighs
- * less. `mostMatches` bounds the matches; `averages` are bits by column and level that go with the rarity.
+ * less. `mostMatches` bounds the matches; `averages` are bits by column and level that go with the rarity. `against` says
+ * which levels speak against a pair; how they meet is learned too, since slips come singly where somebody copied with
+ * care, and in company where a hand was bad.
  */
 export function learn(
   patterns: readonly Pattern[],
@@ -52,19 +75,23 @@ export function learn(
   mostMatches: number,
   ordered: readonly (readonly boolean[])[],
   averages: readonly Float64Array[],
+  against: Against,
   rounds = 200,
 ): Learned {
   let shares: readonly Shares[] = usual.shares.map(({ m, u }) => ({ m: m.slice(), u }));
+  let together = usual.together;
   let matchShare = usual.matchShare;
   let matches = 0;
   let converged = false;
   for (let round = 0; round < rounds && !converged; round++) {
-    const weigh = weigherOf({ shares, matchShare }, averages);
+    const weigh = weigherOf({ shares, together, matchShare }, averages, against);
     const sums = shares.map(({ m }) => new Float64Array(m.length));
+    const slips = new Float64Array(mostAgainst + 1);
     matches = 0;
     for (const { levels, rarity, count } of patterns) {
       const expected = count * probabilityOf(weigh(levels) + rarity);
       matches += expected;
+      slips[slipsIn(against, levels)]! += expected;
       for (let at = 0; at < levels.length; at++) sums[at]![levels[at]!]! += expected;
     }
     const next = shares.map(({ u }, at) => ({
@@ -76,9 +103,37 @@ export function learn(
       Math.abs(Math.log(nextShare / matchShare)) < 1e-3 &&
       next.every(({ m }, at) => m.every((value, level) => Math.abs(value - shares[at]!.m[level]!) < 5e-4));
     shares = next;
+    together = meeting(slips, sums, against);
     matchShare = nextShare;
   }
-  return { shares, matchShare, matches, converged };
+  return { shares, together, matchShare, matches, converged };
+}
+
+/**
+ * How slips meet, in bits by their number: the expected counts of pairs with so many, beside the counts if the columns
+ * were independent (the distribution of a sum of unlike chances). `sums` are the expected counts of the levels.
+ */
+export function meeting(slips: Float64Array, sums: readonly Float64Array[], against: Against): Float64Array {
+  const total = slips.reduce((sum, value) => sum + value, 0);
+  let alone = [1];
+  sums.forEach((levels, at) => {
+    const share =
+      levels.reduce((sum, value, level) => sum + (against[at]![level] ? value : 0), 0) /
+      Math.max(1e-9, total);
+    const next = new Array<number>(alone.length + 1).fill(0);
+    alone.forEach((chance, count) => {
+      next[count]! += chance * (1 - share);
+      next[count + 1]! += chance * share;
+    });
+    alone = next;
+  });
+  return slips.map((expected, count) => {
+    const chance = Math.max(
+      1e-9,
+      count < mostAgainst ? (alone[count] ?? 0) : alone.slice(mostAgainst).reduce((sum, one) => sum + one, 0),
+    );
+    return Math.log2((expected + usualMeetings * chance) / ((total + usualMeetings) * chance));
+  });
 }
 
 /** The new shares of one column from the expected counts of its levels. */
@@ -90,11 +145,15 @@ export function maximised(sums: Float64Array, usual: Float64Array): Float64Array
 }
 
 /** Log₂ odds of the levels of a pair, prior and averages included. */
-function weigherOf({ shares, matchShare }: Model, averages: readonly Float64Array[]) {
+function weigherOf(
+  { shares, together, matchShare }: Model,
+  averages: readonly Float64Array[],
+  against: Against,
+) {
   const weights = shares.map((one, at) => weightsOf(one).map((bits, level) => bits + averages[at]![level]!));
   const prior = Math.log2(matchShare / (1 - matchShare));
   return (levels: Uint8Array): number => {
-    let sum = prior;
+    let sum = prior + together[slipsIn(against, levels)]!;
     for (let at = 0; at < levels.length; at++) sum += weights[at]![levels[at]!]!;
     return sum;
   };

@@ -15,7 +15,19 @@ import {
   probabilitiesAmongRivals,
   type Links,
 } from './compete.ts';
-import { inOrder, learn, maximised, weightsOf, type Learned, type Model, type Pattern } from './estimate.ts';
+import {
+  inOrder,
+  learn,
+  maximised,
+  meeting,
+  mostAgainst,
+  slipsIn,
+  weightsOf,
+  type Against,
+  type Learned,
+  type Model,
+  type Pattern,
+} from './estimate.ts';
 
 export interface LinkOptions {
   /** Values that are rare weigh more. */
@@ -103,19 +115,24 @@ export function linkTables(
     comparers,
     blocking,
     chance: chance(guess),
+    against: [],
     possible,
     mostMatches,
     say,
   };
 
+  work.against = work.chance.shares.map((one) => [...weightsOf(one)].map((bits) => bits < 0));
+
   const patterns = patternsOf(work);
+  const apart = new Float64Array(mostAgainst + 1);
   let learned = learn(
     patterns,
-    { shares: work.chance.shares, matchShare: guess },
+    { shares: work.chance.shares, together: apart, matchShare: guess },
     Math.max(1, possible),
     mostMatches,
     comparers.map(ordered),
     work.chance.averages,
+    work.against,
   );
   // Now that it is known what the matches agree in, they are taken off what chance agrees in.
   work.chance = chance(
@@ -124,18 +141,19 @@ export function linkTables(
   );
   learned = learn(
     patterns,
-    { shares: work.chance.shares, matchShare: learned.matchShare },
+    { shares: work.chance.shares, together: learned.together, matchShare: learned.matchShare },
     Math.max(1, possible),
     mostMatches,
     comparers.map(ordered),
     work.chance.averages,
+    work.against,
   );
   const believed = options.learn && believable(learned, comparers);
   if (!believed) {
     work.chance = chance(Math.min(guess, learned.matchShare));
-    learned = { ...learned, shares: work.chance.shares };
+    learned = { ...learned, shares: work.chance.shares, together: apart };
   }
-  let model: Model = { shares: learned.shares, matchShare: learned.matchShare };
+  let model: Model = { shares: learned.shares, together: learned.together, matchShare: learned.matchShare };
   const { links, looked } = scored(work, model);
   if (believed && options.rivals)
     for (let round = 0; round < 8; round++) {
@@ -157,7 +175,7 @@ export function linkTables(
   return {
     pairs,
     threshold,
-    prior: priorOf(work, model),
+    prior: priorOf(work, model) + model.together[0]!,
     ledgerOf: (a, b) => ledgerOf(work, model, a, b),
     looked,
     possible,
@@ -216,6 +234,8 @@ interface Work {
   comparers: readonly Comparer[];
   blocking: Blocking;
   chance: Chance;
+  /** Levels that speak against a pair, by column. */
+  against: Against;
   possible: number;
   mostMatches: number;
   say: (text: string) => void;
@@ -285,7 +305,7 @@ function believable({ matches, converged, shares }: Learned, comparers: readonly
 
 /** The candidates of all rows that are not hopeless. */
 function scored(work: Work, model: Model): { links: Links; looked: number } {
-  const { tables, comparers, blocking, say } = work;
+  const { tables, comparers, blocking, against, say } = work;
   const weights = weightsWithAverages(work, model);
   const prior = priorOf(work, model);
   const levels = new Uint8Array(comparers.length);
@@ -308,7 +328,7 @@ function scored(work: Work, model: Model): { links: Links; looked: number } {
         levels[c] = level;
         weight += weights[c]![level]!;
       }
-      weight += rarityOf(comparers, levels, a, b);
+      weight += rarityOf(comparers, levels, a, b) + model.together[slipsIn(against, levels)]!;
       if (weight >= leastWeight || work.options.sideBySide) add(links, a, b, weight);
     }
   }
@@ -336,7 +356,7 @@ function add(links: Links, a: number, b: number, weight: number): void {
 }
 
 function weigh(work: Work, model: Model, links: Links): void {
-  const { comparers } = work;
+  const { comparers, against } = work;
   const weights = weightsWithAverages(work, model);
   const prior = priorOf(work, model);
   const levels = new Uint8Array(comparers.length);
@@ -346,23 +366,30 @@ function weigh(work: Work, model: Model, links: Links): void {
       levels[c] = comparers[c]!.judge(links.a[at]!, links.b[at]!);
       weight += weights[c]![levels[c]!]!;
     }
-    links.weight[at] = weight + rarityOf(comparers, levels, links.a[at]!, links.b[at]!);
+    const rarity = rarityOf(comparers, levels, links.a[at]!, links.b[at]!);
+    links.weight[at] = weight + rarity + model.together[slipsIn(against, levels)]!;
   }
 }
 
 /** One more round of learning, now that each pair’s rivals are known. */
 function relearned(work: Work, model: Model, links: Links): Model {
-  const { comparers, chance, possible, mostMatches } = work;
+  const { comparers, chance, against, possible, mostMatches } = work;
   const probability = probabilitiesOf(work, links);
   const sums = comparers.map(({ levels }) => new Float64Array(levels.length + 1));
+  const slips = new Float64Array(mostAgainst + 1);
+  const levels = new Uint8Array(comparers.length);
   let matches = 0;
   for (let at = 0; at < links.count; at++) {
     const expected = probability[at]!;
     matches += expected;
-    for (let c = 0; c < comparers.length; c++)
-      sums[c]![comparers[c]!.judge(links.a[at]!, links.b[at]!)]! += expected;
+    for (let c = 0; c < comparers.length; c++) {
+      levels[c] = comparers[c]!.judge(links.a[at]!, links.b[at]!);
+      sums[c]![levels[c]!]! += expected;
+    }
+    slips[slipsIn(against, levels)]! += expected;
   }
   return {
+    together: meeting(slips, sums, against),
     matchShare: Math.min(mostMatches, Math.max(1, matches)) / possible,
     shares: model.shares.map(({ u }, at) => ({
       m: inOrder(maximised(sums[at]!, chance.shares[at]!.m), u, ordered(comparers[at]!)),
@@ -386,10 +413,17 @@ function priorOf({ tables, options, possible }: Work, { matchShare }: Model): nu
 
 function ledgerOf(work: Work, model: Model, a: number, b: number): LedgerLine[] {
   const weights = weightsWithAverages(work, model);
-  return work.comparers.map(({ column, levels, judge, claims, rarity }, at) => {
-    const level = judge(a, b);
+  const met = new Uint8Array(work.comparers.map(({ judge }) => judge(a, b)));
+  const slips = slipsIn(work.against, met);
+  // What slips weigh together is laid on each of them alike; what it is worth to have none stands in the prior.
+  const extra = (model.together[slips]! - model.together[0]!) / Math.max(1, slips);
+  return work.comparers.map(({ column, levels, claims, rarity }, at) => {
+    const level = met[at]!;
     const claim = claims[level];
-    const weight = weights[at]![level]! + (claim ? claim * rarity(level, a, b) : 0);
+    const weight =
+      weights[at]![level]! +
+      (claim ? claim * rarity(level, a, b) : 0) +
+      (work.against[at]![level] ? extra : 0);
     return { field: column.name, agreement: level === 0 ? 'missing' : levels[level - 1]!, weight };
   });
 }
