@@ -23,12 +23,25 @@ interface Part {
   hashes(side: Side, row: number): ArrayLike<number>;
 }
 export interface Blocking {
-  /** The passes in words. */
+  /** The passes in words; none where every pair is looked at. */
   passes: readonly string[];
   /** How often a row stood under a key that too many share, even when narrowed. */
   givenUp: number;
   /** The rows of `b` to compare with a row of `a`, each once; the array is used again at the next call. */
   candidates(row: number): { rows: Int32Array; count: number };
+}
+
+/** Every row of `b`, or of one table every later row: for tables so small that nothing need be missed. */
+export function everyPair({ rowsB, within }: Tables): Blocking {
+  const rows = Int32Array.from({ length: rowsB }, (_, row) => row);
+  return {
+    passes: [],
+    givenUp: 0,
+    candidates(row) {
+      const from = within ? row + 1 : 0;
+      return { rows: rows.subarray(from), count: rowsB - from };
+    },
+  };
 }
 
 /** Files the rows of `b`, ready to be asked for the candidates of each row of `a`. */

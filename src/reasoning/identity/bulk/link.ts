@@ -5,7 +5,7 @@
  * Rule: as in `compare-rows.ts`; see `estimate.ts`, `blocking.ts` and `compete.ts` for theirs.
  */
 import { leastShare } from '../../../catalogue/identity.ts';
-import { blockingOf, type Blocking } from './blocking.ts';
+import { blockingOf, everyPair, type Blocking } from './blocking.ts';
 import { chanceIn, type Chance } from './chance.ts';
 import { comparerOf, type Comparer, type Tables } from './columns.ts';
 import {
@@ -40,8 +40,6 @@ export interface LinkOptions {
   oneToOne: boolean;
   /** Pairs below this probability are left out; without it, where finding and missing balance best. */
   threshold?: number;
-  /** Row `n` of one side is compared with row `n` of the other, and no others are looked at. */
-  sideBySide?: boolean;
 }
 
 export interface LinkedPair {
@@ -84,6 +82,11 @@ export interface LinkResult {
   }[];
 }
 
+/** Levels in which nobody need have made a mistake. */
+const faultless = new Set(['exact', 'same', 'same year', 'within 1 year', 'part']);
+
+/** Up to so many pairs all are looked at. */
+const fewPairs = 3_000_000;
 /** Pairs that are looked at to learn from; more add nothing. */
 const enoughPairs = 2_000_000;
 /** Log₂ odds below which a pair is not even a rival. */
@@ -98,11 +101,11 @@ export function linkTables(
   say: (text: string) => void = () => {},
 ): LinkResult {
   const { rowsA, rowsB, within } = tables;
-  const possible = options.sideBySide ? rowsA : within ? (rowsA * (rowsA - 1)) / 2 : rowsA * rowsB;
+  const possible = within ? (rowsA * (rowsA - 1)) / 2 : rowsA * rowsB;
   const least = options.rarity ? leastShare / 10 : Infinity;
   const comparers = tables.columns.map((column) => comparerOf(column, least));
-  const blocking = options.sideBySide ? beside : blockingOf(tables, say);
-  const mostMatches = options.sideBySide || within ? rowsA : Math.min(rowsA, rowsB);
+  const blocking = possible <= fewPairs ? everyPair(tables) : blockingOf(tables, say);
+  const mostMatches = within ? rowsA : Math.min(rowsA, rowsB);
   // Before anything is known: a row in twenty stands twice, or three in ten stand in the other table.
   const guess = Math.min(
     0.3,
@@ -121,7 +124,7 @@ export function linkTables(
     say,
   };
 
-  work.against = work.chance.shares.map((one) => [...weightsOf(one)].map((bits) => bits < 0));
+  work.against = comparers.map(({ levels }) => [false, ...levels.map((level) => !faultless.has(level))]);
 
   const patterns = patternsOf(work);
   const apart = new Float64Array(mostAgainst + 1);
@@ -241,17 +244,6 @@ interface Work {
   say: (text: string) => void;
 }
 
-/** Row beside row. */
-const one = new Int32Array(1);
-const beside: Blocking = {
-  passes: ['row beside row'],
-  givenUp: 0,
-  candidates(row) {
-    one[0] = row;
-    return { rows: one, count: 1 };
-  },
-};
-
 /** Bits of the rarity of what agrees in a pair, before the averages. */
 function rarityOf(comparers: readonly Comparer[], levels: Uint8Array, a: number, b: number) {
   let bits = 0;
@@ -329,7 +321,7 @@ function scored(work: Work, model: Model): { links: Links; looked: number } {
         weight += weights[c]![level]!;
       }
       weight += rarityOf(comparers, levels, a, b) + model.together[slipsIn(against, levels)]!;
-      if (weight >= leastWeight || work.options.sideBySide) add(links, a, b, weight);
+      if (weight >= leastWeight) add(links, a, b, weight);
     }
   }
   return { links, looked };
@@ -404,7 +396,7 @@ function relearned(work: Work, model: Model, links: Links): Model {
  */
 function priorOf({ tables, options, possible }: Work, { matchShare }: Model): number {
   const odds = Math.log2(matchShare / (1 - matchShare));
-  if (!options.rivals || options.sideBySide) return odds;
+  if (!options.rivals) return odds;
   const { rowsA, rowsB, within } = tables;
   const matches = matchShare * possible * (within ? 2 : 1);
   const alone = (rows: number) => Math.max(0.05, 1 - matches / Math.max(1, rows));
