@@ -3,7 +3,7 @@
  * “A Theory for Record Linkage”, JASA 64 (1969) 1183–1210.
  */
 import { describe, expect, test } from 'vitest';
-import { identityFields } from '../../src/catalogue/identity.ts';
+import { identityFields, type LevelShares } from '../../src/catalogue/identity.ts';
 import {
   agreementByChance,
   anyByChance,
@@ -29,11 +29,12 @@ describe('ABS, table C.1', () => {
     ['Year of arrival', [0.079, 0.002, 5.304], [0.02, 0.036, -0.848], [0.901, 0.962, -0.095]],
     ['Marital status', [0.879, 0.293, 1.585], [0.069, 0.534, -2.952], [0.052, 0.173, -1.734]],
   ] as const)('%s', (_, ...levels) => {
-    for (const [m, u, weight] of levels) expect(levelWeight({ m, u })).toBeCloseTo(weight, 2);
+    for (const [m, u, weight] of levels as readonly (readonly [number, number, number])[])
+      expect(levelWeight({ m, u })).toBeCloseTo(weight, 2);
   });
   // Of those where it is stated: 0.966 ÷ (0.966 + 0.017) and 0.512 ÷ (0.512 + 0.476).
   test('the shares of sex are those of the table', () => {
-    const [same, different] = identityFields.sex.levels;
+    const [same, different] = [...identityFields.sex.levels] as [LevelShares, LevelShares];
     expect(same.m).toBeCloseTo(0.966 / 0.983, 3);
     expect(same.u).toBeCloseTo(0.512 / 0.988, 3);
     expect(same.m + different.m).toBeCloseTo(1);

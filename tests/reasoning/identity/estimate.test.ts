@@ -36,12 +36,15 @@ describe('shares are learned from patterns', () => {
   ];
   const none = truth.map(() => new Float64Array(4));
   const ordered = truth.map(() => [false, true, true, true]);
+  const against = truth.map(() => [false, false, true, true]);
+  const together = new Float64Array(4);
   test('the m that made them is found again, and the number of matches', () => {
     const usual = {
       shares: truth.map(({ u }) => shares([0.5, 0.3, 0.2], u)),
+      together,
       matchShare: 0.0001,
     };
-    const found = learn(expected(truth, 5000, 1_000_000), usual, 1_000_000, 20_000, ordered, none);
+    const found = learn(expected(truth, 5000, 1_000_000), usual, 1_000_000, 20_000, ordered, none, against);
     expect(found.converged).toBe(true);
     expect(found.matches).toBeGreaterThan(4800);
     expect(found.matches).toBeLessThan(5200);
@@ -50,14 +53,54 @@ describe('shares are learned from patterns', () => {
     );
   });
   test('where nothing matches, next to nothing is found', () => {
-    const usual = { shares: truth.map(({ m, u }) => shares(m, u)), matchShare: 0.01 };
-    expect(learn(expected(truth, 0, 10_000), usual, 10_000, 100, ordered, none).matches).toBeLessThan(3);
+    const usual = { shares: truth.map(({ m, u }) => shares(m, u)), together, matchShare: 0.01 };
+    expect(
+      learn(expected(truth, 0, 10_000), usual, 10_000, 100, ordered, none, against).matches,
+    ).toBeLessThan(3);
   });
   test('there are never more matches than there can be', () => {
-    const usual = { shares: truth.map(({ m, u }) => shares(m, u)), matchShare: 0.01 };
+    const usual = { shares: truth.map(({ m, u }) => shares(m, u)), together, matchShare: 0.01 };
     expect(
-      learn(expected(truth, 900, 10_000), usual, 10_000, 100, ordered, none).matchShare,
+      learn(expected(truth, 900, 10_000), usual, 10_000, 100, ordered, none, against).matchShare,
     ).toBeLessThanOrEqual(0.01);
+  });
+});
+
+describe('how slips meet', () => {
+  const fields = [
+    { m: [0.7, 0.15, 0.15], u: [0.01, 0.02, 0.97] },
+    { m: [0.7, 0.15, 0.15], u: [0.03, 0.05, 0.92] },
+    { m: [0.7, 0.15, 0.15], u: [0.05, 0.1, 0.85] },
+  ];
+  const against = fields.map(() => [false, false, true, true]);
+  const slips = ({ levels }: Pattern) => levels.filter((level) => level > 1).length;
+  const learned = (matched: (pattern: Pattern) => number) => {
+    const alone = expected(fields, 5000, 5000).map((pattern) => ({ ...pattern, count: matched(pattern) }));
+    const chance = expected(fields, 0, 995_000);
+    const patterns = chance.map((pattern, at) => ({ ...pattern, count: pattern.count + alone[at]!.count }));
+    return learn(
+      patterns,
+      { shares: fields.map(({ m, u }) => shares(m, u)), together: new Float64Array(4), matchShare: 0.005 },
+      1_000_000,
+      20_000,
+      fields.map(() => [false, true, true, true]),
+      fields.map(() => new Float64Array(4)),
+      against,
+    );
+  };
+  const independent = expected(fields, 5000, 5000);
+  const countOf = ({ levels }: Pattern) =>
+    independent.find((one) => one.levels.every((level, at) => level === levels[at]))!.count;
+
+  test('weighs nothing where each comes by itself', () => {
+    const found = learned(countOf);
+    for (const bits of found.together) expect(Math.abs(bits)).toBeLessThan(0.35);
+  });
+  test('weighs against a pair with several where one row never has more than one', () => {
+    const found = learned((pattern) => (slips(pattern) <= 1 ? countOf(pattern) : 0));
+    expect(found.together[1]!).toBeGreaterThan(0);
+    expect(found.together[2]!).toBeLessThan(-1.5);
+    expect(found.together[3]!).toBeLessThan(-1.5);
   });
 });
 

@@ -13,7 +13,8 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(work, { recursive: true, force: true }));
 
-const usual: LinkOptions = { rarity: true, learn: true, rivals: true, oneToOne: false };
+/** By keys, as large tables are compared. */
+const usual: LinkOptions = { rarity: true, learn: true, rivals: true, oneToOne: false, fewPairs: 0 };
 
 /** Pairs of ids with their probability. */
 function compare(a: string, b?: string, options: LinkOptions = usual) {
@@ -63,6 +64,13 @@ describe('two lists of men', () => {
   test('names weighed by their frequency find more than names all alike', () => {
     const at = (rarity: boolean) => compare(lists.a, lists.b, { ...usual, rarity, threshold: 0.001 }).pairs;
     expect(recallAt(0.9, at(true), lists.truth)).toBeGreaterThan(recallAt(0.9, at(false), lists.truth));
+  });
+  test('in small tables every pair is looked at, and more is found than by keys', () => {
+    const { pairs, result } = compare(lists.a, lists.b, { ...usual, fewPairs: 1_000_000 });
+    expect(result.looked).toBe(900 * 900);
+    expect(result.passes).toEqual([]);
+    const f = (found: ReadonlyMap<string, number>) => measure(found, lists.truth).f;
+    expect(f(pairs)).toBeGreaterThan(f(compare(lists.a, lists.b).pairs));
   });
   test('the order of the rows does not matter', () => {
     const turned = (csv: string) => {

@@ -127,13 +127,17 @@ export function meeting(slips: Float64Array, sums: readonly Float64Array[], agai
     });
     alone = next;
   });
-  return slips.map((expected, count) => {
+  const bits = slips.map((expected, count) => {
     const chance = Math.max(
       1e-9,
       count < mostAgainst ? (alone[count] ?? 0) : alone.slice(mostAgainst).reduce((sum, one) => sum + one, 0),
     );
     return Math.log2((expected + usualMeetings * chance) / ((total + usualMeetings) * chance));
   });
+  // Where two slips are too many, three are no better, however few pairs there are to tell.
+  for (let count = 2; count < bits.length; count++)
+    if (bits[count - 1]! < 0) bits[count] = Math.min(bits[count]!, bits[count - 1]!);
+  return bits;
 }
 
 /** The new shares of one column from the expected counts of its levels. */

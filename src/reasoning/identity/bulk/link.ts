@@ -38,8 +38,10 @@ export interface LinkOptions {
   rivals: boolean;
   /** Of the pairs above the threshold each row may be in one only. */
   oneToOne: boolean;
-  /** Pairs below this probability are left out; without it, where finding and missing balance best. */
+  /** Pairs below this probability are left out; 0.5 where it is not said: those less likely than not. */
   threshold?: number;
+  /** Up to so many pairs all are looked at; ten million where it is not said. */
+  fewPairs?: number;
 }
 
 export interface LinkedPair {
@@ -85,8 +87,9 @@ export interface LinkResult {
 /** Levels in which nobody need have made a mistake. */
 const faultless = new Set(['exact', 'same', 'same year', 'within 1 year', 'part']);
 
-/** Up to so many pairs all are looked at. */
-const fewPairs = 3_000_000;
+const likelierThanNot = 0.5;
+/** Up to so many pairs all are looked at, which takes seconds. */
+const fewPairs = 10_000_000;
 /** Pairs that are looked at to learn from; more add nothing. */
 const enoughPairs = 2_000_000;
 /** Log₂ odds below which a pair is not even a rival. */
@@ -104,7 +107,7 @@ export function linkTables(
   const possible = within ? (rowsA * (rowsA - 1)) / 2 : rowsA * rowsB;
   const least = options.rarity ? leastShare / 10 : Infinity;
   const comparers = tables.columns.map((column) => comparerOf(column, least));
-  const blocking = possible <= fewPairs ? everyPair(tables) : blockingOf(tables, say);
+  const blocking = possible <= (options.fewPairs ?? fewPairs) ? everyPair(tables) : blockingOf(tables, say);
   const mostMatches = within ? rowsA : Math.min(rowsA, rowsB);
   // Before anything is known: a row in twenty stands twice, or three in ten stand in the other table.
   const guess = Math.min(
@@ -164,7 +167,7 @@ export function linkTables(
       weigh(work, model, links);
     }
   const probability = probabilitiesOf(work, links);
-  const threshold = options.threshold ?? bestThreshold(probability);
+  const threshold = options.threshold ?? likelierThanNot;
   let kept = Array.from({ length: links.count }, (_, at) => at).filter((at) => probability[at]! >= threshold);
   if (options.oneToOne) kept = oneToOne(links, probability, within, kept);
   const pairs = kept
@@ -199,26 +202,6 @@ export function linkTables(
       };
     }),
   };
-}
-
-/**
- * Where to draw the line so that pairs told in vain and pairs missed balance best: the probability that makes the
- * expected F measure largest, between 0.2 and 0.5.
- */
-function bestThreshold(probability: Float32Array): number {
-  const sorted = probability.slice().sort().reverse();
-  const all = sorted.reduce((sum, one) => sum + one, 0);
-  let found = 0;
-  let best = 0;
-  let threshold = 0.5;
-  for (let at = 0; at < sorted.length && sorted[at]! >= 0.2; at++) {
-    found += sorted[at]!;
-    const measure = (2 * found) / (at + 1 + all);
-    if (measure <= best) continue;
-    best = measure;
-    threshold = sorted[at]!;
-  }
-  return Math.min(0.5, Math.floor(threshold * 1000) / 1000);
 }
 
 function probabilitiesOf({ options, tables: { rowsA, within } }: Work, links: Links): Float32Array {
