@@ -5,24 +5,14 @@
  */
 import type { Facts } from '../../model/facts.ts';
 import { containmentOf } from '../containment.ts';
-import { once } from '../once.ts';
-import { gazetteerOf, isWide } from '../places/gazetteer.ts';
-import { resolveReading } from '../places/resolve.ts';
-
-const gazetteerIn = once((facts: Facts) => gazetteerOf(facts.places.values()));
-const readings = once((_facts: Facts) => new Map<string, readonly string[]>());
+import { isWide } from '../places/gazetteer.ts';
+import { readingIn } from '../places/readings.ts';
 
 /** The places a reading may mean about equally well; none where nothing fits. */
 export function placesMeant(facts: Facts, reading: string): readonly string[] {
-  const known = readings(facts);
-  let places = known.get(reading);
-  if (!places) {
-    const { candidates, equals, container, sameGround } = resolveReading(gazetteerIn(facts), reading);
-    const best = candidates.slice(0, Math.max(1, equals)).map(({ id }) => id);
-    places = best.length > 0 ? [...new Set([...best, ...sameGround])] : container ? [container.id] : [];
-    known.set(reading, places);
-  }
-  return places;
+  const { candidates, equals, container, sameGround } = readingIn(facts, reading);
+  const best = candidates.slice(0, Math.max(1, equals)).map(({ id }) => id);
+  return best.length > 0 ? [...new Set([...best, ...sameGround])] : container ? [container.id] : [];
 }
 
 type Judged = readonly [level: string, because: string];
