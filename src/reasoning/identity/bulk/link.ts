@@ -5,29 +5,22 @@
  * Rule: as in `compare-rows.ts`; see `estimate.ts`, `blocking.ts` and `compete.ts` for theirs.
  */
 import { leastShare } from '../../../catalogue/identity.ts';
-import { blockingOf, everyPair, type Blocking } from './blocking.ts';
-import { chanceIn, type Chance } from './chance.ts';
+import { blockingOf, everyPair } from './blocking.ts';
+import { chanceIn } from './chance.ts';
 import { comparerOf, type Comparer, type Tables } from './columns.ts';
+import { oneToOne } from './compete.ts';
+import { learn, mostAgainst, weightsOf, type Learned, type Model, type Pattern } from './estimate.ts';
 import {
-  alliesAmong,
-  oneToOne,
-  probabilitiesAlone,
-  probabilitiesAmongRivals,
-  type Links,
-} from './compete.ts';
-import {
-  inOrder,
-  learn,
-  maximised,
-  meeting,
-  mostAgainst,
-  slipsIn,
-  weightsOf,
-  type Against,
-  type Learned,
-  type Model,
-  type Pattern,
-} from './estimate.ts';
+  ledgerOf,
+  ordered,
+  priorOf,
+  probabilitiesOf,
+  rarityOf,
+  relearned,
+  scored,
+  weigh,
+  type Work,
+} from './score.ts';
 
 export interface LinkOptions {
   /** Values that are rare weigh more. */
@@ -92,8 +85,6 @@ const likelierThanNot = 0.5;
 const fewPairs = 10_000_000;
 /** Pairs that are looked at to learn from; more add nothing. */
 const enoughPairs = 2_000_000;
-/** Log₂ odds below which a pair is not even a rival. */
-const leastWeight = -10;
 /** So many expected matches are needed to learn from. */
 const fewestMatches = 12;
 
@@ -204,40 +195,6 @@ export function linkTables(
   };
 }
 
-function probabilitiesOf({ options, tables: { rowsA, within } }: Work, links: Links): Float32Array {
-  if (!options.rivals) return probabilitiesAlone(links);
-  return probabilitiesAmongRivals(
-    links,
-    rowsA,
-    within,
-    within && !options.oneToOne ? alliesAmong(links) : undefined,
-  );
-}
-
-interface Work {
-  tables: Tables;
-  options: LinkOptions;
-  comparers: readonly Comparer[];
-  blocking: Blocking;
-  chance: Chance;
-  /** Levels that speak against a pair, by column. */
-  against: Against;
-  possible: number;
-  mostMatches: number;
-  say: (text: string) => void;
-}
-
-/** Bits of the rarity of what agrees in a pair, before the averages. */
-function rarityOf(comparers: readonly Comparer[], levels: Uint8Array, a: number, b: number) {
-  let bits = 0;
-  for (let at = 0; at < comparers.length; at++) {
-    const { claims, rarity } = comparers[at]!;
-    const claim = claims[levels[at]!];
-    if (claim) bits += claim * rarity(levels[at]!, a, b);
-  }
-  return bits;
-}
-
 /** The patterns of the pairs that are looked at. */
 function patternsOf({ tables, comparers, blocking, say }: Work): Pattern[] {
   // Rows at even distances stand for all, once there are more pairs than can teach anything.
@@ -263,142 +220,11 @@ function patternsOf({ tables, comparers, blocking, say }: Work): Pattern[] {
   return [...found.values()];
 }
 
-/** Levels that stand in the order of their strength; an initial, or a slip of the pen, is a thing of its own. */
-const ordered = ({ levels }: Comparer): boolean[] => [
-  false,
-  ...levels.map((level) => level !== 'initial' && level !== 'one digit off'),
-];
-
 /** Learned shares are believed when there were enough matches, and names agree oftener among them than not. */
 function believable({ matches, converged, shares }: Learned, comparers: readonly Comparer[]): boolean {
   if (!converged || matches < fewestMatches) return false;
   return comparers.every(({ column, levels }, at) => {
     if (column.kind !== 'given' && column.kind !== 'surname') return true;
     return shares[at]!.m[levels.indexOf('different') + 1]! < 0.5;
-  });
-}
-
-/** The candidates of all rows that are not hopeless. */
-function scored(work: Work, model: Model): { links: Links; looked: number } {
-  const { tables, comparers, blocking, against, say } = work;
-  const weights = weightsWithAverages(work, model);
-  const prior = priorOf(work, model);
-  const levels = new Uint8Array(comparers.length);
-  const links: Links = {
-    count: 0,
-    a: new Int32Array(4096),
-    b: new Int32Array(4096),
-    weight: new Float32Array(4096),
-  };
-  let looked = 0;
-  for (let a = 0; a < tables.rowsA; a++) {
-    if (a % 1000 === 0) say(`Comparing: row ${a} of ${tables.rowsA} …`);
-    const { rows, count } = blocking.candidates(a);
-    looked += count;
-    for (let at = 0; at < count; at++) {
-      const b = rows[at]!;
-      let weight = prior;
-      for (let c = 0; c < comparers.length; c++) {
-        const level = comparers[c]!.judge(a, b);
-        levels[c] = level;
-        weight += weights[c]![level]!;
-      }
-      weight += rarityOf(comparers, levels, a, b) + model.together[slipsIn(against, levels)]!;
-      if (weight >= leastWeight) add(links, a, b, weight);
-    }
-  }
-  return { links, looked };
-}
-
-/** Bits by column and level, the averages of rarity included. */
-function weightsWithAverages({ chance }: Work, model: Model): Float64Array[] {
-  return model.shares.map((one, at) =>
-    weightsOf(one).map((bits, level) => bits + chance.averages[at]![level]!),
-  );
-}
-
-function add(links: Links, a: number, b: number, weight: number): void {
-  if (links.count === links.a.length) {
-    const length = links.count * 2;
-    const longer = <T extends Int32Array | Float32Array>(made: T, old: T) => (made.set(old), made);
-    links.a = longer(new Int32Array(length), links.a);
-    links.b = longer(new Int32Array(length), links.b);
-    links.weight = longer(new Float32Array(length), links.weight);
-  }
-  links.a[links.count] = a;
-  links.b[links.count] = b;
-  links.weight[links.count++] = weight;
-}
-
-function weigh(work: Work, model: Model, links: Links): void {
-  const { comparers, against } = work;
-  const weights = weightsWithAverages(work, model);
-  const prior = priorOf(work, model);
-  const levels = new Uint8Array(comparers.length);
-  for (let at = 0; at < links.count; at++) {
-    let weight = prior;
-    for (let c = 0; c < comparers.length; c++) {
-      levels[c] = comparers[c]!.judge(links.a[at]!, links.b[at]!);
-      weight += weights[c]![levels[c]!]!;
-    }
-    const rarity = rarityOf(comparers, levels, links.a[at]!, links.b[at]!);
-    links.weight[at] = weight + rarity + model.together[slipsIn(against, levels)]!;
-  }
-}
-
-/** One more round of learning, now that each pair’s rivals are known. */
-function relearned(work: Work, model: Model, links: Links): Model {
-  const { comparers, chance, against, possible, mostMatches } = work;
-  const probability = probabilitiesOf(work, links);
-  const sums = comparers.map(({ levels }) => new Float64Array(levels.length + 1));
-  const slips = new Float64Array(mostAgainst + 1);
-  const levels = new Uint8Array(comparers.length);
-  let matches = 0;
-  for (let at = 0; at < links.count; at++) {
-    const expected = probability[at]!;
-    matches += expected;
-    for (let c = 0; c < comparers.length; c++) {
-      levels[c] = comparers[c]!.judge(links.a[at]!, links.b[at]!);
-      sums[c]![levels[c]!]! += expected;
-    }
-    slips[slipsIn(against, levels)]! += expected;
-  }
-  return {
-    together: meeting(slips, sums, against),
-    matchShare: Math.min(mostMatches, Math.max(1, matches)) / possible,
-    shares: model.shares.map(({ u }, at) => ({
-      m: inOrder(maximised(sums[at]!, chance.shares[at]!.m), u, ordered(comparers[at]!)),
-      u,
-    })),
-  };
-}
-
-/**
- * The prior log₂ odds of a pair. Among rivals they are the odds against both rows standing alone, which are the higher
- * the fewer rows do: matches ÷ (pairs × share of a that is alone × share of b that is alone).
- */
-function priorOf({ tables, options, possible }: Work, { matchShare }: Model): number {
-  const odds = Math.log2(matchShare / (1 - matchShare));
-  if (!options.rivals) return odds;
-  const { rowsA, rowsB, within } = tables;
-  const matches = matchShare * possible * (within ? 2 : 1);
-  const alone = (rows: number) => Math.max(0.05, 1 - matches / Math.max(1, rows));
-  return odds - Math.log2(alone(rowsA) * alone(rowsB));
-}
-
-function ledgerOf(work: Work, model: Model, a: number, b: number): LedgerLine[] {
-  const weights = weightsWithAverages(work, model);
-  const met = new Uint8Array(work.comparers.map(({ judge }) => judge(a, b)));
-  const slips = slipsIn(work.against, met);
-  // What slips weigh together is laid on each of them alike; what it is worth to have none stands in the prior.
-  const extra = (model.together[slips]! - model.together[0]!) / Math.max(1, slips);
-  return work.comparers.map(({ column, levels, claims, rarity }, at) => {
-    const level = met[at]!;
-    const claim = claims[level];
-    const weight =
-      weights[at]![level]! +
-      (claim ? claim * rarity(level, a, b) : 0) +
-      (work.against[at]![level] ? extra : 0);
-    return { field: column.name, agreement: level === 0 ? 'missing' : levels[level - 1]!, weight };
   });
 }
