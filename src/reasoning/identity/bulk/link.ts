@@ -33,7 +33,7 @@ export interface LinkOptions {
   oneToOne: boolean;
   /** Pairs below this probability are left out; 0.5 where it is not said: those less likely than not. */
   threshold?: number;
-  /** Up to so many pairs all are looked at; ten million where it is not said. */
+  /** Up to so many pairs all are looked at; 25 million where it is not said. */
   fewPairs?: number;
 }
 
@@ -82,7 +82,7 @@ const faultless = new Set(['exact', 'same', 'same year', 'within 1 year', 'part'
 
 const likelierThanNot = 0.5;
 /** Up to so many pairs all are looked at, which takes seconds. */
-const fewPairs = 10_000_000;
+const fewPairs = 25_000_000;
 /** Pairs that are looked at to learn from; more add nothing. */
 const enoughPairs = 2_000_000;
 /** So many expected matches are needed to learn from. */
@@ -98,7 +98,9 @@ export function linkTables(
   const possible = within ? (rowsA * (rowsA - 1)) / 2 : rowsA * rowsB;
   const least = options.rarity ? leastShare / 10 : Infinity;
   const comparers = tables.columns.map((column) => comparerOf(column, least));
-  const blocking = possible <= (options.fewPairs ?? fewPairs) ? everyPair(tables) : blockingOf(tables, say);
+  // What the keys bring together is learned from; among all pairs what is alike by chance would drown it.
+  const keys = blockingOf(tables, say);
+  const all = possible <= (options.fewPairs ?? fewPairs) ? everyPair(tables) : undefined;
   const mostMatches = within ? rowsA : Math.min(rowsA, rowsB);
   // Before anything is known: a row in twenty stands twice, or three in ten stand in the other table.
   const guess = Math.min(
@@ -110,7 +112,7 @@ export function linkTables(
     tables,
     options,
     comparers,
-    blocking,
+    blocking: keys,
     chance: chance(guess),
     against: [],
     possible,
@@ -151,12 +153,16 @@ export function linkTables(
     learned = { ...learned, shares: work.chance.shares, together: apart };
   }
   let model: Model = { shares: learned.shares, together: learned.together, matchShare: learned.matchShare };
-  const { links, looked } = scored(work, model);
+  let { links, looked } = scored(work, model);
   if (believed && options.rivals)
     for (let round = 0; round < 8; round++) {
       model = relearned(work, model, links);
       weigh(work, model, links);
     }
+  if (all) {
+    work.blocking = all;
+    ({ links, looked } = scored(work, model));
+  }
   const probability = probabilitiesOf(work, links);
   const threshold = options.threshold ?? likelierThanNot;
   let kept = Array.from({ length: links.count }, (_, at) => at).filter((at) => probability[at]! >= threshold);
@@ -176,8 +182,8 @@ export function linkTables(
     ledgerOf: (a, b) => ledgerOf(work, model, a, b),
     looked,
     possible,
-    passes: blocking.passes,
-    givenUp: blocking.givenUp,
+    passes: work.blocking.passes,
+    givenUp: work.blocking.givenUp,
     expected: model.matchShare * possible,
     learned: believed,
     shares: comparers.map(({ column, levels }, at) => {
