@@ -4,7 +4,7 @@
  * The parsing is csv-parse's. What is added: which delimiter it is, the line each row begins on, and going on after a
  * broken quotation mark, which would otherwise swallow the rest of the file as one cell.
  */
-import { parse, type CastingContext, type InfoRecord, type Options } from 'csv-parse/sync';
+import { parse, type type InfoRecord, type Options } from 'csv-parse/sync';
 
 export interface TableRow {
   /** The line the row begins on, from 1. */

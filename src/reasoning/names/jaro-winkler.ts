@@ -7,7 +7,7 @@
  * The library jaro-winkler 0.2.8 (MIT, no dependencies) gives every value of the published table (W. E. Winkler,
  * RR94/05, table 2.1) that follows from the formula. Of the others tried, @skyra/jaro-winkler 1.1.1 does not (ITMAN and
  * SMITH 0.622 instead of 0.467, MASSEY and MASSIE 0.944 instead of 0.933); talisman 1.1.4 and natural 8.1.1 do, but
- * the first rounds half transpositions down and brings five packages along, the second fifty. As in Winkler's own
+ * the first rounds half transpositions down and brings six packages along, the second fifty. As in Winkler's own
  * comparator the bonus is given above a Jaro value of 0.7 only.
  *
  * What is added here: the same answer whichever name comes first, and texts cut to a length that no name has, since

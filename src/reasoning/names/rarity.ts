@@ -2,7 +2,7 @@
  * How common a name is where somebody lived: the more common, the less its agreement says.
  *
  * Rules. The share of a name is taken from the population at hand, the parish before the county before the country
- * (M. Winkler's frequency-based matching, US Census Bureau RR2000/06; common practice). A small count is drawn toward
+ * (W. E. Winkler's frequency-based matching, US Census Bureau RR2000/06; common practice). A small count is drawn toward
  * the next larger place as if so many of its people had been counted too, which is the posterior mean under a
  * Dirichlet prior: share = (count + k · share of the larger place) / (total + k). A name in no table has a floor under
  * its share, so that a misspelling does not seem to prove who it is (open documentation of Splink, UK Ministry of
