@@ -4,7 +4,7 @@
  * The parsing is csv-parse's. What is added: which delimiter it is, the line each row begins on, and going on after a
  * broken quotation mark, which would otherwise swallow the rest of the file as one cell.
  */
-import { parse, type type InfoRecord, type Options } from 'csv-parse/sync';
+import { parse, type InfoField, type InfoRecord, type Options } from 'csv-parse/sync';
 
 export interface TableRow {
   /** The line the row begins on, from 1. */
@@ -123,7 +123,7 @@ export class TableReader {
       parse(bytes, {
         ...this.#options(),
         quote: this.#quotes ? '"' : false,
-        on_record: (cells: string[], info: InfoRecord & CastingContext) => {
+        on_record: (cells: string[], info: InfoRecord & InfoField) => {
           // A row over several lines is in order when its quotes are; otherwise it holds rows of its own.
           const several = info.lines > lines + 1;
           if (
