@@ -218,11 +218,20 @@ const single = new Set<ColumnUse>([
   'year',
 ]);
 
+/** A heading as it may stand in a message: short, and without what a terminal would take for an order. */
+function shortened(heading: string): string {
+  const plain = heading.replace(/[\p{C}\s]+/gu, ' ').trim();
+  return plain.length > 40 ? `${plain.slice(0, 39)}…` : plain;
+}
+
+const listOf = (headings: readonly string[], most: number) =>
+  headings.slice(0, most).map(shortened).join(', ');
+
 function noNames(headings: readonly string[], header: readonly string[], name: string): string {
   const data = header.some((cell) => /^\s*\d/.test(cell));
   return data
-    ? `The first line of ${name} looks like a row, not like headings: ${headings.slice(0, 6).join(', ')}. Put headings above it, or use --no-headings and say which column is which, such as --map given=1 --map surname=2.`
-    : `None of the columns of ${name} could be told for a name; its headings are ${headings.slice(0, 20).join(', ')}. Say which they are, such as --map given="${headings[0]}" --map surname="${headings[1] ?? headings[0]}".`;
+    ? `The first line of ${name} looks like a row, not like headings: ${listOf(headings, 6)}. Put headings above it, or use --no-headings and say which column is which, such as --map given=1 --map surname=2.`
+    : `None of the columns of ${name} could be told for a name; its headings are ${listOf(headings, 20)}. Say which they are, such as --map given="${shortened(headings[0] ?? '')}" --map surname="${shortened(headings[1] ?? headings[0] ?? '')}".`;
 }
 
 function findColumn(headings: readonly string[], wanted: string): number {
@@ -235,7 +244,7 @@ function findColumn(headings: readonly string[], wanted: string): number {
 
 function noColumn(headings: readonly string[], wanted: string, name: string): string {
   const meant = nearest(wanted, headings);
-  return `${name} has no column “${wanted}”. ${meant ? `Did you mean “${meant}”?` : `Its headings are ${headings.slice(0, 20).join(', ')}.`}`;
+  return `${name} has no column “${wanted}”. ${meant ? `Did you mean “${meant}”?` : `Its headings are ${listOf(headings, 20)}.`}`;
 }
 
 /** The column the rows are named by: the first that was taken for one and tells them apart. */

@@ -35,7 +35,7 @@ function pairText(pair: PairReport, paint: Paint): string {
     (line) =>
       `  ${fit(line.field, field)}  ${fit(line.a || '–', a)}  ${fit(line.b || '–', b)}  ${fit(line.agreement, 15)} ${bits(line.weight)}`,
   );
-  return `\n${paint.bold(head)}  probability ${pair.probability.toFixed(3)}, ${bits(pair.weight).trim()} bits (lines ${pair.lineA} and ${pair.lineB})\n${rows.join('\n')}\n`;
+  return `\n${paint.bold(head)}  probability ${pair.probability > 0.999 ? 'over 0.999' : pair.probability.toFixed(3)}, ${bits(pair.weight).trim()} bits (lines ${pair.lineA} and ${pair.lineB})\n${rows.join('\n')}\n`;
 }
 
 const fit = (text: string, width: number) =>

@@ -26,7 +26,7 @@ ${pairsHeading(result.pairs.length, limit)}
   let shown = 0;
   for (const pair of pairReports(comparison)) {
     if (shown++ === limit) break;
-    yield pairSection(pair, shown);
+    yield pairSection(pair, shown, result.prior);
   }
   yield `</main>
 <footer>
@@ -48,25 +48,28 @@ function pairsHeading(pairs: number, limit: number): string {
   return `<h2>${shown === pairs ? `${pairs.toLocaleString('en')} ${pairs === 1 ? 'pair' : 'pairs'}` : `The likeliest ${shown.toLocaleString('en')} of ${pairs.toLocaleString('en')} pairs`}</h2>`;
 }
 
-function pairSection(pair: PairReport, number: number): string {
+function pairSection(pair: PairReport, number: number, prior: number): string {
   const rows = pair.ledger.map(
     ({ field, a, b, agreement, weight }) =>
       `<tr><th scope="row">${escaped(field)}</th><td>${escaped(a) || '–'}</td><td>${escaped(b) || '–'}</td><td class="${tone(agreement, weight)}">${escaped(agreement)}</td><td class="n">${bits(weight)}</td></tr>`,
   );
   return `<section aria-labelledby="p${number}">
 <h3 id="p${number}"><span>${escaped(pair.a)}</span> and <span>${escaped(pair.b)}</span></h3>
-<p>Probability <strong>${pair.probability.toFixed(3)}</strong> · lines ${pair.lineA} and ${pair.lineB}</p>
+<p>Probability <strong>${chance(pair.probability)}</strong> · lines ${pair.lineA} and ${pair.lineB}</p>
 <table>
 <thead><tr><th scope="col">Field</th><th scope="col">One says</th><th scope="col">The other says</th><th scope="col">Agreement</th><th scope="col" class="n">Bits</th></tr></thead>
 <tbody>
 ${rows.join('\n')}
+<tr><th scope="row" colspan="4">before comparing: the odds of any two rows</th><td class="n">${bits(prior)}</td></tr>
 </tbody>
-<tfoot><tr><th scope="row">Together, with the odds beforehand</th><td></td><td></td><td></td><td class="n">${bits(pair.weight)}</td></tr></tfoot>
+<tfoot><tr><th scope="row" colspan="4">together</th><td class="n">${bits(pair.weight)}</td></tr></tfoot>
 </table>
 </section>
 `;
 }
 
+/** Nothing is certain, so nothing is given as 1. */
+const chance = (probability: number) => (probability > 0.999 ? 'over 0.999' : probability.toFixed(3));
 const tone = (agreement: string, weight: number) =>
   agreement === 'missing' ? 'none' : weight < 0 ? 'against' : 'for';
 const bits = (weight: number) => (weight > 0 ? `+${weight.toFixed(1)}` : weight.toFixed(1).replace('-', '−'));
@@ -85,20 +88,21 @@ body { margin: 0 auto; padding: 2rem 1.25rem 4rem; max-width: 60rem; background:
 h1 { font-size: 1.9rem; line-height: 1.15; margin: 0 0 .75rem; overflow-wrap: anywhere; }
 h2 { font-size: 1.3rem; margin: 2.5rem 0 .5rem; border-bottom: 1.5px solid var(--ink); }
 h3 { font-size: 1.1rem; margin: 0; overflow-wrap: anywhere; }
-h3 span { border-bottom: 2px solid var(--accent); }
 header p, footer { max-width: 42rem; }
 section { margin: 1.75rem 0; break-inside: avoid; }
 section p { margin: .25rem 0 .5rem; color: var(--soft); }
 strong { color: var(--ink); }
-table { width: 100%; border-collapse: collapse; font-size: .95rem; font-variant-numeric: lining-nums tabular-nums; }
-th, td { text-align: left; vertical-align: top; padding: .25rem .75rem .25rem 0; border-top: 1px solid var(--line); overflow-wrap: anywhere; }
+table { width: 100%; table-layout: fixed; border-collapse: collapse; font-size: .95rem; font-variant-numeric: lining-nums tabular-nums; }
+th, td { text-align: left; vertical-align: top; padding: .25rem .75rem .25rem 0; border-top: 1px solid var(--line); overflow-wrap: break-word; }
 thead th { font: 600 .8rem/1.4 'Libre Franklin', 'Helvetica Neue', Arial, sans-serif; color: var(--soft); border-top: 0; }
 tbody th, tfoot th { font-weight: 400; color: var(--soft); }
 tfoot td, tfoot th { border-top: 1.5px solid var(--ink); }
+thead th:first-child, thead th:nth-child(4) { width: 21%; }
+thead th:nth-child(2), thead th:nth-child(3) { width: 24%; }
 .n { text-align: right; padding-right: 0; white-space: nowrap; }
 .against { font-style: italic; color: var(--accent); }
 .none { color: var(--soft); }
 footer li { margin: .35rem 0; overflow-wrap: anywhere; }
-@media (max-width: 34rem) { body { font-size: 1rem; } th, td { padding-right: .4rem; } }
+@media (max-width: 34rem) { body { font-size: 1rem; } table { font-size: .8125rem; } thead th { font-size: .6875rem; } th, td { padding-right: .4rem; } }
 @media print { :root { --paper: #fff; --ink: #000; --soft: #444; --line: #bbb; --accent: #7a1f12; } body { padding: 0; max-width: none; font-size: 10pt; } }
 `;
