@@ -5,21 +5,7 @@
  */
 import { civil } from '../model/days.ts';
 import { intervalParts, isJulian, julianDate } from '../model/julian-date.ts';
-
-const months = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
+import { monthNames as months } from '../model/numbered-months.ts';
 
 /** Seasons and parts of years, ISO 8601-2 section 4.8; quarters are what civil registration counts by. */
 const seasons: Readonly<Record<number, string>> = {

@@ -33,7 +33,8 @@ const ordinals = [
   'eleventh',
   'twelfth',
 ];
-const names = [
+/** The months by name, January first. */
+export const monthNames = [
   'January',
   'February',
   'March',
@@ -58,8 +59,8 @@ export function monthNumbered(text: string): NumberedMonth | undefined {
   const month = newOrder ? number : ((number + 1) % 12) + 1;
   const nth = `${ordinals[number - 1]!.replace(/^./, (c) => c.toUpperCase())} Month`;
   const because = newOrder
-    ? `from 1752 the ${nth} is ${names[month - 1]!}`
-    : `before 1752 the ${nth} was ${names[month - 1]!}`;
+    ? `from 1752 the ${nth} is ${monthNames[month - 1]!}`
+    : `before 1752 the ${nth} was ${monthNames[month - 1]!}`;
   const impossible = (why: string): NumberedMonth => ({ readings: [], because, impossible: why });
 
   if (!newOrder && year === 1751 && number > 10)
@@ -70,7 +71,7 @@ export function monthNumbered(text: string): NumberedMonth | undefined {
     day !== undefined &&
     (day < 1 || day > lastDayOfJulianMonth(number > 10 || newOrder ? year + (newOrder ? 0 : 1) : year, month))
   )
-    return impossible(`${names[month - 1]!} had no day ${day}; read it again.`);
+    return impossible(`${monthNames[month - 1]!} had no day ${day}; read it again.`);
 
   const rest = `-${two(month)}${day === undefined ? '' : `-${two(day)}`}`;
   if (newOrder) {

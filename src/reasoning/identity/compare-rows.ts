@@ -104,31 +104,6 @@ export function sharedProvenance(a: IdentityRow, b: IdentityRow): readonly strin
   return (b.provenance ?? []).filter((root) => roots.has(root));
 }
 
-/**
- * The rows of which each is an observation of its own: of rows joined by shared roots, through any chain, the first.
- * Rows that say nothing of their provenance stand alone.
- */
-export function observations(rows: readonly IdentityRow[]): IdentityRow[] {
-  const leader = rows.map((_, at) => at);
-  const find = (at: number): number => {
-    while (leader[at] !== at) at = leader[at] = leader[leader[at]!]!;
-    return at;
-  };
-  const firstWith = new Map<string, number>();
-  rows.forEach((one, at) => {
-    for (const root of one.provenance ?? []) {
-      const other = firstWith.get(root);
-      if (other === undefined) {
-        firstWith.set(root, at);
-        continue;
-      }
-      const [low, high] = [find(other), find(at)].toSorted((x, y) => x - y) as [number, number];
-      leader[high] = low;
-    }
-  });
-  return rows.filter((_, at) => find(at) === at);
-}
-
 type Judged = string | readonly [level: string, because: string];
 
 function row(

@@ -13,9 +13,9 @@ import { kinOf } from '../kin.ts';
 import { foldName } from '../names/fold.ts';
 import { once } from '../once.ts';
 import { yearsApart } from './agreement.ts';
-import { compareRows } from './compare-rows.ts';
+import { compareRows, sharedProvenance } from './compare-rows.ts';
 import { comparisonAt } from './context.ts';
-import { best, linkOf, sameProvenance, type Link } from './link.ts';
+import { best, linkOf, type Link } from './link.ts';
 import { mentionRows } from './mention-row.ts';
 import { namesakesIn } from './namesakes.ts';
 import type { IdentityRow } from './row.ts';
@@ -184,7 +184,7 @@ function seenBefore(facts: Facts, ref: string, others: readonly string[]): strin
   if (unknown.length > mostUnknown) return [];
   return unknown.filter((other) => {
     const theirs = mentionRows(facts, other);
-    if (sameProvenance(rows[0]!, theirs[0]!)) return false;
+    if (sharedProvenance(rows[0]!, theirs[0]!).length > 0) return false;
     return best(rows, theirs, (a, b) => compareRows(a, b, context)).probability >= 0.5;
   });
 }

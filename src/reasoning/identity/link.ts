@@ -12,7 +12,13 @@ import { mentionAt, type Facts } from '../../model/facts.ts';
 import { gather } from '../../model/multimap.ts';
 import { containmentOf } from '../containment.ts';
 import { once } from '../once.ts';
-import { compareRows, type ComparisonContext, type Ledger, type LedgerRow } from './compare-rows.ts';
+import {
+  compareRows,
+  sharedProvenance,
+  type ComparisonContext,
+  type Ledger,
+  type LedgerRow,
+} from './compare-rows.ts';
 import { comparisonAt } from './context.ts';
 import { crowdOf, type Crowd } from './crowd.ts';
 import { mentionRows } from './mention-row.ts';
@@ -67,7 +73,8 @@ function makeLink(facts: Facts, ref: string, person: string): Link | undefined {
   const leftOut: string[] = [];
   for (const other of facts.people.get(person)?.mentions ?? []) {
     if (other === ref || mentionRows(facts, other).length === 0) continue;
-    (sameProvenance(mine[0]!, mentionRows(facts, other)[0]!) ? leftOut : against).push(other);
+    const shared = sharedProvenance(mine[0]!, mentionRows(facts, other)[0]!);
+    (shared.length > 0 ? leftOut : against).push(other);
   }
   if (against.length === 0) return undefined;
   const crowd = crowdOf(facts, at.record.id);
@@ -119,11 +126,6 @@ function originOf(facts: Facts, refs: readonly string[]): string | undefined {
 const countedPlaces = once(
   (facts: Facts) => new Set(facts.nameCounts.flatMap(({ place }) => (place === undefined ? [] : [place]))),
 );
-
-/** Whether two namings rest on one record: one derives certainly from the other's, or both from a third. */
-export function sameProvenance(a: IdentityRow, b: IdentityRow): boolean {
-  return a.provenance?.some((key) => b.provenance?.includes(key)) ?? false;
-}
 
 /** The mentions that say most, in their own order. */
 function telling(facts: Facts, refs: readonly string[]): string[] {

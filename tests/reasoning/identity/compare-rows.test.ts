@@ -5,7 +5,6 @@ import { dayNumber } from '../../../src/model/days.ts';
 import { yearsApart } from '../../../src/reasoning/identity/agreement.ts';
 import {
   compareRows,
-  observations,
   sharedProvenance,
   usualParameters,
 } from '../../../src/reasoning/identity/compare-rows.ts';
@@ -113,10 +112,6 @@ describe('rows of one provenance', () => {
   const of = (ref: string, ...provenance: string[]) => ({ ref, provenance });
   test('the roots two rows share are named', () =>
     expect(sharedProvenance(of('a', 'x', 'y'), of('b', 'y', 'z'))).toEqual(['y']));
-  test('are one observation, through any chain', () => {
-    const rows = [of('a', 'x'), of('b', 'y'), of('c', 'z'), of('d', 'x', 'y'), { ref: 'e' }];
-    expect(observations(rows).map(({ ref }) => ref)).toEqual(['a', 'c', 'e']);
-  });
 });
 
 test('it does not matter which of the two comes first', () => {
