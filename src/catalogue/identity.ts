@@ -4,6 +4,7 @@
  *
  * Levels stand best first. In each field the shares of `m` add up to one, and those of `u`.
  */
+import { linkedAges, linkedSet } from './linked-ages.ts';
 import { commonPractice } from './sources.ts';
 
 export interface LevelShares {
@@ -19,8 +20,7 @@ export interface FieldShares {
 
 const abs =
   'Australian Bureau of Statistics, cat. 3302.0.55.004, Linking Death Registrations to the 2011 Census, table C.1';
-const ages =
-  'Recorded ages of hand-linked Irish-born men: 53 % agree within 2 years, 67 % within 3, 81 % within 5, 95 % within 10; chance: two ages out of forty years, evenly spread';
+const ages = `Recorded ages of ${linkedSet}: ${linkedAges.map(({ within, share }) => `${Math.round(share * 100)} % agree within ${within} years`).join(', ')}; chance: two ages out of forty years, evenly spread`;
 
 const table = (text: string): LevelShares[] =>
   text

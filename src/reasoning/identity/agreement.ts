@@ -4,11 +4,9 @@
  * Rule (common practice): what is missing says nothing; ages within five years are no contradiction (see the source
  * of the levels of `birth`); of a place or trade written at different lengths, the shorter may be part of the longer.
  */
+import { similarEnough } from '../names/agree.ts';
 import { foldName } from '../names/fold.ts';
 import { jaroWinkler } from '../names/jaro-winkler.ts';
-
-/** Jaro–Winkler similarities from which two texts are `close` and `near` (common practice). */
-const alike = { close: 0.92, near: 0.85 } as const;
 
 /** A text as it is compared: folded as names are, its digits kept, of a bounded length. */
 export function plainText(text: string): string {
@@ -34,7 +32,11 @@ export function textLevel(a: string, b: string): string {
   // A number is another number however alike it looks, but a slip of one digit is a slip.
   if (/^\d+$/.test(a) && /^\d+$/.test(b)) return oneSlip(a, b) ? 'close' : 'different';
   const similarity = jaroWinkler(a, b);
-  return similarity >= alike.close ? 'close' : similarity >= alike.near ? 'near' : 'different';
+  return similarity >= similarEnough.close
+    ? 'close'
+    : similarity >= similarEnough.near
+      ? 'near'
+      : 'different';
 }
 
 /** Whether two texts differ by one character written wrong, left out or put in, or by two neighbours changing places. */

@@ -24,6 +24,7 @@ import { crowdOf, type Crowd } from './crowd.ts';
 import { mentionRows } from './mention-row.ts';
 import { placesAgree, placesMeant } from './place-agreement.ts';
 import type { IdentityRow } from './row.ts';
+import { probabilityOf } from './weight.ts';
 
 /** One line of the ledger of a link. */
 export interface LinkRow extends LedgerRow {
@@ -96,7 +97,7 @@ function makeLink(facts: Facts, ref: string, person: string): Link | undefined {
     prior: context.prior,
     crowd,
     weight,
-    probability: 1 / (1 + 2 ** -(weight + context.prior)),
+    probability: probabilityOf(weight + context.prior),
     against: compared,
     leftOut,
   };
