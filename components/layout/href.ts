@@ -8,6 +8,8 @@ export const recordsIndex = '/records.html';
 export const placesIndex = '/places.html';
 export const rulesIndex = '/rules.html';
 export const examplesIndex = '/examples.html';
+export const associates = '/associates.html';
+export const journeys = '/journeys.html';
 export const sources = '/sources.html';
 export const searches = '/searches.html';
 export const method = '/method.html';
@@ -19,6 +21,7 @@ export const about = '/about.html';
 
 export const caseStory = (id: string): string => `/cases/${id}.html`;
 export const caseProof = (id: string): string => `/cases/${id}/proof.html`;
+export const casePlan = (id: string): string => `/cases/${id}/plan.html`;
 export const evidence = (caseId: string, evidenceId: string): string => `${caseProof(caseId)}#${evidenceId}`;
 export const record = (id: string): string => `/records/${id}.html`;
 export const person = (id: string): string => `/people/${id}.html`;
@@ -28,6 +31,8 @@ export const example = (id: string): string => `/examples/${id}.html`;
 /** One sentence of the rules of proof, in the list of worked examples. */
 export const exampleSentence = (key: string): string => `${examplesIndex}#${key}`;
 
+/** One associate in the list of those beside a family. */
+export const associate = (id: string): string => `${associates}#associate-${id}`;
 /** One search in the log. */
 export const search = (id: string): string => `${searches}#search-${id}`;
 /** One entry of the source list. */

@@ -15,12 +15,18 @@ import { derivationTarget } from '../reasoning/derivation.ts';
 import { kinOf } from '../reasoning/kin.ts';
 import { searchesForFamily } from '../reasoning/points.ts';
 import { searchesForRivals } from '../reasoning/rivals.ts';
+import { associatesView } from './associates.ts';
+import { candidateViews } from './candidates.ts';
+import { clueViews } from './clues.ts';
 import { bodyContext, type Examination } from './examine.ts';
 import { imageSize } from '../corpus/image-size.ts';
 import type { KeptParts } from './kept.ts';
 import { identityLinks } from './identity-links.ts';
+import { journeysView } from './journeys.ts';
+import { kinshipView } from './kinship.ts';
 import { imageHref } from './media-paths.ts';
 import { placeViews } from './place-views.ts';
+import { planView } from './plan.ts';
 import { readingsByMention, readingViews } from './readings.ts';
 import type { BirthView, CaseView, Dossier, MediaView, PersonView, RecordView } from './types.ts';
 import { maskResult, withoutLiving } from './withhold.ts';
@@ -101,6 +107,10 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
       subject,
       narrative,
       links: result ? identityLinks(facts, c, maskResult(corpus, result, withheld)) : [],
+      kinship: kinshipView(facts, c),
+      clues: clueViews(facts, c),
+      families: candidateViews(facts, c),
+      plan: planView(facts, c),
       searches: [...family, ...searchesForRivals(facts, c).filter((search) => !family.includes(search))],
       reviews: facts.reviews
         .filter((review) => review.case === c.id)
@@ -126,6 +136,8 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
     records,
     people,
     places: placeViews(facts, people),
+    associates: associatesView(facts),
+    journeys: journeysView(facts),
     searches: facts.searches,
     series: facts.series,
     sources: citations.sources,

@@ -18,7 +18,13 @@ import type { Site } from '../model/site.ts';
 import type { CaseResult } from '../reasoning/types.ts';
 import type { Counts } from '../corpus/types.ts';
 import type { Rendered } from '../markdown/types.ts';
+import type { AssociatesView } from './associates.ts';
+import type { CandidateView } from './candidates.ts';
+import type { ClueView } from './clues.ts';
 import type { LinkView } from './identity-links.ts';
+import type { JourneysView } from './journeys.ts';
+import type { KinshipView } from './kinship.ts';
+import type { PlanView } from './plan.ts';
 
 export interface Dossier {
   site: Site;
@@ -32,6 +38,10 @@ export interface Dossier {
   people: ReadonlyMap<string, PersonView>;
   /** The places something of the content refers to, and everything above them. */
   places: ReadonlyMap<string, PlaceView>;
+  /** Those who keep turning up beside the families of the cases. */
+  associates: AssociatesView;
+  /** Who travelled together, and who came after whom. */
+  journeys: JourneysView;
   searches: ReadonlyMap<string, Search>;
   series: ReadonlyMap<string, Series>;
   /** The source list, in bibliography order. */
@@ -50,6 +60,13 @@ export interface CaseView {
   narrative: Rendered;
   /** The links between mentions and people that the conclusion or working idea depends on. */
   links: LinkView[];
+  /** The subject’s family, with the lines still untraced. */
+  kinship: KinshipView;
+  clues: ClueView[];
+  /** Candidate families beside the subject’s own. */
+  families: CandidateView[];
+  /** What should exist, what was searched, and what to search next. */
+  plan: PlanView;
   /** Searches logged for the subject or anyone joined to them, with those for rivals. */
   searches: Search[];
   reviews: ReviewView[];
