@@ -70,7 +70,7 @@ export const roleWords: Readonly<Record<RoleKind, readonly string[]>> = {
     'trustee',
   ],
   informant: ['informant', 'reporter', 'sender', 'writer', 'recipient'],
-  mourner: ['pallbearer', 'pall-bearer', 'bearer', 'mourner', 'chief mourner'],
+  mourner: ['pallbearer', 'pall-bearer', 'mourner', 'chief mourner'],
   'fellow-worker': [
     'partner',
     'employee',
@@ -167,4 +167,37 @@ export const roleWords: Readonly<Record<RoleKind, readonly string[]>> = {
     'collector',
     'officer',
   ],
+};
+
+/**
+ * How near on a page or list counts as beside somebody (common practice: research in a census reads at least the ten
+ * entries on either side).
+ */
+export const nearBy = { lines: 10, households: 3 } as const;
+
+/** In an unnumbered record of more mentions than this, only those tied to the family in so many words are beside it. */
+export const longList = 40;
+
+/** Turns of phrase that make whoever it is said of a neighbour, whatever else they are. */
+export const nextTo =
+  /\b(?:neighbou?r|adjoining|adjacent|abutting|next (?:door|house|household)|household (?:after|before)|third household)\b/;
+
+/** A name with one of these words is a company or body (common practice). */
+export const bodies =
+  /\b(?:company|corporation|society|board|bank|railway|railroad|commissioners|guardians|trustees|estate)\b/i;
+
+/** Series in which entries that stand together were written door by door, plot by plot or pew by pew (common practice). */
+export const byTheDoor: ReadonlySet<string> = new Set(['census', 'land', 'directory', 'tax', 'society']);
+
+/** The word that joins a part to the person it is played for; “of” for all others. */
+export const joinedBy: Readonly<Record<string, string>> = {
+  witness: 'for',
+  informant: 'for',
+  bondsman: 'for',
+  surety: 'for',
+  boarder: 'with',
+  lodger: 'with',
+  partner: 'with',
+  grantor: 'to',
+  grantee: 'from',
 };

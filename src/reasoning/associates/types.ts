@@ -16,7 +16,10 @@ export type AssociateRole =
 
 /** One mention of an associate beside the family. */
 export interface Sighting {
-  /** `record#mention`. */
+  /**
+   * `record#mention`; of somebody whom the entry of another names (the friend a passenger was joining) that entry, and
+   * of an informant whom the record does not mention the record alone.
+   */
   ref: string;
   record: string;
   role: AssociateRole;
@@ -36,6 +39,10 @@ export interface StatedOrigin {
   reading: string;
   /** The one place it means, where the gazetteer knows it clearly. */
   place?: string;
+  /** It lies in the country the family came from. */
+  lead: boolean;
+  /** The mention is only of the same name: nobody has said that it is this person. */
+  byName: boolean;
 }
 
 /** One probable individual, not known to be kin, met beside the family in one record or more. */
@@ -44,6 +51,8 @@ export interface Associate {
   id: string;
   /** The person the author takes the mentions to be; absent for a group made by name alone. */
   person?: string;
+  /** Mentions of nobody yet that were put to the person or to one another by their names alone. */
+  byName: string[];
   /** The name as most often written. */
   name: string;
   /** Every spelling met, commonest first. */
@@ -63,4 +72,41 @@ export interface Associate {
   chance: number;
   /** Where records say they came from: the lead. */
   origins: StatedOrigin[];
+}
+
+/** All associates of one surname. */
+export interface SurnameGroup {
+  /** As most often written. */
+  surname: string;
+  /** Ids of associates, in their order in the family. */
+  associates: string[];
+  /** Records that are not copies of one another. */
+  records: number;
+  /** The surname is one of the family's own, so that they may be kin. */
+  ofFamily: boolean;
+}
+
+/** Those beside one family, with what chance alone would give. */
+export interface FamilyAssociates {
+  /** The subjects of cases in the family, in the order of the cases. */
+  subjects: string[];
+  /** Everyone joined to them by any chain of parents and spouses. */
+  family: ReadonlySet<string>;
+  /** Records that somebody of the family is in, or that name an associate beside them. */
+  records: string[];
+  /** Most telling first: those met in two independent records or more, by chance; then the others as they were met. */
+  associates: Associate[];
+  /** Surnames that two associates or more bear, those of most records first. */
+  surnames: SurnameGroup[];
+  /** How many different people were met; how many of them in one independent record only. */
+  met: number;
+  metOnce: number;
+  /** How many were met in two independent records or more. */
+  recurring: number;
+  /** Of all names met, how many would come back by accident. */
+  expectedByAccident: number;
+  /** Names that too many mentions bear to tell anybody apart; nobody was put together by them. */
+  tooCommon: string[];
+  /** The country the cases look to, by id. */
+  country?: string;
 }

@@ -6,6 +6,7 @@ import type { Facts } from '../../model/facts.ts';
 import { preparedGiven, preparedSurname } from '../names/prepared.ts';
 import { once } from '../once.ts';
 import { mentionRows } from './mention-row.ts';
+import type { IdentityRow } from './row.ts';
 
 /** A name borne by more mentions than this tells nobody apart; they are not compared with each other. */
 export const mostNamesakes = 150;
@@ -13,6 +14,8 @@ export const mostNamesakes = 150;
 export interface Namesakes {
   /** Mentions that share a name with this one, itself not included, in file order; none for a name too common. */
   of(ref: string): readonly string[];
+  /** What a mention is found by: each surname key with each given one; none where either is missing. */
+  keys(ref: string): readonly string[];
 }
 
 /** Who shares a name with whom, over the whole content. A mention without given name or surname shares none. */
@@ -31,6 +34,7 @@ export const namesakesIn: (facts: Facts) => Namesakes = once((facts: Facts): Nam
       }
     }
   return {
+    keys: (ref) => keysOf.get(ref) ?? [],
     of(ref) {
       const found = new Set<string>();
       for (const key of keysOf.get(ref) ?? []) {
@@ -43,10 +47,15 @@ export const namesakesIn: (facts: Facts) => Namesakes = once((facts: Facts): Nam
   };
 });
 
-/** Keys of the names a mention has been read as: each surname key with each given one. */
+/** Keys of the names a mention has been read as. */
 function nameKeys(facts: Facts, ref: string): string[] {
+  return keysOfNames(mentionRows(facts, ref));
+}
+
+/** What names are found by: each surname key with each given one. */
+export function keysOfNames(names: readonly Pick<IdentityRow, 'given' | 'surname'>[]): string[] {
   const keys = new Set<string>();
-  for (const { given, surname } of mentionRows(facts, ref)) {
+  for (const { given, surname } of names) {
     if (given === undefined || surname === undefined) continue;
     for (const s of preparedSurname(surname).keys)
       for (const g of preparedGiven(given).keys) keys.add(`${s} ${g}`);

@@ -1,0 +1,153 @@
+/**
+ * How often a name would come back beside a family by accident.
+ *
+ * The model. Grant that the name was met once. Every further place for a name beside the family (in record *r* there
+ * are *n_r*, for the named people who are not kin) is filled, independently, by somebody of that name with probability
+ * *s*: the share of the given name times the share of the surname, as common as where the record was made or as in the
+ * country the family came from, whichever is more; never less than one in the people of the place, since of so many
+ * somebody has to stand there; and never less than the share in which one list names several people alike. A record
+ * holds the name with probability 1 − (1 − s)^n_r. *Expected* is the sum of n_r · s over the family's other independent
+ * records, and *chance* the probability that as many of them hold the name as do, or more: the Poisson binomial
+ * distribution, or for many records the Poisson distribution (see `chance.ts`). Of the records that do hold the name
+ * the one that says least is the one granted.
+ *
+ * Among hundreds of names some come back by accident. How many is the sum, over all names met, of the probability that
+ * another record holds the name; it stands beside the number that did.
+ */
+import type { Facts } from '../../model/facts.ts';
+import { anyOf, atLeast, poissonAtLeast } from '../chance.ts';
+import { comparisonAt } from '../identity/context.ts';
+import { crowdOf } from '../identity/crowd.ts';
+import type { Share } from '../identity/compare-rows.ts';
+
+/** One independent record of the family: where it was made, and how many names beside the family it holds. */
+export interface Occasion {
+  record: string;
+  places: number;
+}
+
+export interface NameMet {
+  given: string;
+  surname: string;
+  /** The share in which some list names several people so, not counting the first; 0 where none does. */
+  alike: number;
+}
+
+export interface Rarity {
+  share: number;
+  because: string;
+  source: string;
+}
+
+export interface ChanceModel {
+  /** How common a name is where a record was made. */
+  rarity(name: NameMet, record: string): Rarity;
+  /** The rarity where it is most common, expected number and chance, for a name held by these independent records. */
+  of(name: NameMet, held: readonly string[]): { rarity: Rarity; expected: number; chance: number };
+  /** The probability that another record than the one it was met in holds the name. */
+  again(name: NameMet, metIn: string): number;
+}
+
+/** With more records than this the Poisson distribution stands for the exact one. */
+const manyRecords = 200;
+
+/** The model for a family's independent records. `country` is where the family came from, if that is known. */
+export function chanceModel(facts: Facts, occasions: readonly Occasion[], country?: string): ChanceModel {
+  const placeOf = (record: string) => facts.records.get(record)?.place ?? '';
+  /** Occasions by place and number of names, since these alone matter: how many there are of each. */
+  const alike = new Map<string, { record: string; places: number; times: number }>();
+  const totals = new Map<string, { record: string; places: number }>();
+  const sizes = new Map<string, number>();
+  for (const { record, places } of occasions) {
+    const place = placeOf(record);
+    sizes.set(record, places);
+    const key = `${places} ${place}`;
+    const known = alike.get(key);
+    if (known) known.times += 1;
+    else alike.set(key, { record, places, times: 1 });
+    const total = totals.get(place);
+    if (total) total.places += places;
+    else totals.set(place, { record, places });
+  }
+  const abroad = country === undefined ? undefined : comparisonAt(facts, '', country);
+  const shares = new Map<string, Rarity>();
+
+  const rarity = (name: NameMet, record: string): Rarity => {
+    const key = `${name.given} / ${name.surname} / ${placeOf(record)} / ${name.alike}`;
+    let found = shares.get(key);
+    if (!found) shares.set(key, (found = worked(name, record)));
+    return found;
+  };
+  const worked = (name: NameMet, record: string): Rarity => {
+    const here = comparisonAt(facts, record);
+    const commoner = (part: 'given' | 'surname', value: string): Share & { source?: string } => {
+      const one = here.shares!(part, value)!;
+      const other = abroad?.shares!(part, value);
+      return other && other.share > one.share ? other : one;
+    };
+    const given = commoner('given', name.given);
+    const surname = commoner('surname', name.surname);
+    const crowd = crowdOf(facts, record);
+    const both = given.share * surname.share;
+    const source = [...new Set([surname.source, given.source])].filter(Boolean).join('; ');
+    const least = Math.max(1 / crowd.people, name.alike);
+    if (both >= least) return { share: both, because: `${surname.because} ${given.because}`, source };
+    return name.alike > 1 / crowd.people
+      ? {
+          share: least,
+          because: 'One list beside the family names several people so.',
+          source: 'the record itself',
+        }
+      : {
+          share: least,
+          because: `The name is rarer than one in the people of the place, and is taken as that: ${crowd.because}.`,
+          source: crowd.source,
+        };
+  };
+
+  const expectedIn = (name: NameMet, record: string) => (sizes.get(record) ?? 0) * rarity(name, record).share;
+  const expectedAll = (name: NameMet) =>
+    sum([...totals.values()], ({ record, places }) => places * rarity(name, record).share);
+
+  return {
+    rarity,
+    of(name, held) {
+      const granted = held.reduce((least, one) =>
+        expectedIn(name, one) < expectedIn(name, least) ? one : least,
+      );
+      const expected = Math.max(0, expectedAll(name) - expectedIn(name, granted));
+      const most = held.map((record) => rarity(name, record)).reduce((a, b) => (b.share > a.share ? b : a));
+      return { rarity: most, expected, chance: chanceOf(held.length - 1, name, granted) };
+    },
+    again(name, metIn) {
+      // ∏ (1 − s)^n over all places, less those of the record it was met in.
+      const none = sum(
+        [...totals.values()],
+        ({ record, places }) => places * Math.log1p(-Math.min(rarity(name, record).share, 1 - 1e-12)),
+      );
+      const own = (sizes.get(metIn) ?? 0) * Math.log1p(-Math.min(rarity(name, metIn).share, 1 - 1e-12));
+      return -Math.expm1(Math.min(0, none - own));
+    },
+  };
+
+  function chanceOf(others: number, name: NameMet, granted: string): number {
+    if (others <= 0) return 1;
+    const left = (key: string, times: number) =>
+      key === `${sizes.get(granted)} ${placeOf(granted)}` ? times - 1 : times;
+    if (occasions.length > manyRecords) {
+      const mean = sum(
+        [...alike],
+        ([key, { record, places, times }]) => left(key, times) * anyOf(places, rarity(name, record).share),
+      );
+      return poissonAtLeast(others, mean);
+    }
+    const chances = [...alike].flatMap(([key, { record, places, times }]) =>
+      Array.from({ length: left(key, times) }, () => anyOf(places, rarity(name, record).share)),
+    );
+    return atLeast(others, chances);
+  }
+}
+
+function sum<T>(list: readonly T[], value: (one: T) => number): number {
+  return list.reduce((total, one) => total + value(one), 0);
+}

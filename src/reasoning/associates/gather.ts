@@ -1,0 +1,268 @@
+/** Everyone beside one family, record by record: the namings to be put together, and how each stands to the family. */
+import { longList } from '../../catalogue/roles.ts';
+import { civil } from '../../model/days.ts';
+import { daySpan } from '../../model/edtf.ts';
+import { mentionAt, mentionIndex, type Facts } from '../../model/facts.ts';
+import { splitMentionRef } from '../../model/common.ts';
+import { gather } from '../../model/multimap.ts';
+import type { Mention, SourceRecord } from '../../model/record.ts';
+import { mentionRows } from '../identity/mention-row.ts';
+import { keysOfNames, namesakesIn } from '../identity/namesakes.ts';
+import { kinOf } from '../kin.ts';
+import { parseName } from '../names/parse-name.ts';
+import { once } from '../once.ts';
+import { distances, partOf, standingIn, tiedTo, type RecordStanding } from './beside.ts';
+import type { Naming } from './individuals.ts';
+import { associateKinds, kindsOf } from './role-kinds.ts';
+import { shapeOf } from './shape.ts';
+import type { AssociateRole, Sighting } from './types.ts';
+
+/** A naming with the sighting it makes. */
+export interface Seen extends Naming {
+  sighting: () => Sighting;
+}
+
+export interface Crowd {
+  near: Seen[];
+  /** Too far off on their lists to count unless their names are met elsewhere. */
+  far: Seen[];
+  /** Per record: places for a name, and the largest share of them that bear one name, not counting the first. */
+  places: Map<string, number>;
+  /** By key of a name: the largest share in which one record names several people so, not counting the first. */
+  alike: Map<string, number>;
+}
+
+/** Ties between mentions of two records, and voyages, over the whole content. */
+const across = once((facts: Facts) => {
+  const ties = new Map<string, { other: string; as: string; turned: boolean }[]>();
+  const voyages = new Map<string, string[]>();
+  for (const record of facts.records.values())
+    for (const [at, mention] of record.mentions.entries()) {
+      const ref = `${record.id}#${mention.id}`;
+      for (const { as, of } of mention.relations) {
+        if (!of.includes('#') || of.startsWith(`${record.id}#`)) continue;
+        gather(ties, of, { other: ref, as, turned: false });
+        gather(ties, ref, { other: of, as, turned: true });
+      }
+      const voyage = shapeOf(record).voyages[at];
+      if (voyage !== undefined) gather(voyages, voyage, ref);
+    }
+  return { ties, voyages };
+});
+
+/** Everyone beside a family. */
+export function crowdBeside(facts: Facts, family: ReadonlySet<string>): Crowd {
+  const kin = kinOf(facts);
+  const own = new Map<string, string[]>();
+  for (const person of family)
+    for (const ref of facts.people.get(person)?.mentions ?? [])
+      if (kin.owner(ref) === person) gather(own, splitMentionRef(ref).record, ref);
+
+  const elsewhere = tiedElsewhere(facts, own);
+  const crowd: Crowd = { near: [], far: [], places: new Map(), alike: new Map() };
+  const records = [...new Set([...own.keys(), ...elsewhere.keys()])].sort();
+  for (const id of records) {
+    const record = facts.records.get(id);
+    if (record) takeRecord(facts, crowd, record, family, elsewhere.get(id) ?? new Map());
+  }
+  return crowd;
+}
+
+interface Elsewhere {
+  role: AssociateRole;
+  as: string;
+  near: boolean;
+}
+
+/** By record and mention: those tied to the family from a record of their own, or aboard the family's ship. */
+function tiedElsewhere(
+  facts: Facts,
+  own: ReadonlyMap<string, readonly string[]>,
+): Map<string, Map<string, Elsewhere>> {
+  const { ties, voyages } = across(facts);
+  const kin = kinOf(facts);
+  const found = new Map<string, Map<string, Elsewhere>>();
+  const put = (ref: string, tie: Elsewhere) => {
+    const { record } = splitMentionRef(ref);
+    const list = found.get(record) ?? new Map<string, Elsewhere>();
+    if (!list.has(ref)) list.set(ref, tie);
+    found.set(record, list);
+  };
+  const sailed = new Map<string, Mention>();
+  for (const refs of own.values())
+    for (const ref of refs) {
+      const person = facts.people.get(kin.owner(ref)!)?.name ?? 'one of the family';
+      for (const { other, as, turned } of ties.get(ref) ?? []) {
+        if (kindsOf(as).includes('kin')) continue;
+        const role = associateKinds(as)[0] ?? 'other';
+        put(other, { role, as: turned ? `${person} was ${as}` : tiedTo(as, person), near: true });
+      }
+      const at = mentionAt(facts, ref);
+      const voyage = at && shapeOf(at.record).voyages[mentionIndex(at.record, at.mention.id)];
+      if (at && voyage !== undefined) sailed.set(voyage, at.mention);
+    }
+  for (const [voyage, { voyage: said }] of sailed) {
+    const aboard = (voyages.get(voyage) ?? []).filter((ref) => !own.has(splitMentionRef(ref).record));
+    const perRecord = new Map<string, number>();
+    for (const ref of aboard) {
+      const { record } = splitMentionRef(ref);
+      perRecord.set(record, (perRecord.get(record) ?? 0) + 1);
+    }
+    for (const ref of aboard)
+      put(ref, {
+        role: 'fellow-passenger',
+        as: `came on the ${said!.ship!}, the family’s ship`,
+        near: perRecord.get(splitMentionRef(ref).record)! <= longList,
+      });
+  }
+  return found;
+}
+
+function takeRecord(
+  facts: Facts,
+  crowd: Crowd,
+  record: SourceRecord,
+  family: ReadonlySet<string>,
+  elsewhere: ReadonlyMap<string, Elsewhere>,
+): void {
+  const tied = new Set(
+    [...elsewhere.keys()]
+      .map((ref) => mentionIndex(record, splitMentionRef(ref).mention))
+      .filter((at) => at >= 0),
+  );
+  const standing = standingIn(facts, record, family, tied);
+  // Where the family is not, only those who are tied to it from there count, and nobody else had a place to fill.
+  const beside =
+    standing.family.length > 0 ? standing.beside : standing.beside.filter(({ at }) => tied.has(at));
+  const places = standing.family.length > 0 ? standing.places : beside.length;
+  const distance = distances(record, standing.family);
+  const perKey = new Map<string, number>();
+  for (const { at, near } of beside) {
+    const mention = record.mentions[at]!;
+    const seen = namingOf(facts, record, mention, () => {
+      const tie = elsewhere.get(`${record.id}#${mention.id}`);
+      const sighting = { ref: `${record.id}#${mention.id}`, record: record.id };
+      if (tie) return { ...sighting, role: tie.role, as: tie.as, beside: [] };
+      const part = partOf(facts, standing, at, distance);
+      return {
+        ...sighting,
+        ...part,
+        beside: part.beside.map((one) => `${record.id}#${record.mentions[one]!.id}`),
+      };
+    });
+    if (!seen) continue;
+    const [key] = seen.keys;
+    if (key !== undefined) perKey.set(key, (perKey.get(key) ?? 0) + 1);
+    const tie = elsewhere.get(seen.ref);
+    const list = (tie ? tie.near : near) ? crowd.near : crowd.far;
+    list.push(seen);
+  }
+  const others = [...partiesOf(facts, standing), ...informantsOf(facts, record, family)];
+  crowd.near.push(...others);
+  crowd.places.set(record.id, places + others.length);
+  for (const [key, n] of perKey)
+    if (n > 1) crowd.alike.set(key, Math.max(crowd.alike.get(key) ?? 0, (n - 1) / Math.max(n, places)));
+}
+
+function namingOf(
+  facts: Facts,
+  record: SourceRecord,
+  mention: Mention,
+  sighting: () => Sighting,
+): Seen | undefined {
+  const ref = `${record.id}#${mention.id}`;
+  const [row] = mentionRows(facts, ref);
+  if (!row || mention.name === undefined) return undefined;
+  const owner = kinOf(facts).owner(ref);
+  return {
+    ref,
+    record: record.id,
+    ...(owner === undefined ? {} : { owner }),
+    name: mention.name,
+    given: row.given ?? '',
+    surname: row.surname ?? '',
+    patronymic: row.surnameIs === 'patronymic',
+    keys: namesakesIn(facts).keys(ref),
+    ...(row.sex ? { sex: row.sex } : {}),
+    ...(row.birth ? { birth: row.birth } : {}),
+    day: dayOf(facts, record.id),
+    sighting,
+  };
+}
+
+/** Whom the family's entries on a list name besides: the friend they were joining, the neighbour they left. */
+function partiesOf(facts: Facts, { record, family }: RecordStanding): Seen[] {
+  return family.flatMap((at) => {
+    const mention = record.mentions[at]!;
+    const parties = [
+      { party: mention.joining, words: 'whom they were joining' },
+      { party: mention.nearest, words: 'whom they left' },
+    ];
+    return parties.flatMap(({ party, words }) => {
+      if (party?.name === undefined || kindsOf(party.relation).includes('kin')) return [];
+      const { given, surname, patronymic } = parseName(party.name);
+      const ref = `${record.id}#${mention.id}`;
+      const role = associateKinds(party.relation)[0] ?? 'other';
+      const as =
+        [party.relation ?? 'somebody', words].join(' ') + (party.address ? `, at ${party.address}` : '');
+      return [
+        {
+          ref,
+          record: record.id,
+          name: party.name,
+          given,
+          surname,
+          patronymic,
+          keys: keysOfNames([{ given: given || undefined, surname: surname || undefined }]),
+          day: dayOf(facts, record.id),
+          sighting: () => ({ ref, record: record.id, role, as, beside: [ref] }),
+        } as Seen,
+      ];
+    });
+  });
+}
+
+/** People of the person files who informed a record of the family without being named in it. */
+function informantsOf(facts: Facts, record: SourceRecord, family: ReadonlySet<string>): Seen[] {
+  const mentioned = kinOf(facts).mentionedIn(record.id);
+  const people = Object.values(record.informants).flatMap(({ person }) =>
+    person === undefined ? [] : [person],
+  );
+  return [...new Set(people)].flatMap((id) => {
+    const person = facts.people.get(id);
+    if (!person || person.placeholder || family.has(id) || mentioned.has(id)) return [];
+    const { given, surname, patronymic } = parseName(person.name);
+    return [
+      {
+        ref: record.id,
+        record: record.id,
+        owner: id,
+        name: person.name,
+        given,
+        surname,
+        patronymic,
+        keys: [],
+        day: dayOf(facts, record.id),
+        sighting: () => ({
+          ref: record.id,
+          record: record.id,
+          role: 'informant',
+          as: 'gave the information',
+          beside: [],
+        }),
+      } as Seen,
+    ];
+  });
+}
+
+/** The last day on which a record may have been made; null where it is not dated. */
+export function dayOf(facts: Facts, record: string): number | null {
+  const { made } = facts.records.get(record) ?? {};
+  return made === undefined ? null : daySpan(made).last;
+}
+
+/** The year of that day. */
+export function yearOf(facts: Facts, record: string): number | undefined {
+  const day = dayOf(facts, record);
+  return day === null ? undefined : civil(day).year;
+}
