@@ -5,7 +5,7 @@
  * and what it copies is added here, since no citation variable says so. Common practice: a citation tells the
  * reader which form of a source was used, and a derivative names its exemplar.
  */
-import type { Citation } from '../model/citation.ts';
+import { citationOf } from './csl-json.ts';
 import type { Derivation, SourceRecord } from '../model/record.ts';
 import { escapeHtml, plainHtml, unsealed, wordsIn } from './escape.ts';
 import { divider } from './note-macros.ts';
@@ -66,14 +66,6 @@ export function formatCitations(
   });
   sources.sort((a, b) => order(a.key, b.key) || order(a.record, b.record));
   return { notes, sources: sources.map(({ record, html }) => ({ record, html })) };
-}
-
-/** Variables that say what a source is without a title: a letter from one to another, an untitled notice. */
-const naming = ['title', 'author', 'recipient', 'container-title', 'genre'] as const;
-
-function citationOf(record: SourceRecord): Citation {
-  const cite = record.cite ?? { type: 'document' as const };
-  return naming.some((variable) => cite[variable] !== undefined) ? cite : { ...cite, title: record.title };
 }
 
 function finished(html: Formatted[keyof Formatted], record: SourceRecord): string {

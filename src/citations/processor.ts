@@ -3,7 +3,8 @@
  * every batch has its own. Items get plain ids of ours, since ids land in HTML unescaped.
  */
 import CSL from 'citeproc';
-import { cslDateVariables, cslNameVariables, type Citation, type CslName } from '../model/citation.ts';
+import type { Citation } from '../model/citation.ts';
+import { cslItem } from './csl-json.ts';
 import { dateInWords } from './date-words.ts';
 import { guard, hyphen, sealed } from './escape.ts';
 import { divider } from './note-macros.ts';
@@ -16,6 +17,8 @@ export interface Formatted {
   held: string;
   short: string;
   entry: string;
+  /** Its place in the source list, where the style sorts the list. */
+  rank?: number;
 }
 
 /** What has been formatted before, by the text of the citation. A `Map` will do. */
@@ -39,7 +42,7 @@ export function format(citations: readonly Citation[], before: FormattedBefore =
     if (formatted) known.set(text, formatted);
     else fresh.set(text, citations[i]!);
   });
-  const made = formatAll([...fresh.values()]);
+  const made = withoutFaults([...fresh.values()], batch);
   [...fresh.keys()].forEach((text, i) => {
     known.set(text, made[i]!);
     before.set(text, made[i]!);
@@ -47,26 +50,46 @@ export function format(citations: readonly Citation[], before: FormattedBefore =
   return texts.map((text) => known.get(text)!);
 }
 
-function formatAll(citations: readonly Citation[]): Formatted[] {
+/** Formats by `batch`, and without a style what the processor trips over: it must not cost the others their notes. */
+export function withoutFaults(
+  citations: readonly Citation[],
+  batch: (citations: readonly Citation[]) => Formatted[],
+): Formatted[] {
   if (citations.length === 0) return [];
   try {
     return batch(citations);
   } catch {
-    // A value the processor trips over must not cost the others their notes: look for it, and do without style there.
     if (citations.length === 1) return [plainly(citations[0]!)];
     const middle = citations.length >> 1;
-    return [...formatAll(citations.slice(0, middle)), ...formatAll(citations.slice(middle))];
+    return [
+      ...withoutFaults(citations.slice(0, middle), batch),
+      ...withoutFaults(citations.slice(middle), batch),
+    ];
   }
 }
 
 function batch(citations: readonly Citation[]): Formatted[] {
-  const items = new Map(citations.map(toCslJson).map((item) => [item.id, item]));
+  const items = new Map(citations.map((cite, i) => [`r${i}`, cslItem(cite, `r${i}`, inWords)]));
   const engine = new CSL.Engine(
     { retrieveLocale: () => noteLocale, retrieveItem: (id) => items.get(id)! },
     noteStyle,
     'en-US',
     true,
   );
+  prepare(engine);
+  const ids = [...items.keys()];
+  engine.updateItems(ids, true);
+
+  const entries = entriesById(engine);
+  return ids.map((id) => {
+    const [item = '', held = ''] = engine.makeCitationCluster([{ id, position: 0 }]).split(divider);
+    const short = engine.makeCitationCluster([{ id, position: 1 }]);
+    return { item: tidy(item), held: tidy(held), short: tidy(short), entry: entries.get(id)?.html ?? '' };
+  });
+}
+
+/** Settles how an engine reads sealed values and what it makes of them. */
+export function prepare(engine: CSL.Engine): void {
   engine.setOutputFormat('html');
   // An author’s note is a note, even when its first line looks like “archive: …”.
   engine.opt.development_extensions['field_hack'] = false;
@@ -77,15 +100,6 @@ function batch(citations: readonly Citation[]): Formatted[] {
   reader.processTags = (value) => {
     if (!plain.test(value.blobs)) readTags(value);
   };
-  const ids = [...items.keys()];
-  engine.updateItems(ids, true);
-
-  const entries = entriesById(engine);
-  return ids.map((id) => {
-    const [item = '', held = ''] = engine.makeCitationCluster([{ id, position: 0 }]).split(divider);
-    const short = engine.makeCitationCluster([{ id, position: 1 }]);
-    return { item: tidy(item), held: tidy(held), short: tidy(short), entry: entries.get(id) ?? '' };
-  });
 }
 
 /**
@@ -112,18 +126,17 @@ function plainly(cite: Citation): Formatted {
   };
 }
 
-function entriesById(engine: CSL.Engine): Map<string, string> {
+/** Entries of the source list by item, without the element around each, with their place in the list. */
+export function entriesById(engine: CSL.Engine): Map<string, { html: string; rank: number }> {
   const [details, entries] = engine.makeBibliography() || [{ entry_ids: [] }, []];
   return new Map(
-    entries.map((entry, index) => [
-      details.entry_ids[index]![0]!,
-      tidy(
-        entry
-          .replace(/^\s*<div class="csl-entry">/, '')
-          .replace(/<\/div>\s*$/, '')
-          .replace(entryMark, ''),
-      ),
-    ]),
+    entries.map((entry, rank) => {
+      const html = entry
+        .replace(/^\s*<div class="csl-entry">/, '')
+        .replace(/<\/div>\s*$/, '')
+        .replace(entryMark, '');
+      return [details.entry_ids[rank]![0]!, { html: tidy(html), rank }];
+    }),
   );
 }
 
@@ -131,7 +144,7 @@ function entriesById(engine: CSL.Engine): Map<string, string> {
  * Line ends in values are folded, and a ship’s name inside an italic title gets a class: pages hold no inline
  * styles. A processor with nothing to print prints a remark of its own, which nobody should read.
  */
-function tidy(html: string): string {
+export function tidy(html: string): string {
   if (html.includes('[CSL STYLE ERROR')) return '';
   return html
     .replaceAll('<span style="font-style:normal;">', '<span class="upright">')
@@ -139,34 +152,23 @@ function tidy(html: string): string {
     .trim();
 }
 
-const dates: ReadonlySet<string> = new Set(cslDateVariables);
-const names: ReadonlySet<string> = new Set(cslNameVariables);
+/** Values sealed for the processor. */
+export const sealedValues = {
+  text: (value: string, variable: string): string =>
+    variable === 'page' ? sealedPage(value) : sealed(value),
+  name: sealedName,
+};
 
-function toCslJson(cite: Citation, index: number): Record<string, unknown> & { id: string } {
-  const item: Record<string, unknown> & { id: string } = { id: `r${index}`, type: cite.type };
-  for (const [key, value] of Object.entries(cite)) {
-    if (value === undefined || key === 'type') continue;
-    if (names.has(key)) {
-      const list = (value as CslName[]).map(toCslName).filter((name) => name !== undefined);
-      if (list.length > 0) item[key] = list;
-    } else if (dates.has(key)) item[key] = { literal: sealed(dateInWords(value as string)) };
-    else item[key] = key === 'page' ? sealedPage(value as string) : sealed(value as string);
-  }
-  return item;
-}
+/** Our own style takes dates in finished words. */
+const inWords = {
+  ...sealedValues,
+  date: (edtf: string): { literal: string } => ({ literal: sealed(dateInWords(edtf)) }),
+};
 
 /** “11-C” is a sheet, not the pages from 11 to C. */
 function sealedPage(page: string): string {
   const sheet = /^(\d+)-([A-Za-z]\w*)$/.exec(page.trim());
   return sheet ? `${guard}p. ${sheet[1]}${hyphen}${sheet[2]}` : sealed(page);
-}
-
-function toCslName(name: CslName): Record<string, string> | undefined {
-  if (name.literal !== undefined) return { literal: sealedName(name.literal) };
-  const parts = Object.entries(name).filter(([, value]) => value !== undefined);
-  if (parts.length === 0) return undefined;
-  if (name.family === undefined) return { literal: sealedName(parts.map(([, value]) => value).join(' ')) };
-  return Object.fromEntries(parts.map(([key, value]) => [key, sealedName(value!)]));
 }
 
 /** The processor keys its table of names by their words, in a plain object. */
