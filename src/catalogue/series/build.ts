@@ -1,4 +1,4 @@
-import type { BuiltInSeries, OriginDepth, SeriesGap } from './types.ts';
+import type { BuiltInSeries, EntryEvent, OriginDepth, SeriesGap, SeriesPeople } from './types.ts';
 
 /** What a table says of a series; `tells` without dates holds for the whole run, and a run without an end goes on. */
 export interface SeriesRow {
@@ -13,11 +13,31 @@ export interface SeriesRow {
   tells: readonly { from?: string; to?: string; fields: readonly string[]; origin: OriginDepth }[];
   source: string;
   note?: string;
+  entries?: readonly EntryEvent[];
+  who?: SeriesPeople;
+  names?: 'everybody' | 'heads';
+  chance?: number;
 }
 
 /** A whole series from a short table row. */
 export function series(row: SeriesRow): BuiltInSeries {
-  const { id, title, of, alsoOf, kind, from, to = '..', gaps = [], tells, source, note } = row;
+  const {
+    id,
+    title,
+    of,
+    alsoOf,
+    kind,
+    from,
+    to = '..',
+    gaps = [],
+    tells,
+    source,
+    note,
+    entries,
+    who,
+    names,
+    chance,
+  } = row;
   return {
     id,
     title,
@@ -35,5 +55,9 @@ export function series(row: SeriesRow): BuiltInSeries {
     })),
     source,
     ...(note === undefined ? {} : { note }),
+    ...(entries === undefined ? {} : { entries: [...entries] }),
+    ...(who === undefined ? {} : { who }),
+    ...(names === undefined ? {} : { names }),
+    ...(chance === undefined ? {} : { chance }),
   };
 }

@@ -78,6 +78,7 @@ export const canadaSeries: readonly BuiltInSeries[] = [
     id: 'us-canada-border-crossings',
     title: 'Border crossings from Canada into the United States',
     of: 'united-states',
+    chance: 0.1,
     kind: 'passenger',
     from: '1895',
     to: '1956',

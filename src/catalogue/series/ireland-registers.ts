@@ -52,6 +52,7 @@ const civil: readonly BuiltInSeries[] = [
     id: 'ireland-civil-births',
     title: 'Civil registration of births, Ireland',
     of,
+    entries: ['birth'],
     kind: 'vital',
     from: '1864-01-01',
     tells: [
@@ -77,6 +78,7 @@ const civil: readonly BuiltInSeries[] = [
     id: 'ireland-civil-marriages',
     title: 'Civil registration of marriages, Ireland',
     of,
+    entries: ['marriage'],
     kind: 'vital',
     from: '1845-04-01',
     tells: [
@@ -101,6 +103,7 @@ const civil: readonly BuiltInSeries[] = [
     id: 'ireland-civil-deaths',
     title: 'Civil registration of deaths, Ireland',
     of,
+    entries: ['death'],
     kind: 'vital',
     from: '1864-01-01',
     tells: [

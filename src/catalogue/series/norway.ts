@@ -66,6 +66,8 @@ export const norwaySeries: readonly BuiltInSeries[] = [
     id: 'norway-moved-out-lists',
     title: 'Lists of people moved out, church books, Norway',
     of,
+    entries: ['departure'],
+    chance: 0.5,
     kind: 'church',
     from: '1814',
     tells: [
@@ -108,6 +110,8 @@ export const norwaySeries: readonly BuiltInSeries[] = [
     id: 'norway-farm-histories',
     title: 'Farm histories of Norwegian parishes',
     of,
+    entries: ['residence'],
+    chance: 0.4,
     kind: 'history',
     from: '1900',
     tells: [{ fields: ['name', 'born', 'event', 'residence', 'relations'], origin: 'townland' }],

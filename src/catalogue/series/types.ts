@@ -27,6 +27,29 @@ export interface SeriesTells {
   origin: OriginDepth;
 }
 
+/** What in a life makes an entry of a series. `residence` is the mere living there of a grown person. */
+export type EntryEvent =
+  | 'census'
+  | 'birth'
+  | 'marriage'
+  | 'death'
+  | 'arrival'
+  | 'departure'
+  | 'naturalization'
+  | 'residence'
+  | 'childhood'
+  | 'service'
+  | 'biography';
+
+/** Whom a series takes in, where it is not everybody. */
+export interface SeriesPeople {
+  sex?: 'M';
+  /** First and last year of birth, both included. */
+  born?: readonly [first: number, last: number];
+  /** Only those born in another country. */
+  foreignBorn?: true;
+}
+
 /** One class of records of one jurisdiction: the shape of a row of an author's series file. */
 export interface BuiltInSeries {
   id: string;
@@ -45,4 +68,11 @@ export interface BuiltInSeries {
   /** The law or leaflet that says so, or "common practice". */
   source: string;
   note?: string;
+  /** What makes an entry; where absent, what does for series of its kind. */
+  entries?: EntryEvent[];
+  who?: SeriesPeople;
+  /** `heads` where only the head of each household is named. */
+  names?: 'everybody' | 'heads';
+  /** The chance that an entry which should be there survives and is found; where absent, that of its kind. */
+  chance?: number;
 }

@@ -104,6 +104,7 @@ export const usFederalCensus: readonly BuiltInSeries[] = rows.map(([year, fields
           ]
         : [],
     tells: [{ fields, origin }],
+    names: year < 1850 ? 'heads' : 'everybody',
     source: year === 1890 ? `${measuringAmerica}; ${schedulesLostIn1921}` : measuringAmerica,
     note,
   }),

@@ -94,6 +94,7 @@ export const usStateCensus: readonly BuiltInSeries[] = [
       from: String(year),
       to: String(year),
       tells: [{ fields, origin }],
+      names: state === 'wisconsin' && year < 1905 ? 'heads' : 'everybody',
       source: 'State laws and printed instructions for each census (from memory)',
       note,
     }),

@@ -28,6 +28,7 @@ const michigan: readonly BuiltInSeries[] = [
     id: 'michigan-births',
     title: 'Births registered in Michigan',
     of: 'michigan',
+    entries: ['birth'],
     kind: 'vital',
     from: '1867-04-05',
     tells: [
@@ -52,6 +53,7 @@ const michigan: readonly BuiltInSeries[] = [
     id: 'michigan-marriages',
     title: 'Marriages registered in Michigan',
     of: 'michigan',
+    entries: ['marriage'],
     kind: 'vital',
     from: '1867-04-05',
     tells: [
@@ -73,6 +75,7 @@ const michigan: readonly BuiltInSeries[] = [
     id: 'michigan-deaths',
     title: 'Deaths registered in Michigan',
     of: 'michigan',
+    entries: ['death'],
     kind: 'vital',
     from: '1867-04-05',
     tells: [
@@ -92,6 +95,7 @@ const wisconsin: readonly BuiltInSeries[] = [
     id: 'wisconsin-births',
     title: 'Births registered in Wisconsin',
     of: 'wisconsin',
+    entries: ['birth'],
     kind: 'vital',
     from: '1852',
     tells: [
@@ -107,6 +111,7 @@ const wisconsin: readonly BuiltInSeries[] = [
     id: 'wisconsin-marriages',
     title: 'Marriages registered in Wisconsin',
     of: 'wisconsin',
+    entries: ['marriage'],
     kind: 'vital',
     from: '1836',
     tells: [
@@ -124,6 +129,7 @@ const wisconsin: readonly BuiltInSeries[] = [
     id: 'wisconsin-deaths',
     title: 'Deaths registered in Wisconsin',
     of: 'wisconsin',
+    entries: ['death'],
     kind: 'vital',
     from: '1852',
     tells: [
@@ -179,6 +185,7 @@ export const usVital: readonly BuiltInSeries[] = [
       id: `${state}-births`,
       title: `Births registered in ${name}`,
       of: state,
+      entries: ['birth'],
       kind: 'vital',
       from: births,
       tells: [
@@ -193,6 +200,7 @@ export const usVital: readonly BuiltInSeries[] = [
       id: `${state}-deaths`,
       title: `Deaths registered in ${name}`,
       of: state,
+      entries: ['death'],
       kind: 'vital',
       from: deaths,
       tells: [{ fields: certificate, origin: 'country' }],
@@ -203,6 +211,7 @@ export const usVital: readonly BuiltInSeries[] = [
     id: 'us-county-marriages',
     title: 'Marriage licences and returns, county clerks of the United States',
     of: 'united-states',
+    entries: ['marriage'],
     kind: 'vital',
     from: '1789',
     tells: [
