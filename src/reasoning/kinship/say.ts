@@ -1,0 +1,21 @@
+/** A relation as a sentence, with its degree. */
+import type { Facts } from '../../model/facts.ts';
+import { isAffinity, type Relationship } from './types.ts';
+import { ordinal, possessive } from './words.ts';
+
+/** “Bridget Phelan is Maurice Phelan’s niece.” */
+export function relationSentence(facts: Facts, relation: Relationship): string {
+  const name = (id: string) => facts.people.get(id)?.name ?? id;
+  if (relation.kind === 'self') return `${name(relation.from)} is one person.`;
+  return `${name(relation.to)} is ${possessive(name(relation.from))} ${relation.words}.`;
+}
+
+/**
+ * A relation's degree: “third degree by the civil count”, “second degree of affinity, through a marriage”; empty
+ * where none is counted.
+ */
+export function degreeWords(relation: Relationship): string {
+  if (relation.civil === null || relation.civil === 0) return '';
+  const degree = `${ordinal(relation.civil)} degree`;
+  return isAffinity(relation) ? `${degree} of affinity, by the civil count` : `${degree} by the civil count`;
+}
