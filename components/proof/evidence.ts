@@ -1,11 +1,11 @@
-/** One item of evidence as its card shows it: what it says, of whom, who said so, and whether it counts. */
+/** One item of evidence as its row shows it: what it says, of whom, where that comes from, and what it is worth. */
 import { mentionAt, type Facts } from '../../src/model/facts.ts';
 import type { Evidence } from '../../src/model/case.ts';
 import type { Informant, Mention, SourceRecord } from '../../src/model/record.ts';
 import type { ItemResult } from '../../src/reasoning/types.ts';
 import { coverageInWords } from '../layout/dates.ts';
 import * as href from '../layout/href.ts';
-import { formWords, listInWords, plainWords, seenWords } from '../layout/words.ts';
+import { listInWords, plainWords, seenWords } from '../layout/words.ts';
 import type { Fix } from './bodies.ts';
 import type { Namer } from '../../src/dossier/words.ts';
 import { joined, type Part, type Phrase } from '../../src/dossier/phrase.ts';
@@ -13,70 +13,102 @@ import { reasonWords } from './sight-lettering.ts';
 import { saidPhrase, stateWords } from './statements.ts';
 import { rootPhrase, tiePhrase } from '../../src/dossier/words.ts';
 
-export interface EvidenceCard {
+/** Facts under their headings; each may be said of several mentions or records. */
+type FactRows = { term: string; words: Phrase[] }[];
+
+export interface EvidenceRow {
   id: string;
-  /** Titles of its records, or what was searched. */
+  /** Its records, each with the mark of its note, or what was searched. */
   title: Phrase;
   /** A line of its own, a part in another’s line, or no part in the count. */
   mark: 'line' | 'joined' | 'none';
   /** Whether and from where it counts, and on which line of the drawing. */
   verdict: string;
-  rows: { term: string; words: Phrase[] }[];
-  note: string | undefined;
+  /** What it says as the record has it, of whom, and as which place the author reads it. */
+  says: FactRows;
+  /** The class of the source, who spoke, and the class of the information. */
+  source: FactRows;
+  /** The class of the evidence, what ties it to the subject, and what the author says of it. */
+  worth: FactRows;
 }
 
-/** The card of an item. `cite` gives the mark of a new note on a record. */
-export function evidenceCard(
+/** The row of an item. `cite` gives the mark of a new note on a record. */
+export function evidenceRow(
   facts: Facts,
   given: Evidence,
   item: ItemResult,
   fix: Fix | null,
   names: Namer,
   cite: (record: string) => Part,
-): EvidenceCard {
-  const rows: EvidenceCard['rows'] = [];
-  const add = (term: string, ...words: Phrase[]) => words.length > 0 && rows.push({ term, words });
+): EvidenceRow {
   const mentions = item.mentions.flatMap(({ ref, person }) => {
     const at = mentionAt(facts, ref);
     return at ? [{ ...at, ref, person }] : [];
   });
-  if (mentions.length > 0) {
-    add('Says', ...mentions.map(({ mention }) => said(mention, given.states)));
-    add('Of whom', ...mentions.map(({ mention, person, ref }) => ofWhom(mention, ref, person, names)));
-    add(
-      'Informant',
-      ...mentions.map(({ record, mention }) => informantPhrase(record, mention, given.states, names)),
-    );
-  } else if (item.mentions.length > 0) add('Says', ['A statement of somebody not shown here.']);
-  if (item.search !== undefined) add('Search', searchPhrase(facts, item.search, names));
-  add(
-    'Record',
-    ...item.records.map((id): Phrase => [...recordPhrase(facts.records.get(id), names, id), cite(id)]),
-  );
-  if (given.place !== undefined) add('Read as', [names.place(given.place), kindAfter(facts, given.place)]);
-  if (given.against !== undefined)
-    add('Against', [names.place(given.against), kindAfter(facts, given.against)]);
-  add('Evidence', [kindWords[given.kind]]);
-  if (item.roots.length > 0)
-    add(
-      'Rests on',
-      joined(
-        item.roots.map((root) => rootPhrase(root, names)),
-        '; and ',
-        '; ',
-      ),
-    );
-  if (item.mentions.length > 0) add('Tie', tiePhrase(item, given.tiedBy, names));
-  const title =
-    item.search !== undefined ? ['A search'] : joined(item.records.map((id) => [names.recordTitle(id)]));
+  const title: Phrase =
+    item.search === undefined
+      ? joined(item.records.map((id) => [names.record(id), cite(id)]))
+      : ['A search', ...item.records.flatMap((id): Phrase => ['; ', names.record(id), cite(id)])];
   return {
     id: item.id,
     title,
     mark: markOf(item, fix),
     verdict: verdictOf(item, fix, names),
-    rows,
-    note: given.note,
+    says: rows(
+      ['Says', mentions.map(({ mention }) => said(mention, given.states))],
+      [
+        'Says',
+        mentions.length === 0 && item.mentions.length > 0 && ['A statement of somebody not shown here.'],
+      ],
+      ['Of whom', mentions.map(({ mention, person, ref }) => ofWhom(mention, ref, person, names))],
+      ['Search', item.search !== undefined && searchPhrase(facts, item.search, names)],
+      ['Read as', given.place !== undefined && [names.place(given.place), kindAfter(facts, given.place)]],
+      [
+        'Against',
+        given.against !== undefined && [names.place(given.against), kindAfter(facts, given.against)],
+      ],
+    ),
+    source: rows(
+      [
+        'Source',
+        item.records.map((id) => sourceClass(facts.records.get(id), names, item.records.length > 1)),
+      ],
+      [
+        'Informant',
+        mentions.map(({ record, mention }) => informantPhrase(record, mention, given.states, names)),
+      ],
+      [
+        'Information',
+        mentions.map(({ record, mention }) => [informationClass(record, mention, given.states)]),
+      ],
+      [
+        'Rests on',
+        item.roots.length > 0 &&
+          joined(
+            item.roots.map((root) => rootPhrase(root, names)),
+            '; and ',
+            '; ',
+          ),
+      ],
+    ),
+    worth: rows(
+      ['Evidence', [kindWords[given.kind]]],
+      ['Tie', item.mentions.length > 0 && tiePhrase(item, given.tiedBy, names)],
+      ['The author', given.note !== undefined && names.linked(given.note)],
+    ),
   };
+}
+
+/** Rows of those that have something to say; what is said of several mentions alike is said once. */
+function rows(...given: [term: string, words: false | Phrase | Phrase[]][]): FactRows {
+  return given.flatMap(([term, words]) => {
+    if (words === false || words.length === 0) return [];
+    const phrases = Array.isArray(words[0]) ? (words as Phrase[]) : [words as Phrase];
+    const seen = new Map(
+      phrases.filter((phrase) => phrase.length > 0).map((phrase) => [JSON.stringify(phrase), phrase]),
+    );
+    return seen.size > 0 ? [{ term, words: [...seen.values()] }] : [];
+  });
 }
 
 const kindWords: Record<Evidence['kind'], string> = {
@@ -102,31 +134,46 @@ function ofWhom(mention: Mention, ref: string, person: string | null, names: Nam
   return [name, `${role}; taken to be `, names.person(person)];
 }
 
-/** Who supplied a statement and how they knew it. */
-export function informantPhrase(
+/** Who supplied a statement; nothing where a copy leaves that to what it derives from. */
+function informantPhrase(
   record: SourceRecord,
   mention: Mention,
   states: string | undefined,
   names: Namer,
 ): Phrase {
+  const informant = informantOf(record, mention, states);
+  if (informant) return whoPhrase(informant, names);
+  return record.derivedFrom.length > 0 ? [] : ['not known'];
+}
+
+/** How the informant knew: the class of the information (common practice). */
+function informationClass(record: SourceRecord, mention: Mention, states: string | undefined): string {
+  const informant = informantOf(record, mention, states);
+  if (informant) return knowledgeWords[informant.knowledge ?? 'undetermined'];
+  return record.derivedFrom.length > 0
+    ? 'that of the record it derives from'
+    : 'undetermined: who spoke is not known';
+}
+
+/** The informant named for a statement, else the record’s default, else its only one. */
+function informantOf(
+  record: SourceRecord,
+  mention: Mention,
+  states: string | undefined,
+): Informant | undefined {
   const keys = Object.keys(record.informants);
   const named =
     states !== undefined && Object.hasOwn(mention.informants, states)
       ? mention.informants[states]
       : undefined;
   const key = named ?? record.informant ?? (keys.length === 1 ? keys[0] : undefined);
-  const informant =
-    key !== undefined && Object.hasOwn(record.informants, key) ? record.informants[key] : undefined;
-  if (informant)
-    return [...whoPhrase(informant, names), `; ${knowledgeWords[informant.knowledge ?? 'undetermined']}`];
-  if (record.derivedFrom.length > 0) return ['as in the record it derives from'];
-  return ['not known'];
+  return key !== undefined && Object.hasOwn(record.informants, key) ? record.informants[key] : undefined;
 }
 
 const knowledgeWords: Record<NonNullable<Informant['knowledge']>, string> = {
-  primary: 'primary information',
-  secondary: 'secondary information',
-  undetermined: 'how they knew is not determined',
+  primary: 'primary: was there, or did it',
+  secondary: 'secondary: had it from others',
+  undetermined: 'undetermined: how they knew is not known',
 };
 
 function whoPhrase(informant: Informant, names: Namer): Phrase {
@@ -149,11 +196,9 @@ function whoPhrase(informant: Informant, names: Namer): Phrase {
   return [informant.described ?? '', ...told];
 }
 
-/** A record and what kind of witness it is: its form, how it was seen, what it derives from. */
-function recordPhrase(record: SourceRecord | undefined, names: Namer, id: string): Phrase {
-  if (!record) return [names.record(id)];
-  const seen = record.seen ? `, seen ${seenWords[record.seen]}` : '';
-  const form = formWords[record.form];
+/** What kind of source a record is: its form, how it was seen, what it derives from. */
+function sourceClass(record: SourceRecord | undefined, names: Namer, named: boolean): Phrase {
+  if (!record) return [];
   const from = record.derivedFrom.map((d): Phrase =>
     typeof d === 'string'
       ? ['from ', names.record(d)]
@@ -161,8 +206,20 @@ function recordPhrase(record: SourceRecord | undefined, names: Namer, id: string
         ? [`from ${d.unseen}, not examined`]
         : ['perhaps from ', names.record(d.perhaps)],
   );
-  return [names.record(id), `. ${form}${seen}`, ...(from.length > 0 ? ['; ', ...joined(from)] : []), '.'];
+  return [
+    named ? `${record.title}: ` : '',
+    formWords[record.form],
+    record.seen ? `; seen ${seenWords[record.seen]}` : '; how it was seen is not said',
+    ...(from.length > 0 ? ['; ', ...joined(from)] : []),
+  ];
 }
+
+/** The class of a source (common practice). */
+const formWords: Record<SourceRecord['form'], string> = {
+  original: 'original record',
+  derivative: 'derivative, a copy, index or transcript',
+  authored: 'authored, somebody’s own account',
+};
 
 function searchPhrase(facts: Facts, id: string, names: Namer): Phrase {
   const search = facts.searches.get(id);
@@ -180,7 +237,7 @@ function kindAfter(facts: Facts, place: string): string {
   return kind ? `, ${kind}` : '';
 }
 
-function markOf(item: ItemResult, fix: Fix | null): EvidenceCard['mark'] {
+function markOf(item: ItemResult, fix: Fix | null): EvidenceRow['mark'] {
   if (fix?.bodies.some((body) => body.item === item.id)) return 'line';
   return item.counts && fix ? 'joined' : 'none';
 }

@@ -3,12 +3,13 @@
  * their numbers do not hang on the order in which components happen to be rendered.
  */
 import type { CaseView, Dossier } from '../../src/dossier/types.ts';
+import type { Rendered } from '../../src/markdown/types.ts';
 import type { CaseFile } from '../../src/model/case.ts';
 import type { CaseResult } from '../../src/reasoning/types.ts';
 import { mentionAt } from '../../src/model/facts.ts';
 import { plainWords } from '../layout/words.ts';
 import { bodiesOf, relationOf, type Fix } from './bodies.ts';
-import { evidenceCard, type EvidenceCard } from './evidence.ts';
+import { evidenceRow, type EvidenceRow } from './evidence.ts';
 import { ledgerViews, type LedgerView } from './identity.ts';
 import type { Namer } from '../../src/dossier/words.ts';
 import { namerOf } from './names.ts';
@@ -32,7 +33,9 @@ export interface ProofPage {
   result: CaseResult;
   fix: Fix | null;
   names: Namer;
-  evidence: EvidenceCard[];
+  /** The author’s narrative. */
+  argument: Rendered;
+  evidence: EvidenceRow[];
   /** Who is who: the links between mentions and people that the conclusion depends on. */
   ledgers: LedgerView[];
   dependent: Phrase[];
@@ -52,11 +55,11 @@ export interface ProofPage {
 export function proofPage(dossier: Dossier, view: CaseView, result: CaseResult): ProofPage {
   const c = view.case;
   const names = namerOf(dossier, view);
-  const book = notebook(dossier.records);
+  const book = notebook(dossier.records, view.argument.notes);
   const fix = bodiesOf(result, c.evidence);
   const evidence = result.items.flatMap((item) => {
     const given = c.evidence[item.index];
-    return given ? [evidenceCard(dossier.facts, given, item, fix, names, book.cite)] : [];
+    return given ? [evidenceRow(dossier.facts, given, item, fix, names, book.cite)] : [];
   });
   const of = (relation: string) =>
     groupPairs(result.pairs.filter((pair) => relationOf(pair) === relation)).map((group) =>
@@ -66,6 +69,7 @@ export function proofPage(dossier: Dossier, view: CaseView, result: CaseResult):
     result,
     fix,
     names,
+    argument: view.argument,
     evidence,
     ledgers: ledgerViews(dossier, view.links, names),
     dependent: of('dependent'),

@@ -10,6 +10,7 @@ const all = {
   conclusion: 'The conclusion',
   lines: 'Sight lines',
   support: 'How far the evidence reaches',
+  argument: 'The author’s argument',
   evidence: 'The evidence, item by item',
   who: 'Who is who',
   independence: 'What depends on what',
@@ -35,9 +36,12 @@ export function section(key: SectionKey, page: Pick<ProofPage, 'result'>): Secti
 }
 
 /** The sections a page has: without a place there is nothing to draw, to count or to overturn. */
-export function sections(page: Pick<ProofPage, 'result' | 'rejected' | 'candidates' | 'ledgers'>): Section[] {
+export function sections(
+  page: Pick<ProofPage, 'result' | 'argument' | 'rejected' | 'candidates' | 'ledgers'>,
+): Section[] {
   const keys = (Object.keys(all) as SectionKey[]).filter((key) => {
     if (page.result.place === null && ['lines', 'support', 'overturn'].includes(key)) return false;
+    if (key === 'argument') return page.argument.parts.length > 0;
     if (key === 'who') return page.ledgers.length > 0;
     return key !== 'aside' || page.rejected.length + page.candidates.length > 0;
   });

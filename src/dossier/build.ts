@@ -2,6 +2,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { formatCitations } from '../citations/format.ts';
+import { noteStyleProblem } from '../citations/with-style.ts';
 import { renderedBefore, standsAlone } from '../markdown/alone.ts';
 import { renderBody } from '../markdown/render.ts';
 import type { Rendered } from '../markdown/types.ts';
@@ -24,6 +25,7 @@ import type { KeptParts } from './kept.ts';
 import { identityLinks } from './identity-links.ts';
 import { journeysView } from './journeys.ts';
 import { kinshipView } from './kinship.ts';
+import { libraryView } from './library.ts';
 import { imageHref } from './media-paths.ts';
 import { placeViews } from './place-views.ts';
 import { planView } from './plan.ts';
@@ -43,6 +45,7 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
   const citations = formatCitations(facts.records.values(), {
     language: corpus.site.language,
     before: kept?.citations,
+    style: usableStyle(corpus.citationStyle?.text),
   });
   const note = (record: string) => citations.notes.get(record) ?? { full: record, short: record };
   const render = (kind: 'case' | 'record' | 'person', id: string, body: string): Rendered => {
@@ -95,6 +98,10 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
     if (!subject) continue;
     const result = examination.cases.get(c.id) ?? null;
     const narrative = render('case', c.id, c.body);
+    const argument = renderBody(c.body, {
+      ...bodyContext(corpus, 'case', c.id, note),
+      inSection: { rank: 3, anchors: '_argument-' },
+    }).rendered;
     const family = searchesForFamily(facts, c.subject);
     const digest = examination.digests.get(c.id) ?? '';
     cases.set(c.id, {
@@ -106,6 +113,7 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
       ],
       subject,
       narrative,
+      argument,
       links: result ? identityLinks(facts, c, maskResult(corpus, result, withheld)) : [],
       kinship: kinshipView(facts, c),
       clues: clueViews(facts, c),
@@ -141,8 +149,14 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
     searches: facts.searches,
     series: facts.series,
     sources: citations.sources,
+    library: libraryView(facts, citations.notes),
     findings: examination.findings,
   };
+}
+
+/** A style that is wrong is an error, and the preview goes on with our own. */
+function usableStyle(style: string | undefined): string | undefined {
+  return style === undefined || noteStyleProblem(style) ? undefined : style;
 }
 
 function personViews(

@@ -24,6 +24,7 @@ import type { ClueView } from './clues.ts';
 import type { LinkView } from './identity-links.ts';
 import type { JourneysView } from './journeys.ts';
 import type { KinshipView } from './kinship.ts';
+import type { LibraryView } from './library.ts';
 import type { PlanView } from './plan.ts';
 
 export interface Dossier {
@@ -46,6 +47,8 @@ export interface Dossier {
   series: ReadonlyMap<string, Series>;
   /** The source list, in bibliography order. */
   sources: SourceEntry[];
+  /** The citations of all records, to copy. */
+  library: LibraryView;
   findings: Finding[];
 }
 
@@ -58,6 +61,8 @@ export interface CaseView {
   blockedBy: string[];
   subject: PersonView;
   narrative: Rendered;
+  /** The narrative as a section of the proof page, its headings one level lower. */
+  argument: Rendered;
   /** The links between mentions and people that the conclusion or working idea depends on. */
   links: LinkView[];
   /** The subject’s family, with the lines still untraced. */

@@ -53,53 +53,39 @@ export class Notes {
       if (index > 0) out.push({ type: 'text', value: item.after === ';' ? '; ' : ' ' });
       if (item.before !== '')
         out.push({ type: 'text', value: `${index === 0 && atStart ? capital(item.before) : item.before} ` });
-      out.push(...this.#record(item.id, item.locator === '' ? '' : `, ${item.locator}`));
+      out.push(...this.#record(item.id, item.locator));
     });
     return out;
   }
 
   #record(id: string, locator: string): ElementContent[] {
+    const after = locator === '' ? '' : `, ${locator}`;
     if (!this.#ctx.hasRecord(id))
-      return [element('span', { className: ['unresolved'] }, id), { type: 'text', value: locator }];
+      return [element('span', { className: ['unresolved'] }, id), { type: 'text', value: after }];
     const note = this.#ctx.note(id);
-    const href = `/records/${id}.html`;
-    if (this.#cited.has(id)) {
-      const short = /<a\b/.test(note.short) ? [raw(note.short)] : [element('a', { href }, raw(note.short))];
-      return [...short, { type: 'text', value: locator }];
-    }
+    const isShort = this.#cited.has(id);
     this.#cited.add(id);
-    const own = says(plainText(note.item ?? note.full), locator) ? '' : locator;
-    const label = `record: ${plainText(note.short)}`;
+    const set = locator === '' ? undefined : note.at?.(locator, isShort ? 'short' : 'full');
+    if (isShort) return this.#short(id, set ?? note.short, set === undefined ? after : '');
+    const own = set !== undefined || says(plainText(note.item ?? note.full), after) ? '' : after;
     return [
-      raw(note.item ?? note.full),
+      raw(set ?? note.item ?? note.full),
       { type: 'text', value: own },
-      ...(note.item === undefined ? [] : [raw(note.held ?? '')]),
+      ...(set !== undefined || note.item === undefined ? [] : [raw(note.held ?? '')]),
       { type: 'text', value: ' (' },
-      element('a', { href, ariaLabel: label }, 'record'),
+      element('a', { href: recordHref(id), ariaLabel: `record: ${plainText(note.short)}` }, 'record'),
       { type: 'text', value: ')' },
     ];
   }
 
-  /** The mark of a note in the text and, where there is a margin, the note beside it. See the head of render.ts. */
+  #short(id: string, words: string, after: string): ElementContent[] {
+    const linked = /<a\b/.test(words) ? raw(words) : element('a', { href: recordHref(id) }, raw(words));
+    return [linked, { type: 'text', value: after }];
+  }
+
+  /** The mark of a note in the text and its copy. See the head of render.ts. */
   mark(number: number, first: boolean, margin: boolean): ElementContent[] {
-    const link = element(
-      'a',
-      {
-        ...(first ? { id: `ref-${number}` } : {}),
-        href: `#note-${number}`,
-        role: 'doc-noteref',
-        ariaLabel: `note ${number}`,
-      },
-      String(number),
-    );
-    const mark = element('sup', { className: ['note-mark'] }, link);
-    if (!margin || !first) return [mark];
-    const content = forMargin(this.#notes[number - 1]!.content);
-    const label = element('span', { className: ['sidenote-number'] }, String(number));
-    return [
-      mark,
-      element('span', { className: ['sidenote'], hidden: true, ariaHidden: 'true' }, label, ' ', ...content),
-    ];
+    return noteMark(number, first, margin && first ? this.#notes[number - 1]!.content : null);
   }
 
   all(): Note[] {
@@ -111,13 +97,45 @@ export class Notes {
   }
 }
 
+/**
+ * The mark of a note, and after it the hidden copy of what the note says. The mark is a link down to the note; where
+ * the browser can open a note in place, a style sheet shows the button instead. Only the first mark of a note has the
+ * id that the note’s way back leads to.
+ */
+export function noteMark(
+  number: number,
+  first: boolean,
+  copy: readonly ElementContent[] | null,
+): ElementContent[] {
+  const link = element(
+    'a',
+    { href: `#note-${number}`, role: 'doc-noteref', ariaLabel: `note ${number}` },
+    String(number),
+  );
+  const button = element(
+    'button',
+    { type: 'button', popoverTarget: `note-${number}`, hidden: true, ariaLabel: `note ${number}` },
+    String(number),
+  );
+  const id = first ? { id: `ref-${number}` } : {};
+  const mark = element('sup', { ...id, className: ['note-mark'] }, link, button);
+  if (copy === null) return [mark];
+  const label = element('span', { className: ['sidenote-number'] }, String(number));
+  const hidden = { className: ['sidenote'], hidden: true, ariaHidden: 'true' };
+  return [mark, element('span', hidden, label, ' ', ...forMargin(copy))];
+}
+
+function recordHref(id: string): string {
+  return `/records/${id}.html`;
+}
+
 /** Whether a citation gives a locator already, as one of its own parts: “…, p. 22” of “, p. 22”. */
 function says(citation: string, locator: string): boolean {
   return locator !== '' && `${citation},`.includes(`${locator},`);
 }
 
-/** The copy in the margin repeats no id and takes no part in moving by keyboard. */
-function forMargin(nodes: ElementContent[]): ElementContent[] {
+/** The copy repeats no id and takes no part in moving by keyboard. */
+function forMargin(nodes: readonly ElementContent[]): ElementContent[] {
   return nodes.map((node) => {
     if (node.type === 'raw') return raw(node.value.replaceAll(/<a(?=\s)/g, '<a tabindex="-1"'));
     if (node.type !== 'element') return node;

@@ -1,21 +1,26 @@
 /**
  * Markdown bodies as HTML.
  *
- * **Notes.** A citation leaves a mark in the text, and after it, hidden, a copy of the note for the margin:
+ * **Notes.** A citation leaves a mark in the text, and after it, hidden, a copy of the note:
  *
- *     <sup class="note-mark"><a id="ref-3" href="#note-3" role="doc-noteref" aria-label="note 3">3</a></sup>
+ *     <sup id="ref-3" class="note-mark">
+ *       <a href="#note-3" role="doc-noteref" aria-label="note 3">3</a>
+ *       <button type="button" popovertarget="note-3" hidden aria-label="note 3">3</button>
+ *     </sup>
  *     <span class="sidenote" hidden aria-hidden="true"><span class="sidenote-number">3</span> …</span>
  *
- * The page lists all notes under the text, each as `<li id="note-3">…html… <a href="#ref-3" role="doc-backlink">`,
- * on every screen and on paper: the marks lead there, and so do keyboards and screen readers. A style sheet may
- * show the copies beside the text where there is room (`.sidenote[hidden] { display: block }`); they have
- * `aria-hidden`, their links are out of the tab order, and without a style sheet they stay hidden. Marks in
- * headings and tables have no copy: there is no margin beside them.
+ * (without the white space). The page lists all notes under the text, each as `<li id="note-3" popover>`, on every
+ * screen and on paper: the link leads there. A browser that knows popovers may show the button instead, which lifts
+ * the note out of the list to where the reader is; keyboards and screen readers meet each note once. A style sheet may
+ * show the copies beside the text where there is room, and under a mark that is pointed at; they have `aria-hidden`,
+ * their links are out of the tab order, and without a style sheet they stay hidden. Marks in headings and tables have
+ * no copy: there is no margin beside them.
  *
  * **Addresses** are site-absolute: `/records/x.html`, `/media/x.jpg`. A link written as in the content folder,
  * `../records/x.md`, leads to the page of that entry.
  *
- * **Headings** go one level down, since the page itself has the first-level heading.
+ * **Headings** go one level down, since the page itself has the first-level heading; further, with anchors of their
+ * own, where the whole body stands in a section of a page.
  */
 import type { Element, ElementContent, Root as HastRoot } from 'hast';
 import { sanitize } from 'hast-util-sanitize';
@@ -59,6 +64,8 @@ class Rendering {
   readonly #footnotes = new Map<string, number>();
   #definitions = new Map<string, FootnoteDefinition>();
   #noMargin = false;
+  /** How many ranks below the author’s the headings stand. */
+  #lower = 1;
   /** While the content of a footnote is rendered: the records it cites. */
   #insideNote: string[] | undefined;
   #tables = 0;
@@ -70,6 +77,8 @@ class Rendering {
 
   render(tree: Root): Rendered {
     collectFootnotes(tree, this.#definitions);
+    const section = this.#ctx.inSection;
+    if (section) this.#lower = section.rank - highestHeading(tree);
     const made = toHast(tree, { handlers: this.#handlers() }) as HastRoot;
     const parts = this.#parts((sanitize(made, schema) as HastRoot).children as ElementContent[]);
     return { parts, notes: this.#notes.all(), headings: this.#headings, words: countWords(tree) };
@@ -131,11 +140,11 @@ class Rendering {
           ...state.all(node as never),
         );
       },
-      link: (state: State, node: Link) => linkTo(node.url, node.title, state.all(node)),
+      link: (state: State, node: Link) => linkTo(this.#within(node.url), node.title, state.all(node)),
       linkReference: (state: State, node: LinkReference) => {
         const definition = state.definitionById.get(String(node.identifier).toUpperCase());
         return definition
-          ? linkTo(definition.url, definition.title, state.all(node))
+          ? linkTo(this.#within(definition.url), definition.title, state.all(node))
           : defaultHandlers.linkReference(state, node);
       },
       image: (_state: State, node: Image) => image(node.url, node.alt, node.title),
@@ -207,9 +216,10 @@ class Rendering {
   }
 
   #heading(state: State, node: Heading): Element {
-    const depth = Math.min(node.depth + 1, 6);
+    const { anchors = '' } = this.#ctx.inSection ?? {};
+    const depth = Math.min(node.depth + this.#lower, 6);
     const text = textOf(node).replace(/\s+/g, ' ').trim();
-    const slug = this.#slugs.next(text);
+    const slug = anchors + this.#slugs.next(text);
     this.#headings.push({ depth, text, slug });
     return this.#withoutMargin(() =>
       element(`h${depth}`, { id: slug }, ...(state.all(node) as ElementContent[])),
@@ -230,6 +240,12 @@ class Rendering {
     );
   }
 
+  /** A link to a heading of the same body follows its anchor. */
+  #within(url: string): string {
+    const anchors = this.#ctx.inSection?.anchors;
+    return anchors !== undefined && url.startsWith('#') ? `#${anchors}${url.slice(1)}` : url;
+  }
+
   #withoutMargin<T>(make: () => T): T {
     const before = this.#noMargin;
     this.#noMargin = true;
@@ -246,6 +262,17 @@ function collectFootnotes(node: AnyNode, found: Map<string, FootnoteDefinition>)
       found.set(child.identifier, child);
     if (child.type !== 'paragraph') collectFootnotes(child, found);
   }
+}
+
+/** The rank of the highest heading of a text, 1 to 6; 1 where there is none. */
+function highestHeading(tree: Root): number {
+  let highest = 7;
+  const visit = (node: AnyNode) => {
+    if (node.type === 'heading') highest = Math.min(highest, node.depth);
+    else if ('children' in node) (node.children as AnyNode[]).forEach(visit);
+  };
+  visit(tree);
+  return highest === 7 ? 1 : highest;
 }
 
 /** Words of the text, without notes. */

@@ -46,9 +46,18 @@ export interface BodyContext {
   hasMedia?(file: string): boolean;
   /** Where an evidence reference leads, `/cases/x/proof.html#e1`. */
   evidenceHref(id: string): string;
+  /** Where the body is a section of a page: the rank its highest headings take, and how their anchors begin. */
+  inSection?: { rank: number; anchors: string };
   /**
    * Full and short note of a record, as HTML without a final full stop. `full` is `item` (what it is) followed by
-   * `held` (where it is kept and how it was seen); with both given, a locator stands between them.
+   * `held` (where it is kept and how it was seen); with both given, a locator stands between them. `at` gives the note
+   * with a locator in its place, where the style decides on that.
    */
-  note(record: string): { full: string; short: string; item?: string; held?: string };
+  note(record: string): {
+    full: string;
+    short: string;
+    item?: string;
+    held?: string;
+    at?(locator: string, form: 'full' | 'short'): string;
+  };
 }

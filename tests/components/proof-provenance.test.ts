@@ -118,11 +118,36 @@ describe('numbered notes', () => {
         ['b', { note: 'Full b', shortNote: 'Short b' }],
       ]),
     );
-    expect(['a', 'b', 'a', 'withheld'].map(book.cite)).toEqual([{ note: 1 }, { note: 2 }, { note: 3 }, '']);
-    expect(book.notes.map(({ number, html }) => `${number} ${html}`)).toEqual([
-      '1 Full a',
-      '2 Full b',
-      '3 Short a',
+    const [first, , third, withheld] = ['a', 'b', 'a', 'withheld'].map(book.cite);
+    expect([first, third, withheld]).toEqual([
+      { note: 1, html: 'Full a.' },
+      { note: 3, html: 'Short a.' },
+      '',
     ]);
+    expect(book.notes.map(({ number, record, html }) => `${number} ${record!} ${html}`)).toEqual([
+      '1 a Full a.',
+      '2 b Full b.',
+      '3 a Short a.',
+    ]);
+  });
+
+  test('go on from those of the text before them, which may have cited a record in full already', () => {
+    const book = notebook(
+      new Map([
+        ['a', { note: 'Full a', shortNote: 'Short a' }],
+        ['b', { note: 'Full “b?”', shortNote: 'Short b' }],
+      ]),
+      [{ number: 1, html: 'Full a, p. 2; and a word.', records: ['a'] }],
+    );
+    expect(['a', 'b'].map(book.cite)).toEqual([
+      { note: 2, html: 'Short a.' },
+      { note: 3, html: 'Full “b?”' },
+    ]);
+    expect(book.notes[0]).toEqual({
+      number: 1,
+      html: 'Full a, p. 2; and a word.',
+      records: ['a'],
+      record: null,
+    });
   });
 });

@@ -93,10 +93,12 @@ const text = fc.oneof(
 
 const allowed = new Set([
   ...harmlessTags.keys(),
-  ...'a blockquote code div h2 h3 h4 h5 h6 hr img li ol p pre table tbody td th thead tr ul'.split(' '),
+  ...'a blockquote button code div h2 h3 h4 h5 h6 hr img li ol p pre table tbody td th thead tr ul'.split(
+    ' ',
+  ),
 ]);
 const attributes = new Set(
-  'alt aria-hidden aria-label class hidden href id lang loading rel role scope src start tabindex title'.split(
+  'alt aria-hidden aria-label class hidden href id lang loading popovertarget rel role scope src start tabindex title type'.split(
     ' ',
   ),
 );
@@ -109,6 +111,9 @@ function inspect(html: string, ids: string[]): void {
         expect(attributes).toContain(key);
         if (key === 'href') expect(value).toMatch(/^(?:https?:|mailto:|#|(?!\/\/)[^:]*$|[^:/?#]*[/?#])/i);
         if (key === 'src') expect(value).toMatch(/^\/media\/[^/]/);
+        // Only the buttons that open notes, which authors cannot write.
+        if (key === 'popovertarget') expect(value).toMatch(/^note-\d+$/);
+        if (key === 'type') expect([name, value]).toEqual(['button', 'button']);
         if (key === 'id') ids.push(value);
       }
     },

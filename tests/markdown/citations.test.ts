@@ -14,7 +14,10 @@ const notesOf = (body: string) => render(body).notes.map(({ html }) => html);
 const marksIn = (body: string) =>
   htmlOf(body)
     .replace(/<span class="sidenote".*?<\/span> .*?<\/span>/gs, '')
-    .replace(/<sup class="note-mark"><a[^>]*>(\d+)<\/a><\/sup>/g, '($1)');
+    .replace(
+      /<sup id="ref-\d+" class="note-mark"><a[^>]*>(\d+)<\/a><button[^>]*>\1<\/button><\/sup>/g,
+      '($1)',
+    );
 
 describe('what stands between brackets', () => {
   test.each([
@@ -120,7 +123,8 @@ describe('notes', () => {
 
   test('have a mark with an id, a link and a hidden copy for the margin that no one tabs into', () => {
     expect(htmlOf('A [@census-1880].')).toBe(
-      '<p>A.<sup class="note-mark"><a id="ref-1" href="#note-1" role="doc-noteref" aria-label="note 1">1</a></sup>' +
+      '<p>A.<sup id="ref-1" class="note-mark"><a href="#note-1" role="doc-noteref" aria-label="note 1">1</a>' +
+        '<button type="button" popovertarget="note-1" hidden aria-label="note 1">1</button></sup>' +
         '<span class="sidenote" hidden aria-hidden="true"><span class="sidenote-number">1</span> Full census-1880; Office ' +
         '(<a href="/records/census-1880.html" aria-label="record: Short census-1880" tabindex="-1">record</a>).</span></p>',
     );

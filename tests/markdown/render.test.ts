@@ -33,6 +33,32 @@ describe('headings', () => {
   });
 });
 
+describe('a body that is a section of a page', () => {
+  const inSection = { rank: 3, anchors: '_argument-' };
+
+  test.each([
+    ['# One\n\n## Two', '<h3 id="_argument-one">One</h3> <h4 id="_argument-two">Two</h4>'],
+    ['## One\n\n### Two', '<h3 id="_argument-one">One</h3> <h4 id="_argument-two">Two</h4>'],
+    ['### Two\n\n# One', '<h5 id="_argument-two">Two</h5> <h3 id="_argument-one">One</h3>'],
+  ])('has its highest headings under that of the section, with anchors of its own: %j', (body, html) => {
+    expect(htmlOf(body, { inSection }).replace(/\s+/g, ' ')).toBe(html);
+  });
+
+  test('is linked within itself by those anchors, and leads elsewhere as always', () => {
+    const html = htmlOf(
+      '# Kill\n\nSee [above](#kill), [there][x] and [out](https://a.example/#b).\n\n[x]: #kill',
+      {
+        inSection,
+      },
+    );
+    expect([...html.matchAll(/href="([^"]*)"/g)].map(([, to]) => to)).toEqual([
+      '#_argument-kill',
+      '#_argument-kill',
+      'https://a.example/#b',
+    ]);
+  });
+});
+
 describe('tables', () => {
   test('can be scrolled by keyboard, say what they are, and align by class', () => {
     expect(htmlOf('| Name | Age | |\n|:--|--:|:-:|\n| *Marta* | 24 | x |')).toBe(
