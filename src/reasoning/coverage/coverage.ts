@@ -45,6 +45,8 @@ export interface Coverage {
   presence: Presence;
   entries: Covered[];
   missing: MissingCensus[];
+  /** Confessions that their church records are of, as `country confession`. */
+  churches: ReadonlySet<string>;
 }
 
 /** Entries may be dated a year off what they are of: a census made late, a death registered after the new year. */
@@ -72,7 +74,7 @@ export function coverageOf(facts: Facts, life: Life, origin?: string): Coverage 
     .filter((entry) => entry.event === 'census' && entry.how !== 'presumed' && entry.instead.length === 0)
     .filter(({ status }) => status === 'open' || status === 'searched' || status === 'unreadable')
     .map((entry) => ({ entry, searched: entry.status !== 'open' }));
-  return { presence, entries, missing };
+  return { presence, entries, missing, churches };
 }
 
 /** Confessions of the church series somebody's records are of, by country. */
