@@ -102,7 +102,6 @@ function associateOf(
       surname,
       alike: Math.max(0, ...keys.map((key) => crowd.alike.get(key) ?? 0)),
     }))[0];
-  const first = chosen[0]!;
   const chances = nameMet
     ? model.of(nameMet, chosen)
     : {
@@ -113,7 +112,7 @@ function associateOf(
   const years = namings.flatMap(({ record }) => yearOf(facts, record) ?? []);
   const kinds = byFrequency(sightings.map(({ role }) => role)) as Associate['roles'];
   return {
-    again: nameMet ? model.again(nameMet, first) : 0,
+    again: nameMet ? model.again(nameMet) : 0,
     associate: {
       id: one.person ?? '',
       ...(one.person === undefined ? {} : { person: one.person }),

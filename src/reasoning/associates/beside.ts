@@ -235,9 +235,16 @@ export function partOf(
       : isByTheDoor(facts, record, households)
         ? ['neighbour', 'neighbour']
         : ['other', 'in an entry near by'];
-    const howFar =
-      lines !== undefined ? `${count(lines, 'line')} off` : `${count(households!, 'household')} off`;
-    return { role, as: `${word}, ${howFar}`, ...off, beside };
+    const byHouses =
+      households !== undefined &&
+      households <= nearBy.households &&
+      (lines === undefined || lines > nearBy.lines);
+    const howFar = byHouses
+      ? count(households, 'household')
+      : lines === undefined
+        ? count(households!, 'household')
+        : count(lines, 'line');
+    return { role, as: `${word}, ${howFar} off`, ...off, beside };
   }
   if (isPassage(facts, standing, at))
     return { role: 'fellow-passenger', as: 'on the same ship', beside: family };

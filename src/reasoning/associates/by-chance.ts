@@ -5,14 +5,15 @@
  * are *n_r*, for the named people who are not kin) is filled, independently, by somebody of that name with probability
  * *s*: the share of the given name times the share of the surname, as common as where the record was made or as in the
  * country the family came from, whichever is more; never less than one in the people of the place, since of so many
- * somebody has to stand there; and never less than the share in which one list names several people alike. A record
+ * somebody has to stand there; and never less than the share in which one long list names several people alike. A record
  * holds the name with probability 1 − (1 − s)^n_r. *Expected* is the sum of n_r · s over the family's other independent
  * records, and *chance* the probability that as many of them hold the name as do, or more: the Poisson binomial
  * distribution, or for many records the Poisson distribution (see `chance.ts`). Of the records that do hold the name
  * the one that says least is the one granted.
  *
  * Among hundreds of names some come back by accident. How many is the sum, over all names met, of the probability that
- * another record holds the name; it stands beside the number that did.
+ * two records or more hold a name that one does; it stands beside the number that did. (Summed over the names met, and
+ * each met with the probability that one record holds it, that is the number of all names that two hold.)
  */
 import type { Facts } from '../../model/facts.ts';
 import { anyOf, atLeast, poissonAtLeast } from '../chance.ts';
@@ -44,8 +45,8 @@ export interface ChanceModel {
   rarity(name: NameMet, record: string): Rarity;
   /** The rarity where it is most common, expected number and chance, for a name held by these independent records. */
   of(name: NameMet, held: readonly string[]): { rarity: Rarity; expected: number; chance: number };
-  /** The probability that another record than the one it was met in holds the name. */
-  again(name: NameMet, metIn: string): number;
+  /** The probability that two records hold a name that one holds. */
+  again(name: NameMet): number;
 }
 
 /** With more records than this the Poisson distribution stands for the exact one. */
@@ -119,14 +120,18 @@ export function chanceModel(facts: Facts, occasions: readonly Occasion[], countr
       const most = held.map((record) => rarity(name, record)).reduce((a, b) => (b.share > a.share ? b : a));
       return { rarity: most, expected, chance: chanceOf(held.length - 1, name, granted) };
     },
-    again(name, metIn) {
-      // ∏ (1 − s)^n over all places, less those of the record it was met in.
-      const none = sum(
-        [...totals.values()],
-        ({ record, places }) => places * Math.log1p(-Math.min(rarity(name, record).share, 1 - 1e-12)),
-      );
-      const own = (sizes.get(metIn) ?? 0) * Math.log1p(-Math.min(rarity(name, metIn).share, 1 - 1e-12));
-      return -Math.expm1(Math.min(0, none - own));
+    again(name) {
+      const q = (record: string) => Math.log1p(-Math.min(rarity(name, record).share, 1 - 1e-9));
+      // ∏ (1 − s)^n: no place at all is filled so.
+      const none = sum([...totals.values()], ({ record, places }) => places * q(record));
+      const some = -Math.expm1(none);
+      if (some <= 0) return 0;
+      // Exactly one record: the sum of p ÷ (1 − p), times none. Of very many records, exactly one place.
+      const odds =
+        alike.size > manyRecords
+          ? -none
+          : sum([...alike.values()], ({ record, places, times }) => times * Math.expm1(-places * q(record)));
+      return Math.min(1, Math.max(0, (some - Math.exp(none) * odds) / some));
     },
   };
 

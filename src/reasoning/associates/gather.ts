@@ -26,9 +26,9 @@ export interface Crowd {
   near: Seen[];
   /** Too far off on their lists to count unless their names are met elsewhere. */
   far: Seen[];
-  /** Per record: places for a name, and the largest share of them that bear one name, not counting the first. */
+  /** Per record: places for a name. */
   places: Map<string, number>;
-  /** By key of a name: the largest share in which one record names several people so, not counting the first. */
+  /** By key of a name: the largest share in which one long record names several people so, not counting the first. */
   alike: Map<string, number>;
 }
 
@@ -160,6 +160,8 @@ function takeRecord(
   const others = [...partiesOf(facts, standing), ...informantsOf(facts, record, family)];
   crowd.near.push(...others);
   crowd.places.set(record.id, places + others.length);
+  // Two of a name among a handful may be chance, or father and son; among many they tell how common it is.
+  if (places <= longList) return;
   for (const [key, n] of perKey)
     if (n > 1) crowd.alike.set(key, Math.max(crowd.alike.get(key) ?? 0, (n - 1) / Math.max(n, places)));
 }
