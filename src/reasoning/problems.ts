@@ -4,6 +4,7 @@ import type { Facts } from '../model/facts.ts';
 import type { Pairing } from './case.ts';
 import { containmentOf } from './containment.ts';
 import { statesWhatIsAsked, type Item } from './items.ts';
+import { directOfOthers } from './kinship/direct-evidence.ts';
 import { strongComponents } from './strong-components.ts';
 import { alternative } from './ties.ts';
 import type { CaseProblem, CaseResult } from './types.ts';
@@ -27,6 +28,7 @@ export function problemsOf(
     ...argumentsGiven(c, pairing, items),
     ...rejections(facts, c, result),
     ...unweighed(facts, c, items),
+    ...directOfOthers(facts, c, items),
   ];
 }
 

@@ -45,6 +45,16 @@ export const proofRules = {
     why: 'A statement left out may be the one that contradicts the conclusion.',
     mend: 'Add the mention to the evidence, and answer it if it conflicts.',
   },
+  'direct-evidence-is-of-the-subject': {
+    title: 'Evidence called direct is about the subject.',
+    severity: 'warning',
+    why: 'What a sister’s paper states is direct of the sister. That the subject came from there too is an inference, and readers must see that it is one.',
+    mend: 'Write kind: indirect, and name under tiedBy what joins it to the subject. If the mention is the subject after all, add it to their mentions.',
+    example: {
+      wrong: 'from: sisters-declaration#m1\nkind: direct',
+      right: 'from: sisters-declaration#m1\nkind: indirect\ntiedBy: [e7]',
+    },
+  },
   'independence-is-arguable': {
     title: 'Independence is argued only where it is open.',
     severity: 'error',

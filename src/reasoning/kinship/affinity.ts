@@ -39,6 +39,7 @@ export function affinities(family: Family, from: string, all: readonly Affinity[
         canonOld: Math.max(up, down),
         canonNew: up + down,
         through,
+        marriageAt: of === 'spouse' ? 0 : through.length - 2,
         commonAncestors: [],
         words:
           step === 'step' ? stepWord(up, down, family.sex(end)) : inLawWords(family, one, step === 'perhaps'),

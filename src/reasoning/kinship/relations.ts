@@ -135,6 +135,7 @@ const self = (id: string): Relationship => ({
   canonOld: 0,
   canonNew: 0,
   through: [id],
+  marriageAt: null,
   commonAncestors: [],
   words: bloodWord(0, 0, undefined),
 });
@@ -142,7 +143,15 @@ const self = (id: string): Relationship => ({
 const noDegree = { up: 0, down: 0, civil: null, canonOld: null, canonNew: null, commonAncestors: [] };
 
 function married(family: Family, a: string, b: string): Relationship {
-  return { from: a, to: b, kind: 'spouse', ...noDegree, through: [a, b], words: spouseWord(family.sex(b)) };
+  return {
+    from: a,
+    to: b,
+    kind: 'spouse',
+    ...noDegree,
+    through: [a, b],
+    marriageAt: 0,
+    words: spouseWord(family.sex(b)),
+  };
 }
 
 function connected(family: Family, chain: readonly string[]): Relationship {
@@ -152,6 +161,7 @@ function connected(family: Family, chain: readonly string[]): Relationship {
     kind: 'connected',
     ...noDegree,
     through: chain,
+    marriageAt: null,
     words: chainWords(family, chain),
   };
 }
@@ -178,6 +188,7 @@ function byBlood(family: Family, line: Line): Relationship {
     canonOld: Math.max(up, down),
     canonNew: up + down,
     through,
+    marriageAt: null,
     commonAncestors,
     words: (half ? halfWord(up, down, sex) : bloodWord(up, down, sex)) + note,
   };
@@ -211,6 +222,7 @@ function stepSiblings(family: Family, a: string): Relationship[] {
             up: 1,
             down: 1,
             through: [a, parent, spouse, child],
+            marriageAt: 1,
             words: `step${bloodWord(1, 1, sex)}`,
           });
         }

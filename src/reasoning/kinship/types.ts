@@ -25,6 +25,11 @@ export interface Relationship {
   canonNew: number | null;
   /** People of the path, `from` first and `to` last. Of a common couple, the first in the entry of the child. */
   through: readonly string[];
+  /**
+   * Where the path goes from one spouse to the other: the position of the
+   * first of the two. `null` for kin by blood, and where several marriages lie on the way.
+   */
+  marriageAt: number | null;
   /** The common ancestor, or the couple; empty but for kin by common descent. */
   commonAncestors: readonly string[];
   /** What `to` is to `from`: “niece”, “wife's brother (brother-in-law)”. */

@@ -54,14 +54,7 @@ describe('kin by blood, in words', () => {
     ['a4', 'b4', 'third cousin'],
     ['a5', 'b4', 'third cousin once removed'],
     ['b4', 'b4', 'the same person'],
-    [
-      'a1',
-      'b4',
-      'great-great-niece or great-great-nephew'.replace(
-        'great-great-niece or great-great-nephew',
-        'great-nephew or great-niece',
-      ),
-    ],
+    ['a1', 'b4', 'great-great-nephew or great-great-niece'],
   ])('%s sees in %s a %s', (a, b, words) => {
     expect(relationsBetween(line, a, b).map((r) => r.words)).toEqual([words]);
   });
