@@ -16,6 +16,7 @@ import { livingPeople } from '../reasoning/living.ts';
 import { readingProblems } from '../reasoning/places/readings.ts';
 import { timelineProblems, type TimelineProblem } from '../reasoning/timeline.ts';
 import type { CaseProblem, CaseResult } from '../reasoning/types.ts';
+import { associateFindings } from './associate-findings.ts';
 import { digestOf } from './digest.ts';
 import { identityFindings } from './identity-findings.ts';
 import { livingNamed } from './living-named.ts';
@@ -64,9 +65,11 @@ export function examine(corpus: Corpus, today: string): Examination {
       findings.push(fromCase(corpus, c.id, problem));
   }
   const births = new Map([...corpus.people.keys()].map((id) => [id, birthSpan(corpus, id)]));
+  const beside = associateFindings(corpus);
   findings.push(
     ...timelineProblems(corpus, births).map((problem) => ofLives(corpus, problem)),
-    ...identityFindings(corpus),
+    ...beside.findings,
+    ...identityFindings(corpus, beside.told),
     ...bodyFindings(corpus),
     ...livingNamed(corpus, withheld),
   );

@@ -10,9 +10,12 @@ import type { Link } from '../reasoning/identity/link.ts';
 /** Other mentions of a name that are told one by one. */
 const mostNamed = 6;
 
-/** The hints on who is who, each at the mention, or at the entry of the person it is taken for. */
-export function identityFindings(corpus: Corpus): Finding[] {
-  return identityHints(corpus).map((hint) => found(corpus, hint));
+/**
+ * The hints on who is who, each at the mention, or at the entry of the person it is taken for. Those in `told` are left
+ * out: something else says more of them.
+ */
+export function identityFindings(corpus: Corpus, told: ReadonlySet<IdentityHint> = new Set()): Finding[] {
+  return identityHints(corpus).flatMap((hint) => (told.has(hint) ? [] : [found(corpus, hint)]));
 }
 
 function found(corpus: Corpus, hint: IdentityHint): Finding {

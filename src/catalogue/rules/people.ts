@@ -24,4 +24,29 @@ export const peopleRules = {
     why: 'Witnesses, sponsors and neighbours who keep turning up are often kin or came from the same place, and one of them may have named it.',
     mend: 'Read the records side by side. If they name one person, give that person a file with these mentions.',
   },
+  'associate-who-says-where-from-is-used': {
+    title: 'An associate who says where he came from is weighed in the case.',
+    severity: 'hint',
+    why: 'Where the family’s own papers name no place, those of the people who stayed with them from ship to graveside often do; groups came from one place.',
+    mend: 'Follow the associate’s origin: search there for the family, and put what is found, or not found, into the case.',
+  },
+  'shipmate-who-stays-near-is-followed': {
+    title: 'A shipmate who is beside the family later is followed.',
+    severity: 'hint',
+    why: 'Adjoining entries on a list may be an accident. Somebody who also lives next door or stands sponsor came with the family, and probably from the same place.',
+    mend: 'Read the records side by side. If they name one person, give that person a file with these mentions, and look for the papers of their own.',
+  },
+  'recurring-associate-has-a-file': {
+    title: 'Somebody who keeps turning up beside the family has a file.',
+    severity: 'hint',
+    why: 'A name that comes back in record after record, more often than accident would have it, is somebody close to the family whose own papers may name the place.',
+    mend: 'Read the records side by side. If they name one person, give that person a file with these mentions.',
+  },
+  'maiden-name-beside-the-family-is-asked': {
+    title:
+      'A wife or mother of somebody beside the family who bears a surname of the family’s is asked about.',
+    severity: 'hint',
+    why: 'Witnesses, sponsors and neighbours were often brothers-in-law and cousins; it shows only in the maiden names of the women.',
+    mend: 'Look for the marriage and the parents of the woman. If she is of the family, join her to it; if not, leave it.',
+  },
 } as const satisfies RuleGroup;

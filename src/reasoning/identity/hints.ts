@@ -31,7 +31,7 @@ export const likely = 0.9;
 export const unlikely = { probability: 0.01, weight: -2 } as const;
 
 /** Every hint: those on mentions of nobody yet in the order of records, then those on the author's links by people. */
-export function identityHints(facts: Facts): IdentityHint[] {
+export const identityHints: (facts: Facts) => IdentityHint[] = once((facts: Facts): IdentityHint[] => {
   const hints: IdentityHint[] = [];
   const groups = new Groups();
   for (const record of facts.records.values())
@@ -54,7 +54,7 @@ export function identityHints(facts: Facts): IdentityHint[] {
         hints.push({ kind: 'unlikely', ref, person: person.id, link });
     }
   return hints;
-}
+});
 
 /**
  * The mentions of a person that have no other of the same name beside them, or none whose age is less than ten years
