@@ -4,18 +4,18 @@
  * missing from a census they should be in.
  */
 import { substituteFor } from '../../catalogue/series-substitutes.ts';
-import type { Reach } from '../../catalogue/series-kinds.ts';
+import { reachOfKind, type Reach } from '../../catalogue/series-kinds.ts';
 import { civil } from '../../model/days.ts';
 import { mentionAt, type Facts } from '../../model/facts.ts';
 import { gather } from '../../model/multimap.ts';
 import { computeCase } from '../case.ts';
 import type { CaseResult } from '../types.ts';
+import { containmentOf } from '../containment.ts';
 import { circleOf, type Member } from './circle.ts';
 import { lifeOf } from './life.ts';
 import { coverageOf, type Coverage, type Covered } from './coverage.ts';
-import { isCountry } from './life-entries.ts';
 import { cautionsOf, ledgerOf } from './reasons.ts';
-import { knownOf, worthOf, type Factor, type Worth } from './worth.ts';
+import { knownOf, rank, worthOf, type Factor, type Worth } from './worth.ts';
 
 export interface PlanPerson extends Member {
   coverage: Coverage;
@@ -165,12 +165,21 @@ function better(a: OpenSearch, b: OpenSearch): number {
   return b.gain - a.gain || (a.id < b.id ? -1 : 1);
 }
 
-/** Entries that one look into a series would show together. */
+/** Entries that one look into a series would show together: of one census, one year's ships, one parish or county. */
 function groupOf(facts: Facts, { series, event, place, first }: Covered): string {
-  const parts = [series.id];
-  if (event === 'census' || event === 'arrival') parts.push(String(civil(first).year));
-  else if (series.local || !isCountry(facts, place)) parts.push(place);
-  return parts.join('--');
+  if (event === 'census' || event === 'arrival') return `${series.id}--${civil(first).year}`;
+  return `${series.id}--${booksOf(facts, place, series.local ? 'parish' : 'county')}`;
+}
+
+/** The place whose books hold those of a place: the parish it lies in, or the county. */
+function booksOf(facts: Facts, place: string, level: Reach): string {
+  const reach = (id: string) => rank(reachOfKind(facts.places.get(id)?.kind ?? ''));
+  if (reach(place) <= rank(level)) return place;
+  return (
+    containmentOf(facts)
+      .outward(place)
+      .find((id) => reach(id) <= rank(level)) ?? place
+  );
 }
 
 function searchOf(
