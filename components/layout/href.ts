@@ -11,6 +11,9 @@ export const examplesIndex = '/examples.html';
 export const associates = '/associates.html';
 export const journeys = '/journeys.html';
 export const sources = '/sources.html';
+/** The whole library, for reference managers. */
+export const libraryJson = '/library.json';
+export const libraryBibtex = '/library.bib';
 export const searches = '/searches.html';
 export const method = '/method.html';
 /** How people in different records are compared. */

@@ -30,6 +30,13 @@ export function cslItem(cite: Citation, id: string, { text, name, date }: Writin
   return item;
 }
 
+/** A record as an item of CSL-JSON; its note ends in `seen`: how it was seen and what it copies, in plain words. */
+export function cslItemOf(record: SourceRecord, seen: readonly string[]): CslItem {
+  const item = cslItem(citationOf(record), record.id);
+  const note = [...(record.cite?.note === undefined ? [] : [record.cite.note]), ...seen];
+  return note.length === 0 ? item : { ...item, note: note.join('; ') };
+}
+
 /** Variables that say what a source is without a title: a letter from one to another, an untitled notice. */
 const naming = ['title', 'author', 'recipient', 'container-title', 'genre'] as const;
 

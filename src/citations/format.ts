@@ -5,10 +5,12 @@
  * and what it copies is added here, since no citation variable says so. Common practice: a citation tells the
  * reader which form of a source was used, and a derivative names its exemplar.
  */
-import { citationOf } from './csl-json.ts';
+import type { Citation } from '../model/citation.ts';
 import type { Derivation, SourceRecord } from '../model/record.ts';
+import { citationOf } from './csl-json.ts';
 import { escapeHtml, plainHtml, unsealed, wordsIn } from './escape.ts';
 import { divider } from './note-macros.ts';
+import { inStyle, type InStyle } from './other-style.ts';
 import { format, type Formatted, type FormattedBefore } from './processor.ts';
 import { wordsOf } from './words.ts';
 
@@ -21,6 +23,10 @@ export interface ReferenceNote {
   item: string;
   /** Where it is kept, how it was seen and what it copies; begins with its own “; ” unless empty. */
   held: string;
+  /** How the record was seen and what it copies, each as HTML. */
+  added: readonly string[];
+  /** The note with a locator, where a style other than our own decides how it looks. */
+  at?(locator: string, form: 'full' | 'short'): string;
 }
 
 export interface FormattedCitations {
@@ -31,44 +37,77 @@ export interface FormattedCitations {
 
 /**
  * Formats all records in one batch; a record without `cite` is named by its title. `before` spares citations that have
- * been formatted already, and changes nothing in what comes out.
+ * been formatted already, and changes nothing in what comes out. `style` is the XML of another style for notes, one of
+ * which `styleProblem` has nothing to say; what it leaves without words is set in our own.
  */
 export function formatCitations(
   records: Iterable<SourceRecord>,
-  options: { language: string; before?: FormattedBefore | undefined },
+  options: { language: string; before?: FormattedBefore | undefined; style?: string | undefined },
 ): FormattedCitations {
   const all = [...records];
   const titles = new Map(all.map((record) => [record.id, record.title]));
-  const formatted = format(all.map(citationOf), options.before);
+  const { formatted, at } = inAStyle(all.map(citationOf), options);
   const shorts = tellApart(
     all,
-    formatted.map((one, i) => unsealed(one.short) || plainHtml(all[i]!.title)),
+    formatted.map((one, i) => finished(one.short, all[i]!) || plainHtml(all[i]!.title)),
   );
 
   const notes = new Map<string, ReferenceNote>();
-  const sources: { record: string; html: string; key: string }[] = [];
+  const sources: { record: string; html: string; rank: number; key: string }[] = [];
   all.forEach((record, i) => {
     const one = formatted[i]!;
     const added = addedWords(record, titles, options.language);
     const item = finished(one.item, record) || plainHtml(record.title);
-    const held = [finished(one.held, record), ...added]
-      .filter((part) => part !== '')
-      .map((part) => `; ${part}`)
-      .join('');
-    notes.set(record.id, { full: item + held, short: shorts[i]!, item, held });
+    const held = following([finished(one.held, record), ...added]);
+    const note: ReferenceNote = { full: item + held, short: shorts[i]!, item, held, added };
+    if (at)
+      note.at = (locator, form) => finished(at(i, locator, form), record) + (form === 'full' ? held : '');
+    notes.set(record.id, note);
     const sentences = finished(one.entry, record)
       .split(divider)
       .map((part) => part.trim())
       .filter((part) => part !== '');
     if (sentences.length === 0) sentences.push(item);
     const html = [...sentences, ...added].map(sentence).join(' ');
-    sources.push({ record: record.id, html, key: sortKey(sentences.join(' ')) });
+    sources.push({
+      record: record.id,
+      html,
+      rank: one.rank ?? Number.MAX_SAFE_INTEGER,
+      key: sortKey(sentences.join(' ')),
+    });
   });
-  sources.sort((a, b) => order(a.key, b.key) || order(a.record, b.record));
+  sources.sort((a, b) => a.rank - b.rank || order(a.key, b.key) || order(a.record, b.record));
   return { notes, sources: sources.map(({ record, html }) => ({ record, html })) };
 }
 
-function finished(html: Formatted[keyof Formatted], record: SourceRecord): string {
+/** In the author’s style, and in our own where it says nothing: some have no source list, some no words for a type. */
+function inAStyle(
+  citations: readonly Citation[],
+  { style, language, before }: Parameters<typeof formatCitations>[1],
+): { formatted: Formatted[]; at?: InStyle['at'] } {
+  if (style === undefined) return { formatted: format(citations, before) };
+  const { formatted, at } = inStyle(style, citations, { language, before });
+  if (formatted.every(({ item, short, entry }) => item && short && entry)) return { formatted, at };
+  const own = format(citations, before);
+  return {
+    formatted: formatted.map((one, i) => ({
+      ...one,
+      ...(one.item ? {} : { item: own[i]!.item, held: own[i]!.held }),
+      ...(one.short ? {} : { short: own[i]!.short }),
+      ...(one.entry ? {} : { entry: own[i]!.entry }),
+    })),
+    at,
+  };
+}
+
+function following(parts: readonly string[]): string {
+  return parts
+    .filter((part) => part !== '')
+    .map((part) => `; ${part}`)
+    .join('');
+}
+
+function finished(html: string, record: SourceRecord): string {
   const text = unsealed(html);
   const url = record.cite?.URL;
   if (url === undefined || !/^https?:\/\/\S+$/i.test(url)) return text;

@@ -94,7 +94,7 @@ export function prepare(engine: CSL.Engine): void {
   // An author’s note is a note, even when its first line looks like “archive: …”.
   engine.opt.development_extensions['field_hack'] = false;
   // Keyed by words of the citations, and “constructor” is a word.
-  engine.registry.ambigcites = Object.create(null) as object;
+  Object.setPrototypeOf(engine.registry.ambigcites, null);
   const reader = engine.fun.flipflopper;
   const readTags = reader.processTags.bind(reader);
   reader.processTags = (value) => {

@@ -4,7 +4,7 @@
  */
 import CSL from 'citeproc';
 import { englishLocale } from './english-locale.ts';
-import { readStyleXml, type StyleNode } from './style-xml.ts';
+import { readStyleXml, styleProblem, type StyleNode, type StyleProblem } from './style-xml.ts';
 
 /** One item of a citation, as the suite has it: `locator`, `label`, `prefix`, `suffix`, `position` … */
 export interface CiteItem {
@@ -133,7 +133,7 @@ export function engineWith(
     options.language !== undefined,
   );
   // Keyed by words of the items, and “constructor” is a word.
-  engine.registry.ambigcites = Object.create(null) as object;
+  Object.setPrototypeOf(engine.registry.ambigcites, null);
   return engine;
 }
 
@@ -141,4 +141,34 @@ function rootOf(xml: string): StyleNode {
   const { root, problem } = readStyleXml(xml);
   if (!root) throw new CannotFormat(`${problem!.message} (line ${problem!.line})`);
   return root;
+}
+
+/**
+ * What keeps a style from being used for notes; see `styleProblem`. A style that reads well and still stops the
+ * processor is found by trying it.
+ */
+export function noteStyleProblem(style: string): StyleProblem | undefined {
+  const problem = styleProblem(style);
+  if (problem) return problem;
+  try {
+    const items = [
+      { id: 'a', type: 'document' },
+      {
+        id: 'b',
+        type: 'book',
+        title: 'A title',
+        author: [{ family: 'Family', given: 'Given' }],
+        page: '3-5',
+      },
+    ];
+    for (const mode of ['citation', 'bibliography'] as const) formatWithStyle({ style, items, mode });
+    return undefined;
+  } catch (error) {
+    return {
+      line: 1,
+      column: 1,
+      message: error instanceof Error ? error.message : String(error),
+      help: 'Download the style again, or name another.',
+    };
+  }
 }

@@ -54,5 +54,5 @@ export const folderKinds: readonly FolderKind[] = [
   },
 ];
 
-/** Folders that are not read as entries: scans, and one kept for lists of names. */
-export const otherFolders = ['media', 'names'];
+/** Folders that are not read as entries: scans, lists of names, and styles of citation. */
+export const otherFolders = ['media', 'names', 'styles'];

@@ -10,6 +10,7 @@ import type { RecordFile, SourceRecord } from '../model/record.ts';
 import type { Review } from '../model/review.ts';
 import type { Search } from '../model/search.ts';
 import { siteFile, type Site } from '../model/site.ts';
+import { readCitationStyle } from './citation-style.ts';
 import { Findings, positionOf, type Entry } from './entries.ts';
 import { ContentFolder, head } from './files.ts';
 import { finding, inOrder, quoted } from './finding.ts';
@@ -56,6 +57,9 @@ export function loadCorpus(dir: string, options: { schemaOnly?: boolean } = {}):
     ...facts,
     root,
     counts: count(read),
+    citationStyle: options.schemaOnly
+      ? undefined
+      : readCitationStyle(folder, entries.site, entryOf('site', 'site'), findings),
     findings: inOrder(findings.list),
     broken: findings.broken,
     fileOf: (entry) => read.byKey.get(entry)?.source.file,

@@ -21,6 +21,8 @@ export interface Corpus extends Facts {
   /** The absolute path of the content folder. */
   root: string;
   counts: Counts;
+  /** The style of citation that the author has brought, as it stands in its file; absent where it cannot be had. */
+  citationStyle: { file: string; text: string } | undefined;
   /** Everything found wrong while reading: form, references, encodings. Sorted by file, line, column. */
   findings: Finding[];
   /** Entries that could not be read or whose form or references are wrong. They may be missing from the maps. */

@@ -5,6 +5,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { rules, type RuleId } from '../catalogue/rules.ts';
+import { noteStyleProblem } from '../citations/with-style.ts';
 import type { Corpus, EntryKey } from '../corpus/types.ts';
 import { checkBody } from '../markdown/scan.ts';
 import type { BodyContext } from '../markdown/types.ts';
@@ -71,6 +72,7 @@ export function examine(corpus: Corpus, today: string): Examination {
     ...beside.findings,
     ...identityFindings(corpus, beside.told),
     ...bodyFindings(corpus),
+    ...styleFindings(corpus),
     ...livingNamed(corpus, withheld),
   );
   findings.sort(byPlace);
@@ -131,6 +133,15 @@ function finding(
   help: string,
 ): Finding {
   return { severity: severity ?? rules[rule as RuleId].severity, rule, ...at, message, help };
+}
+
+function styleFindings({ citationStyle }: Corpus): Finding[] {
+  const problem = citationStyle && noteStyleProblem(citationStyle.text);
+  if (!problem) return [];
+  const { line, column, message, help } = problem;
+  return [
+    finding('citation-style-is-csl', undefined, { file: citationStyle.file, line, column }, message, help),
+  ];
 }
 
 function bodyFindings(corpus: Corpus): Finding[] {

@@ -15,6 +15,14 @@ export const siteFile = z.strictObject({
   invented: z.boolean().default(false),
   livingYears: z.number().int().min(80).max(130).default(110),
   audience: z.enum(['public', 'family']).default('public'),
+  citationStyle: z
+    .string()
+    .regex(/^styles\/(?:(?!\.)[^\\/]+\/)*(?!\.)[^\\/]+\.csl$/, {
+      error:
+        'citationStyle names a .csl file in the folder styles of the content, such as styles/journal.csl.',
+    })
+    .optional()
+    .meta({ description: 'A CSL style for notes, over our own: styles/journal.csl.' }),
   ageTolerance: decimal.pipe(z.number().min(0).max(20)).default(2),
 });
 export type Site = z.output<typeof siteFile>;

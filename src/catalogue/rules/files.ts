@@ -40,6 +40,16 @@ export const fileRules = {
     mend: 'Add a site.yaml with at least a title.',
     example: { wrong: '', right: 'title: The Phelans of Houghton County\naudience: public' },
   },
+  'citation-style-is-csl': {
+    title: 'The style of citation that site.yaml names is a CSL style for notes.',
+    severity: 'error',
+    why: 'Notes are how reviewers judge a proof; a style that cannot be read would leave them bare, and one that sets author and date into the text makes no notes.',
+    mend: 'Put an independent style of CSL 1.0 into the folder styles, one whose first element says class="note", or leave the key out to have the style that is built in.',
+    example: {
+      wrong: 'citationStyle: styles/author-date.csl',
+      right: 'citationStyle: styles/journal-notes.csl',
+    },
+  },
   'front-matter-is-given': {
     title: 'Every Markdown file of a case, record or person begins with front matter.',
     severity: 'error',

@@ -1,0 +1,53 @@
+/** The citations of all records that are shown, to copy: as text, as BibTeX and as CSL-JSON. */
+import { bibtexOf } from '../citations/bibtex.ts';
+import { cslItemOf, type CslItem } from '../citations/csl-json.ts';
+import { wordsIn } from '../citations/escape.ts';
+import type { ReferenceNote } from '../citations/format.ts';
+import type { Facts } from '../model/facts.ts';
+
+/** One record’s citation, ready to be copied. */
+export interface CopyableCitation {
+  /** The full note as a sentence. */
+  text: string;
+  bibtex: string;
+  /** One item of CSL-JSON, indented. */
+  cslJson: string;
+}
+
+export interface LibraryView {
+  /** The citation of a record that is shown. */
+  of(record: string): CopyableCitation;
+  /** All records as a CSL-JSON array, in the order of their ids. */
+  cslJson(): string;
+  /** All records as BibTeX, in the same order. */
+  bibtex(): string;
+}
+
+/** The library of what may be shown; worked out when it is asked for. */
+export function libraryView(
+  { records }: Pick<Facts, 'records'>,
+  notes: ReadonlyMap<string, ReferenceNote>,
+): LibraryView {
+  const ids = [...records.keys()].sort();
+  const seen = (id: string) => (notes.get(id)?.added ?? []).map(wordsIn);
+  const entries = new Map<string, string>();
+  const bibtex = (id: string): string => {
+    let entry = entries.get(id);
+    if (entry === undefined) entries.set(id, (entry = bibtexOf(records.get(id)!, seen(id))));
+    return entry;
+  };
+  const item = (id: string): CslItem => cslItemOf(records.get(id)!, seen(id));
+  return {
+    of: (id) => ({
+      text: sentence(wordsIn(notes.get(id)?.full ?? id)),
+      bibtex: bibtex(id),
+      cslJson: JSON.stringify(item(id), null, 2),
+    }),
+    cslJson: () => `${JSON.stringify(ids.map(item), null, 2)}\n`,
+    bibtex: () => ids.map(bibtex).join('\n'),
+  };
+}
+
+function sentence(text: string): string {
+  return /[.!?…][”’")\]]*$/.test(text) ? text : `${text}.`;
+}
