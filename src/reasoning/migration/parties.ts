@@ -1,0 +1,263 @@
+/**
+ * Who on a list seems to have travelled together.
+ *
+ * Rules. Evidence between two entries in bits (evidence.ts), groups from pairs (cluster.ts), in two rounds: the second
+ * counts how common a value is by the parties of the first. Standing side by side is evidence of company and never of
+ * a common origin: an origin is only offered where members state it themselves.
+ *
+ * By accident: of n strangers there are C(n, k) groups of k, each joined in k^(k − 2) ways (A. Cayley, Quarterly
+ * Journal of Mathematics 23 (1889)). Groups as much alike are expected C(n, k) · k^(k − 2) · Π u times, where u are the
+ * chances by accident along the strongest such joining; that so many are expected bounds the chance of seeing one, which
+ * is 1 − e^−expected for rare events (Poisson).
+ */
+import { gather } from '../../model/multimap.ts';
+import { probabilityOf } from '../identity/weight.ts';
+import { candidatePairs, grouped, type ScoredPair } from './cluster.ts';
+import { priorOf, tiesBetween, type ListContext } from './evidence.ts';
+import { rowsOf, type Row } from './list.ts';
+import { isAlphabetical, neighbourShares } from './order.ts';
+import { surnameKey, tablesOf, valuesOf, type Counted, type Tables } from './tables.ts';
+import type { ListEntry, ListReading, Party, PartyMember, SharedValue, Tie, TieKind } from './types.ts';
+
+export interface ListOptions {
+  /** The share of people in general who bear a surname; nothing where it is not known. */
+  generalShare?: (surname: string) => number | undefined;
+}
+
+/** A party of more is no longer explained pair by pair beyond so many members. */
+const mostExplained = 60;
+
+/** The parties of a list, in the order of their first members. */
+export function partiesAmong(entries: readonly ListEntry[], options: ListOptions = {}): ListReading {
+  const rows = rowsOf(entries);
+  const general = options.generalShare ?? (() => undefined);
+  const alphabetical = isAlphabetical(rows.map(({ surname }) => surname?.text));
+  const reading: ListReading = { entries: rows.length, parties: [], alphabetical, neighbours: [] };
+  if (rows.length < 2) return reading;
+
+  let units = sameNumber(rows, alphabetical);
+  let found: Round | undefined;
+  for (let round = 0; round < 2; round++) {
+    const tables = tablesOf(rows, units, general);
+    found = oneRound(rows, contextOf(rows, tables, alphabetical));
+    units = found.groups;
+  }
+  const { groups, context, tiesOf } = found!;
+  const members = new Map<number, Row[]>();
+  rows.forEach((row, i) => gather(members, groups[i]!, row));
+  reading.neighbours = context.neighbours;
+  reading.parties = [...members.values()]
+    .filter((some) => some.length > 1)
+    .map((some) => partyOf(some, context, tiesOf));
+  return reading;
+}
+
+interface Round {
+  groups: Int32Array;
+  context: ListContext;
+  tiesOf: (a: Row, b: Row) => readonly Tie[];
+}
+
+function oneRound(rows: readonly Row[], context: ListContext): Round {
+  const prior = priorOf(rows.length);
+  const ties = new Map<number, readonly Tie[]>();
+  const tiesOf = (a: Row, b: Row): readonly Tie[] => {
+    const [one, other] = a.at < b.at ? [a, b] : [b, a];
+    const key = one.at * rows.length + other.at;
+    let known = ties.get(key);
+    if (!known) ties.set(key, (known = tiesBetween(one, other, context)));
+    return known;
+  };
+  const oddsOf = (a: number, b: number) =>
+    tiesOf(rows[a]!, rows[b]!).reduce((sum, { weight }) => sum + weight, prior);
+  const pairs = candidatePairs(rows, context.tables).map(
+    ([a, b]): ScoredPair => ({
+      a,
+      b,
+      odds: oddsOf(a, b),
+      certain: tiesOf(rows[a]!, rows[b]!).some(({ kind }) => kind === 'kin'),
+    }),
+  );
+  return { groups: grouped(rows.length, pairs, oddsOf), context, tiesOf };
+}
+
+/** To begin with, those of one family number, and neighbours of one surname where the list is not sorted, are one. */
+function sameNumber(rows: readonly Row[], alphabetical: boolean): Int32Array {
+  const groups = Int32Array.from(rows, (_row, i) => i);
+  const first = new Map<string, number>();
+  rows.forEach((row, i) => {
+    const before = rows[i - 1];
+    const run =
+      !alphabetical &&
+      row.surname !== undefined &&
+      before?.surname !== undefined &&
+      surnameKey(row.surname) === surnameKey(before.surname);
+    if (run) groups[i] = groups[i - 1]!;
+    const key = row.household ?? (row.ticket?.number == null ? undefined : row.ticket.text);
+    if (key === undefined) return;
+    const known = first.get(key);
+    if (known === undefined) first.set(key, groups[i]!);
+    else if (!run) groups[i] = known;
+  });
+  return groups;
+}
+
+function contextOf(rows: readonly Row[], tables: Tables, alphabetical: boolean): ListContext {
+  const telling = ['ticket', 'household', 'origin', 'joining', ...(alphabetical ? [] : ['surname'])] as Counted[];
+  const byLine = rows.toSorted((a, b) => a.line - b.line || a.at - b.at);
+  const values = byLine.map((row) =>
+    telling.flatMap((field) => valuesOf(row, field).slice(0, 2).map((value) => `${field} ${value}`)),
+  );
+  const alike = (i: number, j: number) => {
+    const [one, other] = [byLine[i]!, byLine[j]!];
+    if (alphabetical && one.surname?.text.charAt(0) === other.surname?.text.charAt(0)) return false;
+    return values[i]!.some((value) => values[j]!.includes(value));
+  };
+  const holders = [...tables.holders('ticket').values()];
+  const ticketed = holders.reduce((sum, some) => sum + some.length, 0);
+  const shared = holders.reduce((sum, some) => sum + (some.length > 1 ? some.length : 0), 0);
+  const companions = new Set(
+    rows.flatMap(({ entry }) =>
+      (entry.stated ?? []).filter(({ kin }) => !kin).map(({ of }) => [entry.ref, of].sort().join(' ')),
+    ),
+  );
+  const named = rows.filter(({ surname }) => surname !== undefined);
+  return {
+    tables,
+    count: rows.length,
+    alphabetical,
+    neighbours: neighbourShares(rows.length, alike),
+    ticketsShared: ticketed === 0 ? 0 : shared / ticketed,
+    ticketsDistinct: ticketed === 0 ? 0 : holders.length / ticketed,
+    statedCompanions: companions.size / ((rows.length * (rows.length - 1)) / 2),
+    patronymics: named.filter(({ patronymic }) => patronymic).length > named.length * 0.4,
+  };
+}
+
+function partyOf(rows: readonly Row[], context: ListContext, tiesOf: Round['tiesOf']): Party {
+  const explained = rows.slice(0, mostExplained);
+  const prior = priorOf(context.count);
+  const tree = strongestTree(explained, tiesOf);
+  const accident = tree.reduce((sum, one) => sum + one.log2Accident, 0);
+  const k = explained.length;
+  const log2Expected = log2Choose(context.count, k) + (k - 2) * Math.log2(k) + accident;
+  const expected = 2 ** Math.min(60, log2Expected);
+  const origin = sharedOrigin(rows);
+  return {
+    id: rows[0]!.entry.ref,
+    members: rows.map((row) => memberOf(row, explained, prior, tiesOf)),
+    shared: sharedValues(rows, context),
+    ...(origin ? { origin } : {}),
+    weight: tree.reduce((sum, one) => sum + one.weight, 0),
+    expected,
+    chance: -Math.expm1(-expected),
+  };
+}
+
+interface Join {
+  weight: number;
+  log2Accident: number;
+}
+
+/** The joins of the greatest weight that hold all members together (R. C. Prim, Bell System Technical Journal 36, 1957). */
+function strongestTree(rows: readonly Row[], tiesOf: Round['tiesOf']): Join[] {
+  const best = rows.map((): Join => ({ weight: -Infinity, log2Accident: 0 }));
+  const left = new Set(rows.keys());
+  const joins: Join[] = [];
+  let next = 0;
+  for (;;) {
+    left.delete(next);
+    if (left.size === 0) return joins;
+    let top = -1;
+    for (const i of left) {
+      const ties = tiesOf(rows[next]!, rows[i]!);
+      const weight = ties.reduce((sum, tie) => sum + tie.weight, 0);
+      if (weight > best[i]!.weight)
+        best[i] = { weight, log2Accident: ties.reduce((sum, tie) => sum + Math.log2(tie.accident), 0) };
+      if (top < 0 || best[i]!.weight > best[top]!.weight) top = i;
+    }
+    joins.push(best[top]!);
+    next = top;
+  }
+}
+
+function memberOf(row: Row, rows: readonly Row[], prior: number, tiesOf: Round['tiesOf']): PartyMember {
+  const why = new Map<string, PartyMember['why'][number]>();
+  let top = -Infinity;
+  for (const other of rows) {
+    if (other === row) continue;
+    const ties = tiesOf(row, other);
+    top = Math.max(
+      top,
+      ties.reduce((sum, { weight }) => sum + weight, prior),
+    );
+    for (const { kind, because, value, weight } of ties) {
+      if (weight < 0.5) continue;
+      const key = `${kind} ${because === '' ? value : because}`;
+      const known = why.get(key);
+      if (known) {
+        known.with.push(other.entry.ref);
+        known.weight = Math.max(known.weight, weight);
+      } else why.set(key, { kind, with: [other.entry.ref], because: because === '' ? value : because, weight });
+    }
+  }
+  return {
+    ref: row.entry.ref,
+    why: [...why.values()].sort((a, b) => b.weight - a.weight || (a.because < b.because ? -1 : 1)),
+    probability: probabilityOf(Math.min(top, 50)),
+  };
+}
+
+const told = ['ticket', 'household', 'cabin', 'surname', 'origin', 'bound', 'joining', 'nearest'] as const;
+
+/** What more than one member states and most who state anything agree in. */
+function sharedValues(rows: readonly Row[], context: ListContext): SharedValue[] {
+  return told.flatMap((field) => {
+    const holders = new Map<string, Row[]>();
+    for (const row of rows)
+      for (const value of new Set(valuesOf(row, field))) gather(holders, value, row);
+    const taken = new Set<Row>();
+    return [...holders]
+      .filter(([, some]) => some.length > 1)
+      .sort(([, a], [, b]) => b.length - a.length)
+      .flatMap(([value, some]): SharedValue[] => {
+        // Of a chain of places only the narrowest that the same people share.
+        if (some.every((row) => taken.has(row))) return [];
+        for (const row of some) taken.add(row);
+        const { having, of } = context.tables.others(field, value, some[0]!, some[1]!);
+        const first = some[0]!;
+        return [
+          {
+            what: field satisfies TieKind,
+            value: wordOf(first, field, value),
+            refs: some.map(({ entry }) => entry.ref),
+            chance: Math.min(1, (having + 0.5) / (of + 1)),
+            because: `${having} of the other ${of} parties and lone travellers who state it`,
+          },
+        ];
+      });
+  });
+}
+
+function wordOf(row: Row, field: (typeof told)[number], value: string): string {
+  if (field === 'surname') return row.surname!.written;
+  if (field === 'ticket') return row.entry.ticket!;
+  if (field === 'household' || field === 'cabin') return row.entry[field]!;
+  if (field === 'joining' || field === 'nearest')
+    return row.entry[field]!.find((text) => text.toLowerCase().includes(value.split(' ')[0]!)) ?? value;
+  return value;
+}
+
+/** The narrowest place that all members who state an origin share, where at least two do. */
+function sharedOrigin(rows: readonly Row[]): Party['origin'] {
+  const stating = rows.filter(({ entry }) => (entry.origin?.length ?? 0) > 0);
+  if (stating.length < 2) return undefined;
+  const place = stating[0]!.entry.origin!.find((id) => stating.every(({ entry }) => entry.origin!.includes(id)));
+  return place === undefined ? undefined : { place, refs: stating.map(({ entry }) => entry.ref) };
+}
+
+function log2Choose(n: number, k: number): number {
+  let sum = 0;
+  for (let i = 1; i <= k; i++) sum += Math.log2((n - k + i) / i);
+  return sum;
+}
