@@ -34,8 +34,14 @@ export const example = (id: string): string => `/examples/${id}.html`;
 /** One sentence of the rules of proof, in the list of worked examples. */
 export const exampleSentence = (key: string): string => `${examplesIndex}#${key}`;
 
+/** Those beside one family, by its first subject. */
+export const associatesOf = (family: string): string => `/associates/${family}.html`;
 /** One associate in the list of those beside a family. */
-export const associate = (id: string): string => `${associates}#associate-${id}`;
+export const associate = (family: string, id: string): string => `${associatesOf(family)}#associate-${id}`;
+/** All sightings of associates as a table for spreadsheets. */
+export const associatesCsv = '/associates.csv';
+/** How often a name comes back by accident. */
+export const associatesMethod = `${method}#associates`;
 /** One search in the log. */
 export const search = (id: string): string => `${searches}#search-${id}`;
 /** One entry of the source list. */

@@ -1,4 +1,5 @@
 /** A comparison of tables as text for a terminal, as CSV and as JSON. */
+import { csvLine } from '../../dossier/csv.ts';
 import { pairReports, summaryOf, type Comparison, type PairReport } from './comparison.ts';
 import { wrap, type Paint } from './paint.ts';
 
@@ -46,7 +47,7 @@ const bits = (weight: number) =>
 /** One line for each pair; the ledger in four columns for each field. */
 export function* comparisonCsv(comparison: Comparison): Generator<string> {
   const fields = comparison.prepared.taken.map(({ column }) => column.name);
-  yield line([
+  yield csvLine([
     'a',
     'b',
     'weight',
@@ -56,7 +57,7 @@ export function* comparisonCsv(comparison: Comparison): Generator<string> {
     ...fields.flatMap((field) => [`${field} a`, `${field} b`, `${field} agreement`, `${field} weight`]),
   ]);
   for (const pair of pairReports(comparison))
-    yield line([
+    yield csvLine([
       pair.a,
       pair.b,
       pair.weight,
@@ -65,19 +66,6 @@ export function* comparisonCsv(comparison: Comparison): Generator<string> {
       pair.lineB,
       ...pair.ledger.flatMap(({ a, b, agreement, weight }) => [a, b, agreement, weight]),
     ]);
-}
-
-function line(cells: readonly (string | number)[]): string {
-  return `${cells.map(cell).join(',')}\n`;
-}
-
-/**
- * A cell in quotes where it needs them. Text that a spreadsheet would take for a formula gets an apostrophe before it.
- */
-function cell(value: string | number): string {
-  if (typeof value === 'number') return String(value);
-  const text = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
 /** One array of pairs: `{ a, b, weight, probability, ledger: [{ field, a, b, agreement, weight }] }`. */

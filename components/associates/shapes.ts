@@ -1,0 +1,16 @@
+/** The shape that stands for each part, drawn around 0,0 within four units each way. Told apart without colour. */
+import type { AssociateRole } from '../../src/reasoning/associates/types.ts';
+
+export const shapes: Readonly<Record<AssociateRole, { path: string; filled: boolean }>> = {
+  witness: { path: 'M0 -4.4 4.4 0 0 4.4 -4.4 0Z', filled: false },
+  sponsor: { path: 'M0 -4a4 4 0 1 0 .01 0Z', filled: false },
+  neighbour: { path: 'M-3.5 -3.5h7v7h-7Z', filled: false },
+  'fellow-passenger': { path: 'M0 -4.4 4.2 3.4h-8.4Z', filled: true },
+  household: { path: 'M-3.5 -3.5h7v7h-7Z', filled: true },
+  grantor: { path: 'M0 -4.4 4.4 0 0 4.4 -4.4 0Z', filled: true },
+  bondsman: { path: 'M-4.2 -3.4h8.4L0 4.4Z', filled: false },
+  informant: { path: 'M-4.2 -3.4h8.4L0 4.4Z', filled: true },
+  mourner: { path: 'M0 -4.4V4.4M-3.4 -1.4h6.8', filled: false },
+  'fellow-worker': { path: 'M-3.4 -3.4 3.4 3.4M3.4 -3.4 -3.4 3.4', filled: false },
+  other: { path: 'M0 -2a2 2 0 1 0 .01 0Z', filled: true },
+};
