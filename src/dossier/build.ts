@@ -118,7 +118,7 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
       kinship: kinshipView(facts, c),
       clues: clueViews(facts, c),
       families: candidateViews(facts, c),
-      plan: planView(facts, c),
+      plan: planView(facts, c, result),
       searches: [...family, ...searchesForRivals(facts, c).filter((search) => !family.includes(search))],
       reviews: facts.reviews
         .filter((review) => review.case === c.id)

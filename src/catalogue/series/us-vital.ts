@@ -177,6 +177,33 @@ const elsewhere: readonly (readonly [state: string, name: string, births: string
   ['washington', 'Washington', '1907', '1907'],
 ];
 
+/**
+ * County and town registers of births and deaths from before the state's own: the years of the laws that asked for
+ * them, all from memory.
+ */
+// prettier-ignore
+const countyBooks: readonly (readonly [state: string, name: string, from: string, to: string])[] = [
+  ['illinois', 'Illinois', '1877', '1915'],
+  ['indiana', 'Indiana', '1882', '1907'],
+  ['minnesota', 'Minnesota', '1870', '1907'],
+  ['missouri', 'Missouri', '1883', '1893'],
+  ['new-york', 'New York', '1847', '1849'],
+  ['ohio', 'Ohio', '1867', '1908'],
+  ['pennsylvania', 'Pennsylvania', '1893', '1905'],
+];
+
+/** Marriages registered throughout a state, where not by the county clerk alone; all from memory. */
+// prettier-ignore
+const stateMarriages: readonly (readonly [state: string, name: string, from: string])[] = [
+  ['connecticut', 'Connecticut', '1897'],
+  ['iowa', 'Iowa', '1880'],
+  ['massachusetts', 'Massachusetts', '1841'],
+  ['new-jersey', 'New Jersey', '1848'],
+  ['new-york', 'New York', '1880'],
+  ['rhode-island', 'Rhode Island', '1853'],
+  ['vermont', 'Vermont', '1857'],
+];
+
 export const usVital: readonly BuiltInSeries[] = [
   ...michigan,
   ...wisconsin,
@@ -207,6 +234,44 @@ export const usVital: readonly BuiltInSeries[] = [
       source: `State registration law (from memory)`,
     }),
   ]),
+  ...countyBooks.map(([state, name, from, to]) =>
+    series({
+      id: `${state}-county-births-deaths`,
+      title: `Births and deaths in county books, ${name}`,
+      of: state,
+      entries: ['birth', 'death'],
+      chance: 0.45,
+      kind: 'vital',
+      from,
+      to,
+      tells: [
+        {
+          fields: ['name', 'sex', 'age', 'birthplace', 'event', 'relations', 'parents-names'],
+          origin: 'country',
+        },
+      ],
+      source: 'State law on returns to the county (from memory)',
+      note: 'Patchy; many births and deaths were never returned.',
+    }),
+  ),
+  ...stateMarriages.map(([state, name, from]) =>
+    series({
+      id: `${state}-marriages`,
+      title: `Marriages registered in ${name}`,
+      of: state,
+      entries: ['marriage'],
+      kind: 'vital',
+      from,
+      tells: [
+        {
+          fields: ['name', 'age', 'residence', 'birthplace', 'occupation', 'event', 'relations', ...parents],
+          origin: 'country',
+        },
+      ],
+      source: 'State registration law (from memory)',
+      note: 'Those born abroad mostly give the country, now and then the town.',
+    }),
+  ),
   series({
     id: 'us-county-marriages',
     title: 'Marriage licences and returns, county clerks of the United States',
