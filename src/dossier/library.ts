@@ -41,11 +41,24 @@ export function libraryView(
     of: (id) => ({
       text: sentence(wordsIn(notes.get(id)?.full ?? id)),
       bibtex: bibtex(id),
-      cslJson: JSON.stringify(item(id), null, 2),
+      cslJson: indented(item(id)),
     }),
-    cslJson: () => `${JSON.stringify(ids.map(item), null, 2)}\n`,
+    cslJson: () => `${indented(ids.map(item))}\n`,
     bibtex: () => ids.map(bibtex).join('\n'),
   };
+}
+
+/** JSON with the parts of a date on one line. A line end is never part of a value there. */
+function indented(value: unknown): string {
+  return JSON.stringify(value, null, 2)
+    .replace(
+      /\[\n\s+(-?\d+(?:,\n\s+-?\d+)*)\n\s+\]/g,
+      (_, numbers: string) => `[${numbers.replace(/\s+/g, ' ')}]`,
+    )
+    .replace(
+      /\[\n\s+(\[[^\]\n]*\](?:,\n\s+\[[^\]\n]*\])*)\n\s+\]/g,
+      (_, lists: string) => `[${lists.replace(/\s+/g, ' ')}]`,
+    );
 }
 
 function sentence(text: string): string {
