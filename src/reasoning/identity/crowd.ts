@@ -22,7 +22,11 @@ export interface Crowd {
  */
 export function crowdOf(facts: Facts, record: string): Crowd {
   const place = facts.records.get(record)?.place;
-  if (place === undefined) return unknown('the record says no place');
+  return place === undefined ? unknown('the record says no place') : crowdIn(facts, place);
+}
+
+/** The crowd of a place, by the same rule. */
+export function crowdIn(facts: Facts, place: string): Crowd {
   let crowd = crowds(facts).get(place);
   if (!crowd) crowds(facts).set(place, (crowd = crowdAt(facts, place)));
   return crowd;

@@ -30,6 +30,22 @@ export function placesAgree(
     return field === 'residence' && a.toLowerCase() !== b.toLowerCase()
       ? ['missing', 'an address cannot be placed']
       : undefined;
+  const judged = placesJudged(facts, mine, theirs, a === b);
+  if (judged[0] !== 'different' || field !== 'residence') return judged;
+  const { countries } = containmentOf(facts);
+  const there = new Set(theirs.flatMap((id) => countries(id)));
+  return mine.some((id) => countries(id).some((country) => there.has(country)))
+    ? judged
+    : ['missing', 'on either side of a migration'];
+}
+
+/** The level of two readings that may mean these places, by id, and why. None of the lists may be empty. */
+export function placesJudged(
+  facts: Facts,
+  mine: readonly string[],
+  theirs: readonly string[],
+  sameText = false,
+): Judged {
   const containment = containmentOf(facts);
   const name = (id: string) => facts.places.get(id)?.name ?? id;
   const pairs = mine.flatMap((one) => theirs.map((other) => [one, other] as const));
@@ -37,7 +53,7 @@ export function placesAgree(
   if (same) {
     return isWide(facts.places.get(same[0])?.kind ?? '')
       ? ['part', `both name only ${name(same[0])}`]
-      : ['exact', a === b ? '' : `both mean ${name(same[0])}`];
+      : ['exact', sameText ? '' : `both mean ${name(same[0])}`];
   }
   const nested = pairs.find(
     ([one, other]) => containment.within(one, other) || containment.within(other, one),
@@ -54,9 +70,5 @@ export function placesAgree(
       .find((id) => containment.within(other, id) && !isWide(facts.places.get(id)?.kind ?? ''));
     if (shared !== undefined) return ['near', `both lie in ${name(shared)}`];
   }
-  const countries = (ids: readonly string[]) => new Set(ids.flatMap((id) => containment.countries(id)));
-  const [here, there] = [countries(mine), countries(theirs)];
-  if (field === 'residence' && ![...here].some((id) => there.has(id)))
-    return ['missing', 'on either side of a migration'];
   return ['different', `${name(mine[0]!)} is not ${name(theirs[0]!)}`];
 }
