@@ -19,7 +19,7 @@ import { kinWithin, sexOf } from './kin-words.ts';
 import type { IdentityRow } from './row.ts';
 
 /** “Ditto” in the forms a list writes it in: the name of the line above. */
-const ditto = /^(?:do|ditto|dto|id|idem|["”″〃]+|-+)\.?$/i;
+export const ditto = /^(?:do|ditto|dto|id|idem|["”″〃]+|-+)\.?$/i;
 
 /**
  * The rows of a mention (`record#mention`): one for each way its name has been read, the record's own spelling first.
