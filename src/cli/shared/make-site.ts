@@ -26,6 +26,8 @@ export interface SiteOrder {
   base: string;
   /** A private folder; the site ends up in `site` within it. */
   work: string;
+  /** What is said, after the errors, of that which was not written because of them. */
+  unwritten: string;
 }
 
 // When the process that guards the site is gone, there is nobody left to make one for.
@@ -33,7 +35,7 @@ process.on('disconnect', () => process.exit(2));
 process.channel?.unref();
 
 await exitWith(async () => {
-  const { content, today, base, work } = JSON.parse(process.argv[2]!) as SiteOrder;
+  const { content, today, base, work, unwritten } = JSON.parse(process.argv[2]!) as SiteOrder;
   const progress = progressOn(process.stderr);
   progress.say('Checking …');
   const examination = examine(loadCorpus(content), today);
@@ -42,9 +44,7 @@ await exitWith(async () => {
   if (findings.length > 0)
     process.stdout.write(`${findingsText(corpus, findings, paintFor(process.stdout))}\n`);
   if (!ok) {
-    process.stdout.write(
-      `${tally(findings)}. No site was written; the earlier one, if there is one, is as it was.\n`,
-    );
+    process.stdout.write(`${tally(findings)}. ${unwritten}\n`);
     return 1;
   }
 
