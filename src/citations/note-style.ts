@@ -27,7 +27,8 @@ ${macros}
   <citation>
     <layout delimiter="; ">
       <choose>
-        <if position="subsequent">
+        <if position="near-note"><text variable="citation-key"/></if>
+        <else-if position="subsequent">
           <group delimiter=", ">
             <choose>
               <if type="personal_communication"><text macro="author"/></if>
@@ -49,7 +50,7 @@ ${macros}
               </else-if>
             </choose>
           </group>
-        </if>
+        </else-if>
         <else>
           <text macro="item"/>
           <text value="${divider}"/>

@@ -4,11 +4,14 @@
  */
 import CSL from 'citeproc';
 import type { Citation } from '../model/citation.ts';
+import { gather } from '../model/multimap.ts';
 import { cslItem } from './csl-json.ts';
 import { dateInWords } from './date-words.ts';
 import { guard, hyphen, sealed } from './escape.ts';
 import { divider } from './note-macros.ts';
+import { fitted } from './fitted-style.ts';
 import { entryMark, noteStyle } from './note-style.ts';
+import { readStyleXml } from './style-xml.ts';
 import { noteLocale } from './note-locale.ts';
 
 /** Full note in its two parts, short note and entry of the source list, as HTML without a final full stop. */
@@ -68,11 +71,33 @@ export function withoutFaults(
   }
 }
 
+/** In one engine for each type of source, with as much of the style as the citations of the type can print. */
 function batch(citations: readonly Citation[]): Formatted[] {
-  const items = new Map(citations.map((cite, i) => [`r${i}`, cslItem(cite, `r${i}`, inWords)]));
+  const made: Formatted[] = [];
+  const byType = new Map<string, number[]>();
+  citations.forEach(({ type }, i) => gather(byType, type, i));
+  for (const [type, places] of byType) {
+    const some = ofOneType(
+      type,
+      places.map((i) => citations[i]!),
+    );
+    places.forEach((i, n) => (made[i] = some[n]!));
+  }
+  return made;
+}
+
+function ofOneType(type: string, citations: readonly Citation[]): Formatted[] {
+  const items = new Map(
+    citations.map((cite, i) => {
+      const item = cslItem(cite, `r${i}`, inWords);
+      // The processor asks how a citation would read beside others; the style answers that one with its key.
+      return [item.id, { ...item, 'citation-key': item.id }];
+    }),
+  );
+  const variables = new Set([...items.values()].flatMap((item) => Object.keys(item)));
   const engine = new CSL.Engine(
-    { retrieveLocale: () => noteLocale, retrieveItem: (id) => items.get(id)! },
-    noteStyle,
+    { retrieveLocale: () => structuredClone(localeRoot), retrieveItem: (id) => items.get(id)! },
+    structuredClone(fitted(styleRoot, type, variables)),
     'en-US',
     true,
   );
@@ -87,6 +112,9 @@ function batch(citations: readonly Citation[]): Formatted[] {
     return { item: tidy(item), held: tidy(held), short: tidy(short), entry: entries.get(id)?.html ?? '' };
   });
 }
+
+const styleRoot = readStyleXml(noteStyle).root!;
+const localeRoot = readStyleXml(noteLocale).root!;
 
 /** Settles how an engine reads sealed values and what it makes of them. */
 export function prepare(engine: CSL.Engine): void {
