@@ -34,15 +34,34 @@ export interface Voyage {
   party: number[];
 }
 
-const starts = 'Bar Cal Dun Fen Gar Hal Kel Lor Mar Nor Pel Quin Ros Sal Tor Wen Bray Cor Dal Esk Far Gil Hol Ken Lam Mor Nes Ort Par Rad Sten Tal Ul Ven Wal Yar'.split(' ');
-const ends = 'ner low gan ton den wick lan ford ley by man dock well ham ridge ster mer nan vey low rick gate sell tham bone'.split(' ');
+const starts =
+  'Bar Cal Dun Fen Gar Hal Kel Lor Mar Nor Pel Quin Ros Sal Tor Wen Bray Cor Dal Esk Far Gil Hol Ken Lam Mor Nes Ort Par Rad Sten Tal Ul Ven Wal Yar'.split(
+    ' ',
+  );
+const ends =
+  'ner low gan ton den wick lan ford ley by man dock well ham ridge ster mer nan vey low rick gate sell tham bone'.split(
+    ' ',
+  );
 const surnamePool = starts.flatMap((start) => ends.map((end) => start + end));
 const common = ['Murphy', 'Kelly', 'Sullivan', 'Walsh', 'Smith', 'Brien', 'Byrne', 'Ryan', 'Connor', 'Neill'];
-const men = 'John Patrick Thomas James Michael William Daniel Peter Edward Martin Andrew Hugh Owen Denis'.split(' ');
-const women = 'Mary Bridget Catherine Ellen Margaret Anne Johanna Honora Elizabeth Sarah Julia Rose Alice'.split(' ');
+const men =
+  'John Patrick Thomas James Michael William Daniel Peter Edward Martin Andrew Hugh Owen Denis'.split(' ');
+const women =
+  'Mary Bridget Catherine Ellen Margaret Anne Johanna Honora Elizabeth Sarah Julia Rose Alice'.split(' ');
 const norseMen = 'Ole Lars Anders Johannes Nils Peder Hans Jens Knut Sjur Iver Endre Torsten'.split(' ');
 const norseWomen = 'Marta Kari Brita Anna Ragnhild Ingeborg Synneva Gjertrud Marit Guri'.split(' ');
-const trades = ['labourer', 'labourer', 'labourer', 'farmer', 'servant', 'smith', 'carpenter', 'miner', 'tailor', 'clerk'];
+const trades = [
+  'labourer',
+  'labourer',
+  'labourer',
+  'farmer',
+  'servant',
+  'smith',
+  'carpenter',
+  'miner',
+  'tailor',
+  'clerk',
+];
 
 interface Traveller {
   surname: string;
@@ -68,7 +87,10 @@ export function voyage(setting: VoyageSetting): Voyage {
   const origins = Math.max(12, Math.round(setting.entries / 5));
   let ticket = 310_000 + random.below(9000);
   for (let party = 0; travellers.length < setting.entries; party++) {
-    const kind = random.below(10) < (setting.alone ?? 4) ? 'alone' : random.pick(['family', 'family', 'family', 'siblings', 'friends', 'kin']);
+    const kind =
+      random.below(10) < (setting.alone ?? 4)
+        ? 'alone'
+        : random.pick(['family', 'family', 'family', 'siblings', 'friends', 'kin']);
     const base = {
       origin: skewed(random, origins),
       bound: skewed(random, setting.bound === 'few' ? 6 : 60),
@@ -79,7 +101,8 @@ export function voyage(setting: VoyageSetting): Voyage {
     ticket += 1 + (random.chance(0.4) ? random.below(30) : 0);
     const own = () => String(ticket++);
     const shared = own();
-    const ofParty = () => (setting.tickets === 'per person' || random.chance(kind === 'friends' ? 0.6 : 0.08) ? own() : shared);
+    const ofParty = () =>
+      setting.tickets === 'per person' || random.chance(kind === 'friends' ? 0.6 : 0.08) ? own() : shared;
     const joining = `${random.pick(men)} ${surname(random, setting)}, ${1 + random.below(400)} ${random.pick(starts)} St`;
     const group = norse ? norseParty(random, kind) : englishParty(random, kind, setting);
     for (const one of group)
@@ -111,7 +134,11 @@ type Someone = Pick<Traveller, 'surname' | 'given' | 'sex' | 'age' | 'occupation
 
 function englishParty(random: Random, kind: string, setting: VoyageSetting): Someone[] {
   const name = surname(random, setting);
-  const adult = (of: string, sex: 'M' | 'F' = random.chance(0.6) ? 'M' : 'F', age = 17 + random.below(25)): Someone => ({
+  const adult = (
+    of: string,
+    sex: 'M' | 'F' = random.chance(0.6) ? 'M' : 'F',
+    age = 17 + random.below(25),
+  ): Someone => ({
     surname: of,
     given: random.pick(sex === 'M' ? men : women),
     sex,
@@ -119,22 +146,35 @@ function englishParty(random: Random, kind: string, setting: VoyageSetting): Som
     occupation: sex === 'M' ? random.pick(trades) : random.pick(['spinster', 'servant']),
   });
   if (kind === 'alone') return [adult(name)];
-  if (kind === 'friends') return Array.from({ length: 2 + random.below(3) }, () => adult(surname(random, setting)));
+  if (kind === 'friends')
+    return Array.from({ length: 2 + random.below(3) }, () => adult(surname(random, setting)));
   if (kind === 'siblings') return Array.from({ length: 2 + random.below(2) }, () => adult(name));
   const maiden = surname(random, setting);
   const husband = adult(name, 'M', 26 + random.below(18));
-  const wife = { ...adult(name, 'F', husband.age - 4 + random.below(6)), occupation: 'wife', husband: husband.given, maiden };
+  const wife = {
+    ...adult(name, 'F', husband.age - 4 + random.below(6)),
+    occupation: 'wife',
+    husband: husband.given,
+    maiden,
+  };
   const married = random.chance(0.8);
   const family: Someone[] = random.chance(0.75) && married ? [husband, wife] : [married ? wife : husband];
   const children = random.below(5);
   for (let i = 0; i < children; i++)
-    family.push({ ...adult(name, random.chance(0.5) ? 'M' : 'F', Math.max(0, wife.age - 20 - 2 * i - random.below(3))), occupation: 'child' });
+    family.push({
+      ...adult(name, random.chance(0.5) ? 'M' : 'F', Math.max(0, wife.age - 20 - 2 * i - random.below(3))),
+      occupation: 'child',
+    });
   if (kind === 'kin' || family.length === 1) family.push(adult(random.chance(0.5) ? maiden : name));
   return family;
 }
 
 function norseParty(random: Random, kind: string): Someone[] {
-  const adult = (father: string, sex: 'M' | 'F' = random.chance(0.6) ? 'M' : 'F', age = 17 + random.below(25)): Someone => ({
+  const adult = (
+    father: string,
+    sex: 'M' | 'F' = random.chance(0.6) ? 'M' : 'F',
+    age = 17 + random.below(25),
+  ): Someone => ({
     surname: `${father}${sex === 'M' ? (father.endsWith('s') ? 'en' : 'sen') : 'sdatter'}`,
     given: random.pick(sex === 'M' ? norseMen : norseWomen),
     sex,
@@ -143,14 +183,21 @@ function norseParty(random: Random, kind: string): Someone[] {
   });
   const father = random.pick(norseMen);
   if (kind === 'alone') return [adult(father)];
-  if (kind === 'friends') return Array.from({ length: 2 + random.below(3) }, () => adult(random.pick(norseMen)));
+  if (kind === 'friends')
+    return Array.from({ length: 2 + random.below(3) }, () => adult(random.pick(norseMen)));
   if (kind === 'siblings') return Array.from({ length: 2 + random.below(2) }, () => adult(father));
   const husband = adult(father, 'M', 26 + random.below(18));
-  const wife = { ...adult(random.pick(norseMen), 'F', husband.age - 4 + random.below(6)), occupation: 'wife' };
+  const wife = {
+    ...adult(random.pick(norseMen), 'F', husband.age - 4 + random.below(6)),
+    occupation: 'wife',
+  };
   const family: Someone[] = [husband, wife];
   const children = 1 + random.below(4);
   for (let i = 0; i < children; i++)
-    family.push({ ...adult(husband.given, random.chance(0.5) ? 'M' : 'F', Math.max(0, wife.age - 20 - 2 * i)), occupation: 'child' });
+    family.push({
+      ...adult(husband.given, random.chance(0.5) ? 'M' : 'F', Math.max(0, wife.age - 20 - 2 * i)),
+      occupation: 'child',
+    });
   return family;
 }
 
@@ -165,7 +212,12 @@ function inOrder(travellers: Traveller[], order: VoyageSetting['order'], random:
   return keyed.map(({ one }) => one);
 }
 
-function entryOf(one: Traveller, at: number, before: Traveller | undefined, setting: VoyageSetting): ListEntry {
+function entryOf(
+  one: Traveller,
+  at: number,
+  before: Traveller | undefined,
+  setting: VoyageSetting,
+): ListEntry {
   const ditto = setting.ditto && before?.surname === one.surname;
   const title = one.sex === 'M' ? (one.age < 13 ? 'Master.' : 'Mr.') : one.husband ? 'Mrs.' : 'Miss.';
   const place = `place-${one.origin}`;
@@ -180,7 +232,9 @@ function entryOf(one: Traveller, at: number, before: Traveller | undefined, sett
     occupation: one.occupation,
     ...(setting.order === 'as embarked' ? { line: at + 1 } : {}),
     ...(setting.tickets === 'none' ? {} : { ticket: one.ticket }),
-    ...(setting.origins === 'none' ? {} : { origin: setting.origins === 'place' ? [place, county] : [county] }),
+    ...(setting.origins === 'none'
+      ? {}
+      : { origin: setting.origins === 'place' ? [place, county] : [county] }),
     ...(setting.bound === 'none' ? {} : { bound: [`town-${one.bound}`] }),
     ...(setting.joining && one.joining !== undefined ? { joining: [one.joining] } : {}),
     ...((setting.ports ?? 1) > 1 ? { port: `port ${one.port}` } : {}),
@@ -188,7 +242,10 @@ function entryOf(one: Traveller, at: number, before: Traveller | undefined, sett
 }
 
 /** Pairs rightly and wrongly put together, and pairs missed. */
-export function pairScore(truth: readonly number[], found: readonly (number | string)[]): {
+export function pairScore(
+  truth: readonly number[],
+  found: readonly (number | string)[],
+): {
   precision: number;
   recall: number;
   f1: number;
@@ -203,7 +260,11 @@ export function pairScore(truth: readonly number[], found: readonly (number | st
   const [known, given] = [sum(truth), sum(found)];
   const precision = given === 0 ? 1 : both / given;
   const recall = known === 0 ? 1 : both / known;
-  return { precision, recall, f1: precision + recall === 0 ? 0 : (2 * precision * recall) / (precision + recall) };
+  return {
+    precision,
+    recall,
+    f1: precision + recall === 0 ? 0 : (2 * precision * recall) / (precision + recall),
+  };
 }
 
 /** The party each entry was found to be of, the lone ones each by itself. */
@@ -211,7 +272,9 @@ export function foundParties(
   entries: readonly ListEntry[],
   parties: readonly { id: string; members: readonly { ref: string }[] }[],
 ): string[] {
-  const of = new Map(parties.flatMap(({ id, members }) => members.map(({ ref }) => [ref, `party ${id}`] as const)));
+  const of = new Map(
+    parties.flatMap(({ id, members }) => members.map(({ ref }) => [ref, `party ${id}`] as const)),
+  );
   return entries.map(({ ref }) => of.get(ref) ?? ref);
 }
 
@@ -221,16 +284,84 @@ const base = { entries: 400, order: 'as embarked', tickets: 'none', origins: 'no
 export const settings: readonly Omit<VoyageSetting, 'seed'>[] = [
   { ...base, name: 'names and ages only, as embarked, dittos', ditto: true },
   { ...base, name: 'names and ages only, alphabetical', order: 'alphabetical' },
-  { ...base, name: 'tickets, formal names, shuffled, three ports', order: 'shuffled', tickets: 'per party', formal: true, ports: 3, entries: 900 },
-  { ...base, name: 'tickets, formal names, alphabetical', order: 'alphabetical', tickets: 'per party', formal: true, entries: 1300, ports: 3 },
-  { ...base, name: 'formal names without tickets, shuffled', order: 'shuffled', formal: true, entries: 900, ports: 3 },
-  { ...base, name: 'a ticket each, last residence, destination', tickets: 'per person', origins: 'place', bound: 'few' },
-  { ...base, name: 'whom they join, last residence, few places', origins: 'place', bound: 'many', joining: true },
-  { ...base, name: 'whom they join, by initial', order: 'by initial', origins: 'place', bound: 'many', joining: true },
-  { ...base, name: 'a word for a ticket, county, destination', tickets: 'some word', origins: 'county', bound: 'few' },
-  { ...base, name: 'patronymics, as embarked, last residence', names: 'patronymic', origins: 'place', bound: 'few' },
-  { ...base, name: 'patronymics, contract each', names: 'patronymic', tickets: 'per person', origins: 'county', bound: 'few' },
+  {
+    ...base,
+    name: 'tickets, formal names, shuffled, three ports',
+    order: 'shuffled',
+    tickets: 'per party',
+    formal: true,
+    ports: 3,
+    entries: 900,
+  },
+  {
+    ...base,
+    name: 'tickets, formal names, alphabetical',
+    order: 'alphabetical',
+    tickets: 'per party',
+    formal: true,
+    entries: 1300,
+    ports: 3,
+  },
+  {
+    ...base,
+    name: 'formal names without tickets, shuffled',
+    order: 'shuffled',
+    formal: true,
+    entries: 900,
+    ports: 3,
+  },
+  {
+    ...base,
+    name: 'a ticket each, last residence, destination',
+    tickets: 'per person',
+    origins: 'place',
+    bound: 'few',
+  },
+  {
+    ...base,
+    name: 'whom they join, last residence, few places',
+    origins: 'place',
+    bound: 'many',
+    joining: true,
+  },
+  {
+    ...base,
+    name: 'whom they join, by initial',
+    order: 'by initial',
+    origins: 'place',
+    bound: 'many',
+    joining: true,
+  },
+  {
+    ...base,
+    name: 'a word for a ticket, county, destination',
+    tickets: 'some word',
+    origins: 'county',
+    bound: 'few',
+  },
+  {
+    ...base,
+    name: 'patronymics, as embarked, last residence',
+    names: 'patronymic',
+    origins: 'place',
+    bound: 'few',
+  },
+  {
+    ...base,
+    name: 'patronymics, contract each',
+    names: 'patronymic',
+    tickets: 'per person',
+    origins: 'county',
+    bound: 'few',
+  },
   { ...base, name: 'a small list, names and ages', entries: 100, ditto: true },
-  { ...base, name: '2,000 entries, tickets and residence', entries: 2000, tickets: 'per party', origins: 'place', bound: 'many' },
+  {
+    ...base,
+    name: '2,000 entries, tickets and residence',
+    entries: 2000,
+    tickets: 'per party',
+    origins: 'place',
+    bound: 'many',
+  },
   { ...base, name: 'few surnames, as embarked', surnames: 40, origins: 'county', bound: 'few' },
 ];

@@ -100,7 +100,10 @@ export function grouped(
     const [keep, lose] = a < b ? [a, b] : [b, a];
     const moved = members.get(lose)!;
     for (const one of moved) groupOf[one] = keep;
-    members.set(keep, [...members.get(keep)!, ...moved].sort((x, y) => x - y));
+    members.set(
+      keep,
+      [...members.get(keep)!, ...moved].sort((x, y) => x - y),
+    );
     members.delete(lose);
   };
   const ranked = pairs

@@ -4,7 +4,7 @@
  * Rule: independent pieces of evidence add up in log₂ of m/u (I. P. Fellegi and A. B. Sunter, JASA 64 (1969)): m, how
  * often two of one party agree so (common practice, and our estimate); u, how often two strangers of *this* list do,
  * by the value itself. Before anything is compared two entries are of one party with the odds of one companion and a
- * half among all the others.
+ * half among all the others, and in the second round with as many as the first has found.
  */
 import { agreeGiven, agreeSurname } from '../names/agree.ts';
 import type { Row } from './list.ts';
@@ -12,8 +12,8 @@ import { nearby } from './order.ts';
 import { surnameKey, valuesOf, type Counted, type Tables } from './tables.ts';
 import type { Tie } from './types.ts';
 
-/** Companions a traveller has on average, the lone ones counted (our estimate; lists of families have more). */
-const companions = 1.5;
+/** Companions a traveller has on average, the lone ones counted, where a list has not shown it yet (our estimate). */
+export const usualCompanions = 1.5;
 
 /** How often two of one party agree in a field that both state. */
 const agreeing = {
@@ -38,6 +38,8 @@ const largestParty = 10;
 export interface ListContext {
   tables: Tables;
   count: number;
+  /** Companions a traveller has on average. */
+  companions: number;
   alphabetical: boolean;
   /** The share of neighbours that belong together, by distance from 1. */
   neighbours: readonly number[];
@@ -51,7 +53,7 @@ export interface ListContext {
 }
 
 /** log₂ odds that two entries are of one party, before anything is compared. */
-export function priorOf(count: number): number {
+export function priorOf({ count, companions }: Pick<ListContext, 'count' | 'companions'>): number {
   return Math.log2(Math.min(0.5, companions / Math.max(1, count - 1)));
 }
 
@@ -204,7 +206,15 @@ function numbered(field: 'household', a: Row, b: Row, context: ListContext): Tie
   if (one !== other)
     return [against('household', agreeing.household, 1, 'different family or party numbers')];
   const u = numberShare(field, one, true, a, b, context);
-  return [tie('household', a.entry.household!, agreeing.household, u, `the same family or party number, ${a.entry.household}`)];
+  return [
+    tie(
+      'household',
+      a.entry.household!,
+      agreeing.household,
+      u,
+      `the same family or party number, ${a.entry.household}`,
+    ),
+  ];
 }
 
 function names(a: Row, b: Row, context: ListContext): Tie[] {
@@ -213,7 +223,10 @@ function names(a: Row, b: Row, context: ListContext): Tie[] {
   const { surname: its } = b;
   const m = context.patronymics ? agreeing.patronymic : agreeing.surname;
   if (mine && its) {
-    const same = surnameKey(mine) === surnameKey(its) || mine.text === its.text || mine.keys.some((k) => its.keys.includes(k));
+    const same =
+      surnameKey(mine) === surnameKey(its) ||
+      mine.text === its.text ||
+      mine.keys.some((k) => its.keys.includes(k));
     const level = same ? 'same' : agreeSurname(mine, its).level;
     if (same || level === 'close' || level === 'same') {
       const u = Math.max(context.tables.surnameShare(mine, a, b), context.tables.surnameShare(its, a, b));
@@ -224,7 +237,9 @@ function names(a: Row, b: Row, context: ListContext): Tie[] {
           mine.written,
           m * loose,
           u,
-          mine.text === its.text ? `the same surname, ${mine.written}` : `surnames that may be one, ${mine.written} and ${its.written}`,
+          mine.text === its.text
+            ? `the same surname, ${mine.written}`
+            : `surnames that may be one, ${mine.written} and ${its.written}`,
         ),
       );
     } else found.push(against('surname', m, 1, 'different surnames'));
@@ -233,7 +248,12 @@ function names(a: Row, b: Row, context: ListContext): Tie[] {
     [a, b],
     [b, a],
   ] as const) {
-    if (wife.maiden && kin.surname && surnameKey(wife.maiden) === surnameKey(kin.surname) && kin.surname.text !== wife.surname?.text)
+    if (
+      wife.maiden &&
+      kin.surname &&
+      surnameKey(wife.maiden) === surnameKey(kin.surname) &&
+      kin.surname.text !== wife.surname?.text
+    )
       found.push(
         tie(
           'maiden name',
@@ -253,7 +273,13 @@ function names(a: Row, b: Row, context: ListContext): Tie[] {
       const groups = new Set(kin.given.given[0]?.map(({ group }) => group));
       if (fathers.some(({ group }) => groups.has(group)))
         found.push(
-          tie('father’s name', kin.given.written, 0.3, 0.05, `${wife.surname!.written} says the father was a ${kin.given.written}`),
+          tie(
+            'father’s name',
+            kin.given.written,
+            0.3,
+            0.05,
+            `${wife.surname!.written} says the father was a ${kin.given.written}`,
+          ),
         );
     }
   }
@@ -264,8 +290,7 @@ const sameSurname = (a: Row, b: Row): boolean =>
   a.surname !== undefined && b.surname !== undefined && surnameKey(a.surname) === surnameKey(b.surname);
 
 /** By how many years `a` is older; not a number where either age is missing. */
-const older = (a: Row, b: Row): number =>
-  a.age === undefined || b.age === undefined ? NaN : a.age - b.age;
+const older = (a: Row, b: Row): number => (a.age === undefined || b.age === undefined ? NaN : a.age - b.age);
 
 function places(field: 'origin' | 'bound', a: Row, b: Row, context: ListContext): Tie[] {
   const mine = valuesOf(a, field);
@@ -323,7 +348,13 @@ function plainFields(a: Row, b: Row, context: ListContext): Tie[] {
       continue;
     }
     const u = share(field, mine, a, b, context);
-    const one = tie(field, a.entry[field]!, Math.max(agreeing[field], u), u, `${worded[field][0]}, ${a.entry[field]}`);
+    const one = tie(
+      field,
+      a.entry[field]!,
+      Math.max(agreeing[field], u),
+      u,
+      `${worded[field][0]}, ${a.entry[field]}`,
+    );
     // Callings run in a place and a class, so that the same one says less than its rarity.
     if (field === 'occupation') one.weight = Math.min(1.5, one.weight / 2);
     found.push(one);
@@ -340,22 +371,41 @@ function families(a: Row, b: Row, context: ListContext): Tie[] {
   const close = !context.alphabetical && Math.abs(a.line - b.line) <= 3;
   if (!named && !(close && context.patronymics)) return [];
   if (younger.age! < 14 && gap >= 16 && gap <= 55)
-    return [tie('family', '', 0.8, 0.2, 'the ages of a parent and a child')];
+    return [tie('family', '', 0.8, 0.2, 'ages that fit a parent and a child')];
   if (younger.age! < 14 && elder.age! < 14 && gap <= 12)
     return [tie('family', '', 0.8, 0.3, 'both are children')];
   if (a.sex && b.sex && a.sex !== b.sex && younger.age! >= 18 && gap <= 15)
-    return [tie('family', '', 0.6, 0.35, 'the ages of a couple, or of brother and sister')];
+    return [tie('family', '', 0.6, 0.35, 'ages that fit a couple, or brother and sister')];
   return [];
 }
 
 function standing(a: Row, b: Row, context: ListContext): Tie[] {
   const apart = Math.ceil(Math.abs(a.line - b.line));
-  if (apart < 1 || apart > nearby) return [];
+  if (apart > nearby) {
+    // Where parties stand together, standing apart tells against one, as far as parties do.
+    const within = 2 * context.neighbours.reduce((sum, one) => sum + one, 0);
+    const scattered = Math.max(0.1, 1 - within / (usualCompanions + 1));
+    return context.alphabetical || scattered > 0.8
+      ? []
+      : [
+          {
+            kind: 'beside',
+            value: '',
+            weight: Math.log2(scattered),
+            accident: 1,
+            because: 'far apart on the list',
+          },
+        ];
+  }
+  if (apart < 1) return [];
   // In a sorted list the name has put them side by side.
-  if (context.alphabetical && (!a.surname || !b.surname || a.surname.text.charAt(0) === b.surname.text.charAt(0)))
+  if (
+    context.alphabetical &&
+    (!a.surname || !b.surname || a.surname.text.charAt(0) === b.surname.text.charAt(0))
+  )
     return [];
   const together = context.neighbours[apart - 1] ?? 0;
-  const odds = Math.log2(together / (1 - together)) - priorOf(context.count);
+  const odds = Math.log2(together / (1 - together)) - priorOf(context);
   if (!(odds > 0)) return [];
   return [
     {

@@ -101,7 +101,9 @@ function rowOf(entry: ListEntry, at: number, line: number, above: Row | undefine
   };
 }
 
-function texts(entry: ListEntry): Partial<Record<'cabin' | 'class' | 'port' | 'occupation' | 'household', string>> {
+function texts(
+  entry: ListEntry,
+): Partial<Record<'cabin' | 'class' | 'port' | 'occupation' | 'household', string>> {
   const found: Record<string, string> = {};
   for (const key of ['cabin', 'class', 'port', 'occupation', 'household'] as const) {
     const text = plain(entry[key]);
@@ -118,7 +120,11 @@ const keys = (texts: readonly string[] | undefined): string[] =>
 
 function sexOfTitle(title: string): 'M' | 'F' | undefined {
   const folded = foldName(title);
-  return /^(?:miss|mme|mlle|ms)$/.test(folded) ? 'F' : /^(?:mr|master|messrs)$/.test(folded) ? 'M' : undefined;
+  return /^(?:miss|mme|mlle|ms)$/.test(folded)
+    ? 'F'
+    : /^(?:mr|master|messrs)$/.test(folded)
+      ? 'M'
+      : undefined;
 }
 
 /** A ticket in its parts: the number at its end, and what stands before it. */
@@ -126,5 +132,9 @@ function ticketOf(text: string | undefined): Row['ticket'] {
   const key = plain(text);
   if (key === undefined) return undefined;
   const found = /^(.*?)(\d{1,12})$/.exec(key);
-  return { text: key, prefix: found?.[1]!.replaceAll(' ', '') ?? key, number: found ? Number(found[2]) : null };
+  return {
+    text: key,
+    prefix: found?.[1]!.replaceAll(' ', '') ?? key,
+    number: found ? Number(found[2]) : null,
+  };
 }

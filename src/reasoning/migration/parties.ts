@@ -13,7 +13,7 @@
 import { gather } from '../../model/multimap.ts';
 import { probabilityOf } from '../identity/weight.ts';
 import { candidatePairs, grouped, type ScoredPair } from './cluster.ts';
-import { priorOf, tiesBetween, type ListContext } from './evidence.ts';
+import { priorOf, tiesBetween, usualCompanions, type ListContext } from './evidence.ts';
 import { rowsOf, type Row } from './list.ts';
 import { isAlphabetical, neighbourShares } from './order.ts';
 import { surnameKey, tablesOf, valuesOf, type Counted, type Tables } from './tables.ts';
@@ -36,11 +36,13 @@ export function partiesAmong(entries: readonly ListEntry[], options: ListOptions
   if (rows.length < 2) return reading;
 
   let units = sameNumber(rows, alphabetical);
+  let companions = usualCompanions;
   let found: Round | undefined;
   for (let round = 0; round < 2; round++) {
     const tables = tablesOf(rows, units, general);
-    found = oneRound(rows, contextOf(rows, tables, alphabetical));
+    found = oneRound(rows, contextOf(rows, tables, alphabetical, companions));
     units = found.groups;
+    companions = companionsIn(units);
   }
   const { groups, context, tiesOf } = found!;
   const members = new Map<number, Row[]>();
@@ -52,6 +54,18 @@ export function partiesAmong(entries: readonly ListEntry[], options: ListOptions
   return reading;
 }
 
+/** So many entries the usual number of companions is worth, and the fewest that are believed. */
+const shrunk = { entries: 40, least: 0.25 };
+
+/** Companions on average, as a round found them, drawn toward the usual number. */
+function companionsIn(groups: Int32Array): number {
+  const sizes = new Map<number, number>();
+  for (const group of groups) sizes.set(group, (sizes.get(group) ?? 0) + 1);
+  let sum = shrunk.entries * usualCompanions;
+  for (const size of sizes.values()) sum += size * (size - 1);
+  return Math.max(shrunk.least, Math.min(2 * usualCompanions, sum / (groups.length + shrunk.entries)));
+}
+
 interface Round {
   groups: Int32Array;
   context: ListContext;
@@ -59,7 +73,7 @@ interface Round {
 }
 
 function oneRound(rows: readonly Row[], context: ListContext): Round {
-  const prior = priorOf(rows.length);
+  const prior = priorOf(context);
   const ties = new Map<number, readonly Tie[]>();
   const tiesOf = (a: Row, b: Row): readonly Tie[] => {
     const [one, other] = a.at < b.at ? [a, b] : [b, a];
@@ -70,14 +84,12 @@ function oneRound(rows: readonly Row[], context: ListContext): Round {
   };
   const oddsOf = (a: number, b: number) =>
     tiesOf(rows[a]!, rows[b]!).reduce((sum, { weight }) => sum + weight, prior);
-  const pairs = candidatePairs(rows, context.tables).map(
-    ([a, b]): ScoredPair => ({
-      a,
-      b,
-      odds: oddsOf(a, b),
-      certain: tiesOf(rows[a]!, rows[b]!).some(({ kind }) => kind === 'kin'),
-    }),
-  );
+  const pairs = candidatePairs(rows, context.tables).map(([a, b]): ScoredPair => ({
+    a,
+    b,
+    odds: oddsOf(a, b),
+    certain: tiesOf(rows[a]!, rows[b]!).some(({ kind }) => kind === 'kin'),
+  }));
   return { groups: grouped(rows.length, pairs, oddsOf), context, tiesOf };
 }
 
@@ -102,11 +114,26 @@ function sameNumber(rows: readonly Row[], alphabetical: boolean): Int32Array {
   return groups;
 }
 
-function contextOf(rows: readonly Row[], tables: Tables, alphabetical: boolean): ListContext {
-  const telling = ['ticket', 'household', 'origin', 'joining', ...(alphabetical ? [] : ['surname'])] as Counted[];
+function contextOf(
+  rows: readonly Row[],
+  tables: Tables,
+  alphabetical: boolean,
+  companions: number,
+): ListContext {
+  const telling = [
+    'ticket',
+    'household',
+    'origin',
+    'joining',
+    ...(alphabetical ? [] : ['surname']),
+  ] as Counted[];
   const byLine = rows.toSorted((a, b) => a.line - b.line || a.at - b.at);
   const values = byLine.map((row) =>
-    telling.flatMap((field) => valuesOf(row, field).slice(0, 2).map((value) => `${field} ${value}`)),
+    telling.flatMap((field) =>
+      valuesOf(row, field)
+        .slice(0, 2)
+        .map((value) => `${field} ${value}`),
+    ),
   );
   const alike = (i: number, j: number) => {
     const [one, other] = [byLine[i]!, byLine[j]!];
@@ -116,7 +143,7 @@ function contextOf(rows: readonly Row[], tables: Tables, alphabetical: boolean):
   const holders = [...tables.holders('ticket').values()];
   const ticketed = holders.reduce((sum, some) => sum + some.length, 0);
   const shared = holders.reduce((sum, some) => sum + (some.length > 1 ? some.length : 0), 0);
-  const companions = new Set(
+  const stated = new Set(
     rows.flatMap(({ entry }) =>
       (entry.stated ?? []).filter(({ kin }) => !kin).map(({ of }) => [entry.ref, of].sort().join(' ')),
     ),
@@ -125,18 +152,19 @@ function contextOf(rows: readonly Row[], tables: Tables, alphabetical: boolean):
   return {
     tables,
     count: rows.length,
+    companions,
     alphabetical,
     neighbours: neighbourShares(rows.length, alike),
     ticketsShared: ticketed === 0 ? 0 : shared / ticketed,
     ticketsDistinct: ticketed === 0 ? 0 : holders.length / ticketed,
-    statedCompanions: companions.size / ((rows.length * (rows.length - 1)) / 2),
+    statedCompanions: stated.size / ((rows.length * (rows.length - 1)) / 2),
     patronymics: named.filter(({ patronymic }) => patronymic).length > named.length * 0.4,
   };
 }
 
 function partyOf(rows: readonly Row[], context: ListContext, tiesOf: Round['tiesOf']): Party {
   const explained = rows.slice(0, mostExplained);
-  const prior = priorOf(context.count);
+  const prior = priorOf(context);
   const tree = strongestTree(explained, tiesOf);
   const accident = tree.reduce((sum, one) => sum + one.log2Accident, 0);
   const k = explained.length;
@@ -198,7 +226,8 @@ function memberOf(row: Row, rows: readonly Row[], prior: number, tiesOf: Round['
       if (known) {
         known.with.push(other.entry.ref);
         known.weight = Math.max(known.weight, weight);
-      } else why.set(key, { kind, with: [other.entry.ref], because: because === '' ? value : because, weight });
+      } else
+        why.set(key, { kind, with: [other.entry.ref], because: because === '' ? value : because, weight });
     }
   }
   return {
@@ -214,8 +243,7 @@ const told = ['ticket', 'household', 'cabin', 'surname', 'origin', 'bound', 'joi
 function sharedValues(rows: readonly Row[], context: ListContext): SharedValue[] {
   return told.flatMap((field) => {
     const holders = new Map<string, Row[]>();
-    for (const row of rows)
-      for (const value of new Set(valuesOf(row, field))) gather(holders, value, row);
+    for (const row of rows) for (const value of new Set(valuesOf(row, field))) gather(holders, value, row);
     const taken = new Set<Row>();
     return [...holders]
       .filter(([, some]) => some.length > 1)
@@ -252,7 +280,9 @@ function wordOf(row: Row, field: (typeof told)[number], value: string): string {
 function sharedOrigin(rows: readonly Row[]): Party['origin'] {
   const stating = rows.filter(({ entry }) => (entry.origin?.length ?? 0) > 0);
   if (stating.length < 2) return undefined;
-  const place = stating[0]!.entry.origin!.find((id) => stating.every(({ entry }) => entry.origin!.includes(id)));
+  const place = stating[0]!.entry.origin!.find((id) =>
+    stating.every(({ entry }) => entry.origin!.includes(id)),
+  );
   return place === undefined ? undefined : { place, refs: stating.map(({ entry }) => entry.ref) };
 }
 

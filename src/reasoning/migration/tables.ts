@@ -49,7 +49,9 @@ export interface Tables {
 
 /** The one key a surname is counted under: its group of spellings, its father’s name, or itself. */
 export function surnameKey(name: PreparedName): string {
-  return name.keys.find((key) => key.startsWith('+')) ?? name.keys.find((key) => key.startsWith('=')) ?? name.text;
+  return (
+    name.keys.find((key) => key.startsWith('+')) ?? name.keys.find((key) => key.startsWith('=')) ?? name.text
+  );
 }
 
 /** The values of a row in a field. */
@@ -129,8 +131,7 @@ export function tablesOf(
     surnameShare(name, a, b) {
       const { having, of } = tables.others('surname', surnameKey(name), a, b);
       let known = general.get(name.text);
-      if (known === undefined)
-        general.set(name.text, (known = generalShare(name.written) ?? unknown));
+      if (known === undefined) general.set(name.text, (known = generalShare(name.written) ?? unknown));
       return (having + generalWorth * known) / (of + generalWorth);
     },
     holders: (field) => holders.get(field)!,
