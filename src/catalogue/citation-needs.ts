@@ -20,7 +20,7 @@ const what: NeededElement = {
 };
 const title: NeededElement = { anyOf: ['title'], words: 'its title' };
 const author: NeededElement = {
-  anyOf: ['author', 'editor', 'compiler', 'authority', 'publisher', 'director', 'composer', 'organizer'],
+  anyOf: ['author', 'editor', 'compiler', 'authority', 'director', 'composer', 'organizer'],
   words: 'who wrote or compiled it',
 };
 const date: NeededElement = {

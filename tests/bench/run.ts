@@ -2,13 +2,15 @@
  * `npm run bench`: whole-process times of check and build beside Eleventy rendering the same record files, in the same
  * run on the same machine. Read the ratios; single seconds depend on the machine and on what else it does.
  *
- *   npm run bench -- [--sizes 1000,5000] [--runs 3] [--only check|places|compare] [--townlands FILE.csv]
+ *   npm run bench -- [--sizes 1000,5000] [--runs 3] [--only check|places|compare|crowd|citations] [--townlands FILE.csv]
  */
 import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
+import { citationsReport } from './citations.ts';
 import { benchCompare } from './compare.ts';
+import { crowdReport, degenerateReport } from './crowd.ts';
 import { generate } from './generate.ts';
 import { measure, median, type Measured } from './measure.ts';
 import { placesReport } from './places.ts';
@@ -102,4 +104,16 @@ if (wanted('places')) {
 if (wanted('compare')) {
   console.log('\ntables of people compared');
   print(await benchCompare(project));
+}
+
+if (wanted('citations')) {
+  console.log('\nrecords cited');
+  print(citationsReport());
+}
+
+if (wanted('crowd')) {
+  console.log('\nkin, associates, journeys, plans, clues and candidates beside the check, in seconds');
+  print(crowdReport());
+  console.log('\nshapes with nothing to hold on to, in seconds');
+  print(degenerateReport());
 }
