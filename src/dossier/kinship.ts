@@ -1,13 +1,147 @@
 /** The family of a case's subject for the pages: how each is related, and which lines are still untraced. */
 import type { Case } from '../model/case.ts';
 import type { Facts } from '../model/facts.ts';
+import { collateralLines, type KinEntry, type KinLine } from '../reasoning/kinship/collateral.ts';
+import { familyOf, type Family } from '../reasoning/kinship/family.ts';
+import type { StatedOrigin } from '../reasoning/kinship/origins.ts';
+import { relationsBetween } from '../reasoning/kinship/relations.ts';
+import { canonWords, degreeWords } from '../reasoning/kinship/say.ts';
+import type { Relationship } from '../reasoning/kinship/types.ts';
+import { bloodWord, possessive, spouseWord } from '../reasoning/kinship/words.ts';
 
-export interface KinshipView {
-  /** Everyone joined to the subject. */
-  kin: { person: string }[];
+export interface KinView {
+  person: string;
+  /** What they are to the subject: “niece”, “wife’s brother (brother-in-law)”. */
+  words: string;
+  /** “third degree by the civil count”; empty where none is counted. */
+  degree: string;
+  /** The same in the canonical count of the time, where it differs; empty otherwise. */
+  canon: string;
+  /** From the subject's side step by step: “father” with the person, “brother” and so on. */
+  path: { person: string; step: string }[];
+  /** What else they are, by other lines. */
+  also: string[];
+  /** In few words each: “death not known”. */
+  untraced: string[];
+  /** Places their records state, each place once with the first mention that states it. */
+  origins: StatedOrigin[];
 }
 
+export interface KinLineView {
+  kind: KinLine['kind'];
+  title: string;
+  /** Who begins the line; absent for the subject's own family and the forebears. */
+  head?: string;
+  members: KinView[];
+}
+
+export interface KinshipView {
+  /** Everyone related by blood or one marriage, nearest first. */
+  kin: KinView[];
+  byPerson: ReadonlyMap<string, KinView>;
+  lines: KinLineView[];
+  /** Those most worth tracing: the nearest of whom something is untraced, at most `mostUntraced`. */
+  untraced: KinView[];
+  /** Of how many in all something is untraced. */
+  untracedInAll: number;
+  /** Joined only through more than one marriage. */
+  further: KinView[];
+  /** Kin left out of a very large family. */
+  left: number;
+}
+
+/** Kin named at the head of the list of those to trace. */
+export const mostUntraced = 8;
+/** Kin of whom every line is looked for, not only the nearest. */
+const mostWithAllLines = 300;
+
 /** The kin of a case's subject as pages show them. */
-export function kinshipView(_facts: Facts, _c: Case): KinshipView {
-  return { kin: [] };
+export function kinshipView(facts: Facts, c: Case): KinshipView {
+  const found = collateralLines(facts, c.subject);
+  const family = familyOf(facts);
+  const views = new Map<string, KinView>();
+  for (const entry of found.kin.values())
+    views.set(entry.person, kinView(facts, family, entry, views.size < mostWithAllLines));
+  const further = found.further.map((relation) => ({
+    ...bare(family, relation),
+    also: [],
+    untraced: [],
+    origins: [],
+  }));
+  const view = (id: string) => views.get(id)!;
+  return {
+    kin: [...views.values()],
+    byPerson: new Map([...views, ...further.map((one) => [one.person, one] as const)]),
+    lines: found.lines.map(({ kind, head, members }) => ({
+      kind,
+      title: titleOf(facts, c.subject, kind, head, views),
+      ...(head === undefined ? {} : { head }),
+      members: members.map(view),
+    })),
+    untraced: found.untraced.slice(0, mostUntraced).map(view),
+    untracedInAll: found.untraced.length,
+    further,
+    left: found.left,
+  };
+}
+
+function kinView(facts: Facts, family: Family, entry: KinEntry, allLines: boolean): KinView {
+  const { relation, untraced, origins } = entry;
+  const others = allLines ? relationsBetween(facts, relation.from, relation.to).slice(1) : [];
+  const places = new Set<string>();
+  return {
+    ...bare(family, relation),
+    also: [...new Set(others.map(({ words }) => words))].filter((words) => words !== relation.words),
+    untraced: untraced.map(({ says }) => says),
+    origins: origins.filter(({ places: [place] }) => {
+      if (place === undefined || places.has(place)) return false;
+      places.add(place);
+      return true;
+    }),
+  };
+}
+
+function bare(
+  family: Family,
+  relation: Relationship,
+): Pick<KinView, 'person' | 'words' | 'degree' | 'canon' | 'path'> {
+  return {
+    person: relation.to,
+    words: relation.words,
+    degree: degreeWords(relation),
+    canon: canonWords(relation),
+    path: stepsOf(family, relation.through),
+  };
+}
+
+function stepsOf(family: Family, through: readonly string[]): KinView['path'] {
+  return through.slice(1).map((person, i) => {
+    const before = through[i]!;
+    const sex = family.sex(person);
+    const step = family.parents(before).includes(person)
+      ? bloodWord(1, 0, sex)
+      : family.parents(person).includes(before)
+        ? bloodWord(0, 1, sex)
+        : spouseWord(sex);
+    return { person, step };
+  });
+}
+
+function titleOf(
+  facts: Facts,
+  subject: string,
+  kind: KinLine['kind'],
+  head: string | undefined,
+  views: ReadonlyMap<string, KinView>,
+): string {
+  const whose = possessive(facts.people.get(subject)?.name ?? subject);
+  if (kind === 'own') return `${whose} own family`;
+  if (kind === 'forebears') return `${whose} parents and forebears`;
+  if (kind === 'spouse-forebears') {
+    const sexes = new Set(familyOf(facts).spouses(subject).map(familyOf(facts).sex));
+    return `Parents and forebears of the ${spouseWord(sexes.size === 1 ? [...sexes][0] : undefined)}`;
+  }
+  const name = facts.people.get(head!)?.name ?? head!;
+  const words = views.get(head!)?.words;
+  return words === undefined ? name : `${name}, ${words}`;
 }

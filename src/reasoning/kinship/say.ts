@@ -19,3 +19,13 @@ export function degreeWords(relation: Relationship): string {
   const degree = `${ordinal(relation.civil)} degree`;
   return isAffinity(relation) ? `${degree} of affinity, by the civil count` : `${degree} by the civil count`;
 }
+
+/**
+ * The degree in the canonical count of before 27 November 1983, which a dispensation of the time names: “second degree
+ * in the canonical count before 1983”. Empty where it is the civil number, or none is counted.
+ */
+export function canonWords({ canonOld, civil }: Relationship): string {
+  return canonOld === null || canonOld === civil
+    ? ''
+    : `${ordinal(canonOld)} degree in the canonical count before 1983`;
+}
