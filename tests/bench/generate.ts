@@ -2,10 +2,15 @@
  * Generated content of any size for timings: families of invented people with records of the usual series, a case for
  * each second family, places and searches to go with them. The same size and seed always give the same files.
  *
- *   node tests/bench/generate.ts DIR RECORDS [SEED]
+ *   node tests/bench/generate.ts DIR RECORDS [SEED] [crowd]
+ *
+ * With `crowd` the families have the people around them whom the plain content leaves out: six mentions a record, lists
+ * of fifty passengers, neighbours, sponsors and witnesses who come back. Plain content stays as it was, so that its
+ * timings can be compared over the years.
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { crowdFamily } from './crowd-family.ts';
 import { seeded, type Random } from './random.ts';
 
 const surnames = [
@@ -30,7 +35,7 @@ const words =
   );
 
 /** Writes a content folder of about `size` records. Returns the number of files of records written. */
-export function generate(dir: string, size: number, seed = 1): number {
+export function generate(dir: string, size: number, seed = 1, crowd = false): number {
   const random = seeded(seed);
   for (const folder of ['records', 'people', 'cases', 'places', 'searches'])
     mkdirSync(join(dir, folder), { recursive: true });
@@ -42,7 +47,7 @@ export function generate(dir: string, size: number, seed = 1): number {
   let records = 0;
   const searches: string[] = [];
   for (let f = 0; f < families; f++) {
-    const family = familyOf(f, random, f % parishes);
+    const family = crowd ? crowdFamily(f, random, f % parishes, prose) : familyOf(f, random, f % parishes);
     for (const person of family.people) write(`people/${person.id}.md`, person.text);
     for (const record of family.records) {
       write(`records/${record.id}.md`, record.text);
@@ -198,10 +203,10 @@ ${prose(random, 80)} [@letter-${f}, p. 2] and [#e1]. ${prose(random, 40)} [@decl
 }
 
 if (process.argv[1] === import.meta.filename) {
-  const [dir, size, seed] = process.argv.slice(2);
+  const [dir, size, seed, crowd] = process.argv.slice(2);
   if (dir === undefined || size === undefined) {
-    console.error('Usage: node tests/bench/generate.ts DIR RECORDS [SEED]');
+    console.error('Usage: node tests/bench/generate.ts DIR RECORDS [SEED] [crowd]');
     process.exit(2);
   }
-  console.log(`${generate(dir, Number(size), Number(seed ?? 1))} records in ${dir}`);
+  console.log(`${generate(dir, Number(size), Number(seed ?? 1), crowd === 'crowd')} records in ${dir}`);
 }
