@@ -10,6 +10,7 @@ export const rulesIndex = '/rules.html';
 export const examplesIndex = '/examples.html';
 export const associates = '/associates.html';
 export const journeys = '/journeys.html';
+export const journeysCsv = '/journeys.csv';
 export const sources = '/sources.html';
 /** The whole library, for reference managers. */
 export const libraryJson = '/library.json';
@@ -18,6 +19,8 @@ export const searches = '/searches.html';
 export const method = '/method.html';
 /** How people in different records are compared. */
 export const whoMethod = `${method}#who`;
+/** How travelling parties and chains are found. */
+export const journeysMethod = `${method}#journeys`;
 export const readingAProof = '/guide/reading-a-proof.html';
 export const ids = '/ids.html';
 export const about = '/about.html';

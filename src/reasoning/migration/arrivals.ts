@@ -13,7 +13,7 @@ import { placesMeant } from '../identity/place-agreement.ts';
 import { kinOf } from '../kin.ts';
 import { daysOf } from '../life-facts.ts';
 import { once } from '../once.ts';
-import { travellersOf } from './lists.ts';
+import { isTraveller, travellersOf } from './lists.ts';
 import { voyagesOf } from './voyages.ts';
 
 /** One traveller who came over: a person, or a mention that belongs to nobody yet. */
@@ -109,7 +109,7 @@ function sameOnTwoLists(facts: Facts): Map<string, string> {
 function crossingOf(facts: Facts, all: readonly Seen[]) {
   let best: { first: number; last: number; from: Arrival['from']; ref: string; record: string } | undefined;
   for (const { record, mention, ref } of all) {
-    const listed = travellersOf(facts, record).includes(mention);
+    const listed = isTraveller(facts, record, mention);
     const abroad = listed && !staysAtHome(facts, record, mention);
     const date =
       mention.voyage?.arrived ??
@@ -220,7 +220,7 @@ function destinationOf(
     .flatMap(({ record, mention, ref }) => {
       if (record.place === undefined || record.made === undefined || !mention.present || ref === crossing)
         return [];
-      if (travellersOf(facts, record).includes(mention)) return [];
+      if (isTraveller(facts, record, mention)) return [];
       const day = daysOf(record.made).first;
       if (!Number.isFinite(day) || day < last) return [];
       const place =

@@ -33,6 +33,15 @@ export function travellersOf(facts: Facts, record: SourceRecord): readonly Menti
   return travellers(facts)(record);
 }
 
+/** Whether a mention of a record is one of its travellers. */
+export function isTraveller(facts: Facts, record: SourceRecord, mention: Mention): boolean {
+  return travellerSets(facts)(record).has(mention);
+}
+
+const travellerSets = once((facts: Facts) =>
+  once((record: SourceRecord): ReadonlySet<Mention> => new Set(travellersOf(facts, record))),
+);
+
 const travellers = once((facts: Facts) =>
   once((record: SourceRecord): readonly Mention[] => {
     const { mentions } = record;

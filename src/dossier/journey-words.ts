@@ -1,0 +1,125 @@
+/** Sentences about those who travelled together, for pages and tables alike. */
+import { addMonths, civil } from '../model/days.ts';
+import { mentionAt, type Facts } from '../model/facts.ts';
+import type { Party, PartyMember, SharedValue } from '../reasoning/migration/types.ts';
+import { byAccident, inList } from './associate-words.ts';
+
+/** Reasons given for each member. */
+const mostReasons = 4;
+
+/** The name of a place key: of the place it is, or the words a record has for it. */
+export function placeKeyName(facts: Facts, key: string): string {
+  return facts.places.get(key)?.name ?? key;
+}
+
+/** Why somebody is counted among a party, the strongest first. */
+export function memberReasons(facts: Facts, { why, ref }: PartyMember, size: number): string[] {
+  const seen = new Set<string>();
+  const reasons: string[] = [];
+  for (const { kind, because, with: others } of why) {
+    // Of one kind the strongest says enough: next to one is two lines from the other.
+    if (seen.has(kind) || reasons.length === mostReasons) continue;
+    seen.add(kind);
+    const names = others
+      .slice(0, 2)
+      .map((other) => mentionAt(facts, other)?.mention.name ?? 'one without a name');
+    const whom =
+      others.length === size - 1 && size > 3
+        ? 'all the others'
+        : `${inList(names)}${others.length > 2 ? ` and ${others.length - 2} more` : ''}`;
+    reasons.push(reasonOf(facts, kind, because, whom, statedBy(facts, ref, others[0]!)));
+  }
+  return reasons;
+}
+
+function reasonOf(
+  facts: Facts,
+  kind: string,
+  because: string,
+  whom: string,
+  stated: string | undefined,
+): string {
+  if (kind === 'kin') return stated ?? `the record says they are kin: ${whom}`;
+  if (kind === 'origin') return `from ${placeKeyName(facts, because)}, like ${whom}`;
+  if (kind === 'bound') return `bound for ${placeKeyName(facts, because)}, like ${whom}`;
+  if (kind === 'beside') return `${because}: ${whom}`;
+  return `${because}: ${whom}`;
+}
+
+/** “the record says: spouse of Martha Do.” */
+function statedBy(facts: Facts, ref: string, other: string): string | undefined {
+  const [mine, its] = [mentionAt(facts, ref)?.mention, mentionAt(facts, other)?.mention];
+  if (!mine || !its) return undefined;
+  const own = mine.relations.find(({ of }) => of.slice(of.indexOf('#') + 1) === its.id);
+  if (own) return `the record says: ${own.as} of ${its.name ?? 'one without a name'}`;
+  const theirs = its.relations.find(({ of }) => of.slice(of.indexOf('#') + 1) === mine.id);
+  return theirs ? `the record says: ${its.name ?? 'one without a name'} is ${theirs.as}` : undefined;
+}
+
+const sharedWords: Partial<Record<SharedValue['what'], string>> = {
+  ticket: 'ticket',
+  household: 'family or party number',
+  cabin: 'cabin',
+  surname: 'surname',
+  origin: 'place they come from',
+  bound: 'place they are bound for',
+  joining: 'whom they join',
+  nearest: 'whom they left',
+};
+
+/** What several members share, each with how common it is on the list. */
+export function sharedSentences(facts: Facts, { shared, members }: Party): string[] {
+  return shared.map(({ what, value, refs, because }) => {
+    const name = what === 'origin' || what === 'bound' ? placeKeyName(facts, value) : value;
+    const who =
+      refs.length === members.length ? (refs.length === 2 ? 'both' : 'all') : `${refs.length} of them`;
+    return `${sharedWords[what] ?? what}: ${name} (${who}; ${because})`;
+  });
+}
+
+/** Where they come from, only as far as members state it themselves. */
+export function originSentence(facts: Facts, { origin, members }: Party): { place?: string; says: string } {
+  if (origin) {
+    const known = facts.places.has(origin.place);
+    const who =
+      origin.refs.length === members.length
+        ? 'All of them'
+        : `${origin.refs.length} of the ${members.length}`;
+    return {
+      ...(known ? { place: origin.place } : {}),
+      says: known ? `${who} state a place there: ` : `${who} state one place: ${origin.place}`,
+    };
+  }
+  const stating = members.filter(({ ref }) => {
+    const mention = mentionAt(facts, ref)?.mention;
+    return mention?.lastResidence !== undefined || mention?.birthplace !== undefined;
+  }).length;
+  return {
+    says:
+      stating === 0
+        ? 'They seem to have travelled together; this record does not say from where.'
+        : stating === 1
+          ? 'They seem to have travelled together; only one of them states a place, and it is not evidence for the others.'
+          : 'They seem to have travelled together; the places they state share nothing narrower than a country.',
+  };
+}
+
+/** How easily a list of strangers would show such a group. */
+export function accidentOfParty({ chance, expected }: Pick<Party, 'chance' | 'expected'>): string {
+  if (expected >= 0.5) return 'a list of strangers of this length would as likely as not show such a group';
+  if (chance < 0.001)
+    return 'a list of strangers of this length would show such a group less than once in 1,000';
+  return `a list of strangers of this length would show such a group about ${Math.max(1, Math.round(chance * 1000))} times in 1,000 (${byAccident(chance)})`;
+}
+
+/** “2 years 5 months”, “3 months”, “20 days”. */
+export function gapInWords(from: number, to: number): string {
+  const [a, b] = [civil(from), civil(to)];
+  let months = (b.year - a.year) * 12 + b.month - a.month;
+  if (months > 0 && addMonths(from, months) > to) months--;
+  if (months < 1) return counted(Math.max(0, to - from), 'day');
+  const [years, rest] = [Math.floor(months / 12), months % 12];
+  return [years > 0 && counted(years, 'year'), rest > 0 && counted(rest, 'month')].filter(Boolean).join(' ');
+}
+
+const counted = (n: number, word: string) => `${n} ${word}${n === 1 ? '' : 's'}`;
