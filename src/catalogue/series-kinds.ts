@@ -90,8 +90,12 @@ const kindReach: readonly (readonly [RegExp, Reach])[] = [
 
 /** How near a place of this kind is. */
 export function reachOfKind(kind: string): Reach {
-  return kindReach.find(([words]) => words.test(kind))?.[1] ?? 'parish';
+  let reach = known.get(kind);
+  if (!reach) known.set(kind, (reach = kindReach.find(([words]) => words.test(kind))?.[1] ?? 'parish'));
+  return reach;
 }
+
+const known = new Map<string, Reach>();
 
 /**
  * How much likelier or unlikelier a church of some confession is for people of some origin, by a word of the series'

@@ -144,7 +144,7 @@ const eventWords: Readonly<Record<EntryEvent, string>> = {
 };
 
 /** So many searches and people are shown on a page. */
-const mostOpen = 20;
+const mostOpen = 12;
 const mostPeople = 10;
 const mostMissing = 40;
 const mostSearched = 60;

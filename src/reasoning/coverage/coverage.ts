@@ -14,7 +14,7 @@ import type { Search } from '../../model/search.ts';
 import { containmentOf } from '../containment.ts';
 import { once } from '../once.ts';
 import { expectedOf, type Expected } from './expected.ts';
-import type { Life } from './life.ts';
+import { familiesOf, type Life } from './life.ts';
 import { presenceOf, type Presence } from './presence.ts';
 import { closed } from './seen.ts';
 import type { KnownGap } from './series-at.ts';
@@ -57,10 +57,13 @@ export function coverageOf(facts: Facts, life: Life, origin?: string): Coverage 
   const presence = presenceOf(facts, life, origin);
   const own = recordsOf(facts, life);
   const searches = searchesOf(facts)(life.id);
+  const wedding = searchesForWeddings(facts, life, searches);
   const churches = churchesIn(facts, own);
   const entries = expectedOf(facts, presence)
     .filter((expected) => ofTheirChurch(facts, expected, churches))
-    .map((expected): Covered => statusOf(facts, expected, own, searches))
+    .map((expected): Covered =>
+      statusOf(facts, expected, own, expected.event === 'marriage' ? wedding : searches),
+    )
     .sort(
       (a, b) =>
         a.first - b.first ||
@@ -183,6 +186,14 @@ const searchesOf = once((facts: Facts) => {
   for (const search of facts.searches.values()) for (const id of search.for) gather(byPerson, id, search);
   return (id: string): readonly Search[] => byPerson.get(id) ?? [];
 });
+
+/** Whoever looked for the wife's marriage looked for the husband's. */
+function searchesForWeddings(facts: Facts, life: Life, own: readonly Search[]): readonly Search[] {
+  const theirs = familiesOf(facts)
+    .marriages(life.id)
+    .flatMap(({ spouse }) => searchesOf(facts)(spouse));
+  return theirs.length === 0 ? own : [...new Set([...own, ...theirs])];
+}
 
 /** Events that one entry is of, so that a record must be of the same one. */
 const dated: ReadonlySet<EntryEvent> = new Set(['birth', 'marriage', 'death']);

@@ -29,15 +29,10 @@ export interface Expected {
   stay?: Stay;
 }
 
-const day = new Map<
-  string,
-  readonly { series: string; of: readonly string[]; year: number; day: string }[]
->();
-{
-  const rows = new Map<string, (typeof censusDays)[number][]>();
-  for (const row of censusDays) gather(rows, row.series, row);
-  for (const [id, list] of rows) day.set(id, list);
-}
+/** The days of each census, with where they held. */
+const censusRows = new Map<string, { of: readonly string[]; year: number; day: number }[]>();
+for (const { series, of, year, day } of censusDays)
+  gather(censusRows, series, { of, year, day: daySpan(day).first! });
 
 /** Every entry a life should have left, once for each series and happening, in the order of the series of a place. */
 export function expectedOf(facts: Facts, presence: Presence): Expected[] {
@@ -49,6 +44,7 @@ function censuses(facts: Facts, presence: Presence): Expected[] {
   const order = ['seen', 'between', 'presumed'];
   for (const stay of presence.stays)
     for (const series of around(facts, stay.place)) {
+      if (series.first > stay.last || series.last + 400 < stay.first) continue;
       if (!series.entries.includes('census')) continue;
       for (const on of daysOf(facts, series, stay)) {
         if (on < stay.first || on > stay.last || on < series.first || on > series.last + 400) continue;
@@ -74,19 +70,19 @@ function censuses(facts: Facts, presence: Presence): Expected[] {
 
 /** The days on which a census was taken at a place of a stay; the middle of its year where the day is not known. */
 function daysOf(facts: Facts, series: KnownSeries, stay: Stay): number[] {
-  const rows = day.get(series.id);
+  const rows = censusRows.get(series.id);
   if (!rows) {
     if (!Number.isFinite(series.first) || series.last - series.first > 800) return [];
     return [dayNumber(civil(series.first).year, 6, 1)];
   }
   const { within } = containmentOf(facts);
-  const byYear = new Map<number, string>();
+  const byYear = new Map<number, number>();
   for (const row of rows) {
     const here = row.of.some((place) => within(stay.place, place));
     // The first row of a year is that of the whole country; a part of it may have a day of its own.
     if (here || !byYear.has(row.year)) byYear.set(row.year, row.day);
   }
-  return [...byYear.values()].map((date) => daySpan(date).first!);
+  return [...byYear.values()];
 }
 
 function happenings(facts: Facts, presence: Presence): Expected[] {

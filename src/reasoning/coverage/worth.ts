@@ -123,7 +123,7 @@ export function worthOf(
   }
   const tells = Math.min(1, named) * own;
   const nearer = named > 0 ? gained / named : 0;
-  const close = closeness(known, member, presence);
+  const close = closeness(facts, known, member, presence, entry);
   return { gain: there * tells * nearer * close, there, tells, nearer, close, reach, fields };
 }
 
@@ -202,8 +202,21 @@ function speaksOfOrigin(
   return tellsOfParents.has(series.kind) ? 0.15 : 0.02;
 }
 
-function closeness(known: Known, { closeness: close, kind }: Member, { origin }: Presence): number {
+function closeness(
+  facts: Facts,
+  known: Known,
+  { closeness: close, kind }: Member,
+  { origin }: Presence,
+  { series }: Covered,
+): number {
+  if (kind !== 'associate' && close > byMarriage) return close;
   // Whoever married in, or stood by, and came from another country has nothing to say of this one.
   const elsewhere = known.country !== undefined && origin !== undefined && origin.country !== known.country;
-  return elsewhere && (kind === 'associate' || close <= 0.35) ? close * 0.05 : close;
+  if (elsewhere) return close * 0.05;
+  // Their own books over there name their own place, which need not be that of the family.
+  const overThere = known.country !== undefined && countryOf(facts, series.of[0]!) === known.country;
+  return overThere ? close * 0.3 : close;
 }
+
+/** Nobody joined by marriage alone is closer. */
+const byMarriage = 0.35;
