@@ -5,7 +5,7 @@ import { collateralLines, type KinEntry, type KinLine } from '../reasoning/kinsh
 import { familyOf, type Family } from '../reasoning/kinship/family.ts';
 import type { StatedOrigin } from '../reasoning/kinship/origins.ts';
 import { relationsBetween } from '../reasoning/kinship/relations.ts';
-import { canonWords, degreeWords } from '../reasoning/kinship/say.ts';
+import { canonWords, degreeWords, plainDegree } from '../reasoning/kinship/say.ts';
 import type { Relationship } from '../reasoning/kinship/types.ts';
 import { bloodWord, possessive, spouseWord } from '../reasoning/kinship/words.ts';
 
@@ -13,8 +13,9 @@ export interface KinView {
   person: string;
   /** What they are to the subject: “niece”, “wife’s brother (brother-in-law)”. */
   words: string;
-  /** “third degree by the civil count”; empty where none is counted. */
+  /** “third degree by the civil count”, and shorter “third degree”; empty where none is counted. */
   degree: string;
+  shortDegree: string;
   /** The same in the canonical count of the time, where it differs; empty otherwise. */
   canon: string;
   /** From the subject's side step by step: “father” with the person, “brother” and so on. */
@@ -104,11 +105,12 @@ function kinView(facts: Facts, family: Family, entry: KinEntry, allLines: boolea
 function bare(
   family: Family,
   relation: Relationship,
-): Pick<KinView, 'person' | 'words' | 'degree' | 'canon' | 'path'> {
+): Pick<KinView, 'person' | 'words' | 'degree' | 'shortDegree' | 'canon' | 'path'> {
   return {
     person: relation.to,
     words: relation.words,
     degree: degreeWords(relation),
+    shortDegree: plainDegree(relation),
     canon: canonWords(relation),
     path: stepsOf(family, relation.through),
   };

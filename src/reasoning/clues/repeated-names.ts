@@ -140,12 +140,12 @@ function clueOf(facts: Facts, { elder, sex, given, times, of, bearers, forebear,
   const form = givenShown(facts, forebear === undefined ? bearers : [forebear]) || given;
   return {
     kind: 'repeated-name',
-    says: `${times} of the ${of} families of ${name(elder)}’s ${who} have ${article(form)} ${form}${called}.`,
+    says: `${times < of ? `${times} of the ${of}` : of === 2 ? 'Both' : `All ${of}`} families of ${name(elder)}’s ${who} have ${article(form)} ${form}${called}.`,
     because: 'Grandchildren were often named for their forebears.',
     suggests:
       forebear === undefined
         ? `A ${bloodWord(1, 0, sex)} or ${bloodWord(2, 0, sex)} of ${name(elder)} may have been called ${form}: look for the name in the register of the place.`
-        : `It fits that these families belong together. Of families over there, one that has ${article(form)} ${form} among its elders fits better than one that has none.`,
+        : `Of families over there, one that has ${article(form)} ${form} among its elders fits better than one that has none.`,
     chance,
     refs,
     telling: [],

@@ -10,14 +10,16 @@ export function relationSentence(facts: Facts, relation: Relationship): string {
   return `${name(relation.to)} is ${possessive(name(relation.from))} ${relation.words}.`;
 }
 
-/**
- * A relation's degree: “third degree by the civil count”, “second degree of affinity, through a marriage”; empty
- * where none is counted.
- */
-export function degreeWords(relation: Relationship): string {
+/** A relation's degree: “third degree”, “second degree of affinity”; empty where none is counted. */
+export function plainDegree(relation: Relationship): string {
   if (relation.civil === null || relation.civil === 0) return '';
-  const degree = `${ordinal(relation.civil)} degree`;
-  return isAffinity(relation) ? `${degree} of affinity, by the civil count` : `${degree} by the civil count`;
+  return `${ordinal(relation.civil)} degree${isAffinity(relation) ? ' of affinity' : ''}`;
+}
+
+/** The same with the way it is counted: “third degree by the civil count”. */
+export function degreeWords(relation: Relationship): string {
+  const degree = plainDegree(relation);
+  return degree === '' ? '' : `${degree}${isAffinity(relation) ? ',' : ''} by the civil count`;
 }
 
 /**
