@@ -28,24 +28,55 @@ export function libraryView(
   { records }: Pick<Facts, 'records'>,
   notes: ReadonlyMap<string, ReferenceNote>,
 ): LibraryView {
-  const ids = [...records.keys()].sort();
-  const seen = (id: string) => (notes.get(id)?.added ?? []).map(wordsIn);
-  const entries = new Map<string, string>();
-  const bibtex = (id: string): string => {
-    let entry = entries.get(id);
-    if (entry === undefined) entries.set(id, (entry = bibtexOf(records.get(id)!, seen(id))));
+  return new Library(records, notes);
+}
+
+class Library implements LibraryView {
+  readonly #records: Facts['records'];
+  readonly #notes: ReadonlyMap<string, ReferenceNote>;
+  readonly #entries = new Map<string, string>();
+
+  constructor(records: Facts['records'], notes: ReadonlyMap<string, ReferenceNote>) {
+    this.#records = records;
+    this.#notes = notes;
+  }
+
+  of(id: string): CopyableCitation {
+    return {
+      text: sentence(wordsIn(this.#notes.get(id)?.full ?? id)),
+      bibtex: this.#bibtex(id),
+      cslJson: indented(this.#item(id)),
+    };
+  }
+
+  cslJson(): string {
+    return `${indented(this.#ids().map((id) => this.#item(id)))}\n`;
+  }
+
+  bibtex(): string {
+    return this.#ids()
+      .map((id) => this.#bibtex(id))
+      .join('\n');
+  }
+
+  #ids(): string[] {
+    return [...this.#records.keys()].sort();
+  }
+
+  #seen(id: string): string[] {
+    return (this.#notes.get(id)?.added ?? []).map(wordsIn);
+  }
+
+  #item(id: string): CslItem {
+    return cslItemOf(this.#records.get(id)!, this.#seen(id));
+  }
+
+  #bibtex(id: string): string {
+    let entry = this.#entries.get(id);
+    if (entry === undefined)
+      this.#entries.set(id, (entry = bibtexOf(this.#records.get(id)!, this.#seen(id))));
     return entry;
-  };
-  const item = (id: string): CslItem => cslItemOf(records.get(id)!, seen(id));
-  return {
-    of: (id) => ({
-      text: sentence(wordsIn(notes.get(id)?.full ?? id)),
-      bibtex: bibtex(id),
-      cslJson: indented(item(id)),
-    }),
-    cslJson: () => `${indented(ids.map(item))}\n`,
-    bibtex: () => ids.map(bibtex).join('\n'),
-  };
+  }
 }
 
 /** JSON with the parts of a date on one line. A line end is never part of a value there. */

@@ -1,6 +1,6 @@
 /**
  * How long it takes to cite: records all different, each with its full note, short note and entry of the source list,
- * beside citation-js making the same number of entries and notes from the same items, in the same run. Read the ratios.
+ * beside citation-js making entries, and entries and one note each, from the same items, style and run. Read the ratios.
  *
  *   node tests/bench/citations.ts [--references 2000] [--runs 3] [--each 200]
  */
@@ -163,13 +163,17 @@ export function citationsReport({ references = 2000, runs = 3, each = 200 }: Opt
   ];
 }
 
-/** Milliseconds of the middle run, after one that does not count where there are several. */
+/**
+ * Milliseconds of processor time of the middle run, which what else the machine does hardly lengthens; after one that
+ * does not count, where there are several.
+ */
 function middle(runs: number, work: () => unknown): number {
   if (runs > 1) work();
   const times = Array.from({ length: runs }, () => {
-    const start = performance.now();
+    const start = process.cpuUsage();
     work();
-    return performance.now() - start;
+    const { user, system } = process.cpuUsage(start);
+    return (user + system) / 1000;
   }).sort((a, b) => a - b);
   return times[runs >> 1]!;
 }

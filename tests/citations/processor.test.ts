@@ -81,3 +81,21 @@ describe('quotation marks and apostrophes are set', () => {
     ['plain - text / of, letters; Ødegård', 'plain - text / of, letters; Ødegård'],
   ])('%s', (title, set) => expect(format([{ type: 'document', title }])[0]?.item).toBe(set));
 });
+
+describe('what is kept from an earlier build', () => {
+  test('is not made again: a rebuild formats only what changed', () => {
+    const cites = Array.from({ length: 50 }, (_, i): Citation => ({ type: 'document', title: `Deed ${i}` }));
+    const kept = new Map<string, Formatted>();
+    const first = format(cites, kept);
+    const made: string[] = [];
+    const watched = {
+      get: (text: string) => kept.get(text),
+      set: (text: string, value: Formatted) => made.push(text) && kept.set(text, value),
+    };
+    const changed = cites.with(7, { ...cites[7]!, note: 'mended' });
+    const again = format(changed, watched);
+    expect(made).toEqual([JSON.stringify(changed[7])]);
+    expect(again).toEqual(format(changed));
+    expect(again.toSpliced(7, 1)).toEqual(first.toSpliced(7, 1));
+  });
+});
