@@ -127,6 +127,16 @@ const censuses: readonly BuiltInSeries[] = [
         from: '1821',
         to: '1851',
         why: `${fourCourtsFire}. Parts survive: 1821 of Cavan, Fermanagh, Galway, King's County and Meath; 1831 of Londonderry; 1841 of Killeshandra in Cavan; 1851 of Antrim`,
+        except: [
+          {
+            from: '1821',
+            to: '1821',
+            of: ['co-cavan', 'co-fermanagh', 'co-galway', 'co-offaly', 'co-meath'],
+          },
+          { from: '1831', to: '1831', of: ['co-londonderry'] },
+          { from: '1841', to: '1841', of: ['co-cavan'] },
+          { from: '1851', to: '1851', of: ['co-antrim'] },
+        ],
       },
     ],
     tells: [

@@ -12,6 +12,8 @@ export interface SeriesGap {
   why: string;
   /** Much survives all the same, so that it must be asked for place by place. */
   partly?: boolean;
+  /** Built-in places of which parts survive from some of the years. */
+  except?: readonly { from: string; to: string; of: readonly string[] }[];
 }
 
 /** What the records of some years of a series say of a person, and how near to the origin they come. */

@@ -207,7 +207,9 @@ function statusOf(
   const { series, first, last } = expected;
   const refs = own.filter((record) => isEntry(facts, expected, record)).map(({ ref }) => ref);
   const looked = searches.filter((search) => search.series === series.id && meets(search, first, last));
-  const partly = series.gaps.find((gap) => gap.partly && gap.first <= last && gap.last >= first);
+  const partly = series.gaps.find(
+    (gap) => gap.first <= last && gap.last >= first && (gap.partly || survivesAt(facts, gap, expected)),
+  );
   const made = {
     ...expected,
     refs,
@@ -227,10 +229,18 @@ function statusOf(
       return { ...made, status: 'found' };
     if (only && uncovered(with_, first, last) < mostLeft) return { ...made, status };
   }
-  const lost = series.gaps.filter((gap) => !gap.partly);
+  const lost = series.gaps.filter((gap) => gap !== partly && !gap.partly);
   const gap = lost.find((one) => one.first <= last && one.last >= first);
   if (gap && left(lost, first, last) < mostLeft) return { ...made, status: 'lost', gap };
   return { ...made, status: 'open', gap: partly };
+}
+
+/** Of a loss that spared some places in some years: whether this is one of them. */
+function survivesAt(facts: Facts, gap: KnownGap, { place, first, last }: Expected): boolean {
+  const { within } = containmentOf(facts);
+  return gap.except.some(
+    (one) => one.first <= last && one.last >= first && one.of.some((spared) => within(place, spared)),
+  );
 }
 
 /** So much of the days may be left out of a search or a gap that takes in the rest. */

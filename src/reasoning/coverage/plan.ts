@@ -268,7 +268,7 @@ function lostOf(facts: Facts, people: readonly PlanPerson[]): LostSeries[] {
   return [...bySeries.values()].map((list) => {
     const { series } = list[0]!.entry;
     const substitute = substituteFor(series.id);
-    const why = [...new Set(list.map(({ entry }) => entry.gap?.why ?? ''))].filter(Boolean).join('; ');
+    const why = [...new Set(list.map(({ entry }) => entry.gap?.why ?? ''))].filter(Boolean).join('. ');
     return {
       series: series.id,
       title: series.title,

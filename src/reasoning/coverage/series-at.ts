@@ -21,6 +21,8 @@ export interface Run {
 export interface KnownGap extends Run {
   why: string;
   partly: boolean;
+  /** Places of which parts survive from some of the years. */
+  except: readonly (Run & { of: readonly string[] })[];
 }
 
 export interface Telling extends Run {
@@ -97,12 +99,17 @@ function knownSeries(series: Series): KnownSeries {
     kind: series.kind,
     of: [series.of, ...(row?.alsoOf ?? [])],
     ...run(series),
-    gaps: series.gaps.map((gap) => ({
-      ...run(gap),
-      why: gap.why,
-      partly:
-        row?.gaps.some((known) => known.partly && known.from === gap.from && known.to === gap.to) ?? false,
-    })),
+    gaps: series.gaps.map((gap) => {
+      const built = row?.gaps.find(
+        (one) => one.from === gap.from && one.to === gap.to && one.why === gap.why,
+      );
+      return {
+        ...run(gap),
+        why: gap.why,
+        partly: built?.partly ?? false,
+        except: (built?.except ?? []).map((one) => ({ ...run(one), of: one.of })),
+      };
+    }),
     tells,
     entries: row?.entries ?? eventsInTitle(series, kind.entries),
     chance: row?.chance ?? kind.chance,

@@ -119,6 +119,45 @@ describe('the status of an entry', () => {
       searches: ['s1'],
     });
   });
+  /* Source: National Archives of Ireland: of 1851, parts of Antrim survive; of Waterford nothing. */
+  test('a loss that spared a county is none there', () => {
+    const living = (place: string) =>
+      entry(
+        familyFacts({
+          people: [
+            {
+              id: 'owen',
+              name: 'Owen Foley',
+              sex: 'M',
+              born: { date: '1830', place },
+              died: { date: '1860-01-01', place },
+            },
+          ],
+        }),
+        'owen',
+        'ireland-census-1821-1851',
+      );
+    expect(living('co-waterford')?.status).toBe('lost');
+    const facts = familyFacts({
+      people: [
+        {
+          id: 'owen',
+          name: 'Owen Foley',
+          sex: 'M',
+          born: { date: '1830', place: 'co-antrim' },
+          died: { date: '1860-01-01', place: 'co-antrim' },
+        },
+      ],
+    });
+    expect(
+      of(facts, 'owen')
+        .entries.filter(({ series }) => series.id === 'ireland-census-1821-1851')
+        .map(({ first, status }) => [isoDay(first), status]),
+    ).toEqual([
+      ['1841-06-06', 'lost'],
+      ['1851-03-30', 'open'],
+    ]);
+  });
   test('a gap that much survives of stays open, and says so', () => {
     const facts = familyFacts({
       people: [

@@ -8,7 +8,7 @@ const families = fc.record({
   men: fc.array(
     fc.record({
       born: fc.integer({ min: 1820, max: 1880 }),
-      years: fc.uniqueArray(fc.constantFrom(1860, 1870, 1880, 1900, 1910), { maxLength: 4 }),
+      years: fc.uniqueArray(fc.constantFrom<number>(1860, 1870, 1880, 1900, 1910), { maxLength: 4 }),
       came: fc.option(fc.integer({ min: 1840, max: 1910 })),
       died: fc.option(fc.integer({ min: 1885, max: 1940 })),
     }),
