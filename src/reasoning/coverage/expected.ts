@@ -12,7 +12,6 @@ import { gather } from '../../model/multimap.ts';
 import { containmentOf } from '../containment.ts';
 import { lifeEntries, petitionFrom, isCountry, type LifeEntry } from './life-entries.ts';
 import type { Presence, Stay } from './presence.ts';
-import { countryOf } from './seen.ts';
 import { seriesAt, type KnownSeries } from './series-at.ts';
 
 /** An entry that a series should have of somebody. */
@@ -214,9 +213,4 @@ function confession(series: KnownSeries, { origin }: Presence): number {
   return (
     confessions.find((one) => one.origin === origin.country && one.title.test(series.title))?.factor ?? 1
   );
-}
-
-/** The country of a series' ground. */
-export function countryOfSeries(facts: Facts, series: KnownSeries): string | undefined {
-  return countryOf(facts, series.of[0]!);
 }
