@@ -231,7 +231,7 @@ function waveView(wave: Wave, before: Wave | undefined, all: readonly Wave[]): W
   return {
     when,
     ...(last.slice(0, 7) === when.slice(0, 7) ? {} : { until: last }),
-    ...(before ? { gap: `${gapInWords(before.last, wave.first)} later` } : {}),
+    ...(before ? { gap: gapSince(before, wave) } : {}),
     gapYears: before ? Math.max(0, wave.first - before.last) / 365.2425 : 0,
     travellers: wave.arrivals.slice(0, most.travellers).map(({ who, name, person, refs, from }) => ({
       who,
@@ -243,6 +243,14 @@ function waveView(wave: Wave, before: Wave | undefined, all: readonly Wave[]): W
     travellersLeft: Math.max(0, wave.arrivals.length - most.travellers),
     links: linksOf(wave, all),
   };
+}
+
+/** “4 years 8 months later”; only in years where one side is known to the year. */
+function gapSince(before: Wave, wave: Wave): string {
+  const rough = [before.arrivals.at(-1)!, wave.arrivals[0]!].some(({ first, last }) => last - first > 31);
+  if (!rough) return `${gapInWords(before.last, wave.first)} later`;
+  const years = Math.round((wave.first + wave.arrivals[0]!.last - before.last - before.first) / 2 / 365.2425);
+  return years < 1 ? 'within a year or so' : `about ${years} ${years === 1 ? 'year' : 'years'} later`;
 }
 
 /** One sentence for each earlier traveller the wave is joined to. */
@@ -259,7 +267,7 @@ function linksOf(wave: Wave, all: readonly Wave[]): WaveView['links'] {
     const names = inList(links.map(({ who }) => nameOf(who)));
     const says =
       first.kind === 'kin'
-        ? `${names} ${links.length === 1 ? 'is' : 'are'} of one family with ${nameOf(first.to)}, who had gone before.`
+        ? `${names} ${links.length === 1 ? 'is' : 'are'} joined by kinship or marriage to ${nameOf(first.to)}, who had gone before.`
         : first.kind === 'surname'
           ? `${names} ${links.length === 1 ? 'has' : 'have'} the surname of ${nameOf(first.to)}, who had gone before.`
           : `${links.map(({ because }) => because).join('; ')}, whom the list of the earlier journey names.`;

@@ -42,7 +42,9 @@ const ends =
   'ner low gan ton den wick lan ford ley by man dock well ham ridge ster mer nan vey low rick gate sell tham bone'.split(
     ' ',
   );
-const surnamePool = starts.flatMap((start) => ends.map((end) => start + end));
+const surnamePool = ['', 's', 'er'].flatMap((last) =>
+  starts.flatMap((start) => ends.map((end) => start + end + last)),
+);
 const common = ['Murphy', 'Kelly', 'Sullivan', 'Walsh', 'Smith', 'Brien', 'Byrne', 'Ryan', 'Connor', 'Neill'];
 const men =
   'John Patrick Thomas James Michael William Daniel Peter Edward Martin Andrew Hugh Owen Denis'.split(' ');
@@ -362,6 +364,25 @@ export const settings: readonly Omit<VoyageSetting, 'seed'>[] = [
     tickets: 'per party',
     origins: 'place',
     bound: 'many',
+  },
+  {
+    ...base,
+    name: 'many surnames without tickets, shuffled',
+    order: 'shuffled',
+    formal: true,
+    entries: 1300,
+    ports: 3,
+    surnames: 2700,
+  },
+  {
+    ...base,
+    name: 'many surnames without tickets, alphabetical, destinations',
+    order: 'alphabetical',
+    formal: true,
+    entries: 1300,
+    ports: 3,
+    bound: 'many',
+    surnames: 2700,
   },
   { ...base, name: 'few surnames, as embarked', surnames: 40, origins: 'county', bound: 'few' },
 ];

@@ -5,7 +5,7 @@
  * traveller states, or what the author concluded; the destination is where they were bound, else where the first record
  * made after the arrival has them. A place no narrower than a country says nothing.
  */
-import { mentionAt, type Facts } from '../../model/facts.ts';
+import type { Facts } from '../../model/facts.ts';
 import type { Mention, SourceRecord } from '../../model/record.ts';
 import { gather } from '../../model/multimap.ts';
 import { containmentOf } from '../containment.ts';
@@ -33,6 +33,8 @@ export interface Arrival {
   destination: Whereabouts;
   /** Mentions that say so, the dating one first. */
   refs: string[];
+  /** Every mention of theirs on a list of travellers. */
+  listed: string[];
 }
 
 /** A place and what says it. */
@@ -85,6 +87,7 @@ export const arrivalsOf: (facts: Facts) => readonly Arrival[] = once((facts: Fac
       origin,
       destination,
       refs: [...new Set([crossing.ref, origin.ref, destination.ref].filter((ref) => ref !== undefined))],
+      listed: all.filter(({ record, mention }) => isTraveller(facts, record, mention)).map(({ ref }) => ref),
     });
   }
   return found.sort((a, b) => a.first - b.first || a.last - b.last || (a.who < b.who ? -1 : 1));
@@ -261,9 +264,4 @@ function whereabouts(
     says,
     ...(ref === undefined ? {} : { ref }),
   };
-}
-
-/** The mention and record of a reference, for callers that only have the arrival. */
-export function datedBy(facts: Facts, { refs }: Arrival): Mention | undefined {
-  return mentionAt(facts, refs[0]!)?.mention;
 }

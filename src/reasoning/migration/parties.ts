@@ -35,7 +35,7 @@ export function partiesAmong(entries: readonly ListEntry[], options: ListOptions
   const reading: ListReading = { entries: rows.length, parties: [], alphabetical, neighbours: [] };
   if (rows.length < 2) return reading;
 
-  let units = sameNumber(rows, alphabetical);
+  let units = sameNumber(rows, alphabetical, surnamesAreFamilies(rows));
   let companions = usualCompanions;
   let found: Round | undefined;
   for (let round = 0; round < 2; round++) {
@@ -93,8 +93,47 @@ function oneRound(rows: readonly Row[], context: ListContext): Round {
   return { groups: grouped(rows.length, pairs, oddsOf), context, tiesOf };
 }
 
+/** More namesakes than this are no one family, and fewer pairs of them say nothing. */
+const namesakes = { most: 8, pairs: 15 };
+
+/**
+ * Whether most who share a seldom surname travel together, judged by what the list says beside it: how much oftener
+ * they agree in port, class, country and places than strangers do. Where a list says nothing else, not.
+ */
+function surnamesAreFamilies(rows: readonly Row[]): boolean {
+  const bySurname = new Map<string, Row[]>();
+  for (const row of rows) if (row.surname) gather(bySurname, surnameKey(row.surname), row);
+  const pairs: [Row, Row][] = [];
+  for (const some of bySurname.values()) {
+    if (some.length > namesakes.most) continue;
+    some.forEach((row, i) => {
+      for (const other of some.slice(i + 1)) pairs.push([row, other]);
+    });
+  }
+  let excess = 0;
+  let possible = 0;
+  for (const field of ['port', 'class', 'country', 'bound', 'origin'] as const) {
+    const counts = new Map<string, number>();
+    let stating = 0;
+    for (const row of rows) {
+      const [value] = valuesOf(row, field);
+      if (value === undefined) continue;
+      stating++;
+      counts.set(value, (counts.get(value) ?? 0) + 1);
+    }
+    let byAccident = 0;
+    for (const count of counts.values()) byAccident += (count / stating) ** 2;
+    const both = pairs.filter(([a, b]) => valuesOf(a, field).length > 0 && valuesOf(b, field).length > 0);
+    if (both.length < namesakes.pairs) continue;
+    const same = both.filter(([a, b]) => valuesOf(a, field)[0] === valuesOf(b, field)[0]).length;
+    excess += same - both.length * byAccident;
+    possible += both.length * (0.95 - byAccident);
+  }
+  return possible > 0 && excess / possible > 0.7;
+}
+
 /** To begin with, those of one family number, and neighbours of one surname where the list is not sorted, are one. */
-function sameNumber(rows: readonly Row[], alphabetical: boolean): Int32Array {
+function sameNumber(rows: readonly Row[], alphabetical: boolean, bySurname: boolean): Int32Array {
   const groups = Int32Array.from(rows, (_row, i) => i);
   const first = new Map<string, number>();
   rows.forEach((row, i) => {
@@ -105,7 +144,13 @@ function sameNumber(rows: readonly Row[], alphabetical: boolean): Int32Array {
       before?.surname !== undefined &&
       surnameKey(row.surname) === surnameKey(before.surname);
     if (run) groups[i] = groups[i - 1]!;
-    const key = row.household ?? (row.ticket?.number == null ? undefined : row.ticket.text);
+    const key =
+      row.household ??
+      (row.ticket?.number != null
+        ? row.ticket.text
+        : bySurname && row.surname
+          ? surnameKey(row.surname)
+          : undefined);
     if (key === undefined) return;
     const known = first.get(key);
     if (known === undefined) first.set(key, groups[i]!);

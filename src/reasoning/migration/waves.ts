@@ -20,7 +20,7 @@ import { agreeGiven, agreeSurname } from '../names/agree.ts';
 import { parseName } from '../names/parse-name.ts';
 import { preparedGiven, preparedSurname } from '../names/prepared.ts';
 import { once } from '../once.ts';
-import { arrivalsOf, datedBy, type Arrival } from './arrivals.ts';
+import { arrivalsOf, type Arrival } from './arrivals.ts';
 import { partiesIn } from './lists.ts';
 
 /** Arrivals so many days apart, or less, are one wave. */
@@ -214,7 +214,12 @@ function linked(facts: Facts, waves: readonly Omit<Wave, 'links'>[]): Wave[] {
       const found = earlier
         .map((one) => linkOf(facts, kin, arrival, one.arrival, one.wave))
         .filter((link) => link !== undefined)
-        .sort((a, b) => order.indexOf(a.kind) - order.indexOf(b.kind) || b.wave - a.wave);
+        .sort(
+          (a, b) =>
+            order.indexOf(a.kind) - order.indexOf(b.kind) ||
+            Number(areNear(facts, b.who, b.to)) - Number(areNear(facts, a.who, a.to)) ||
+            b.wave - a.wave,
+        );
       if (found[0]) links.push(found[0]);
     }
     for (const arrival of wave.arrivals) if (earlier.length < 400) earlier.push({ arrival, wave: at });
@@ -223,6 +228,20 @@ function linked(facts: Facts, waves: readonly Omit<Wave, 'links'>[]): Wave[] {
 }
 
 const order = ['joining', 'kin', 'surname'];
+
+/** Spouses, parent and child, brothers and sisters. */
+function areNear(facts: Facts, one: string, other: string): boolean {
+  const [a, b] = [facts.people.get(one), facts.people.get(other)];
+  if (!a || !b) return false;
+  const parents = (of: typeof a) => of.parents.map(({ person }) => person);
+  return (
+    parents(a).includes(other) ||
+    parents(b).includes(one) ||
+    a.spouses.some(({ person }) => person === other) ||
+    b.spouses.some(({ person }) => person === one) ||
+    parents(a).some((parent) => parents(b).includes(parent))
+  );
+}
 
 function linkOf(
   facts: Facts,
@@ -239,10 +258,12 @@ function linkOf(
     refs: [...new Set(refs)],
     because,
   });
-  const mention = datedBy(facts, later);
-  const joined = mention?.joining?.name ?? mention?.says['joining'];
-  if (joined !== undefined && sameName(joined, namesOf(facts, before)))
-    return link('joining', [later.refs[0]!], `${later.name} was to join ${joined}`);
+  for (const ref of later.listed) {
+    const mention = mentionAt(facts, ref)?.mention;
+    const joined = mention?.joining?.name ?? mention?.says['joining'];
+    if (joined !== undefined && sameName(joined, namesOf(facts, before)))
+      return link('joining', [ref], `${later.name} was to join ${joined}`);
+  }
   if (
     later.person !== undefined &&
     before.person !== undefined &&
@@ -251,7 +272,7 @@ function linkOf(
     return link(
       'kin',
       [later.refs[0]!, before.refs[0]!],
-      `${later.name} and ${before.name} are of one family`,
+      `${later.name} and ${before.name} are joined by kinship or marriage`,
     );
   const [mine, its] = [parseName(later.name), parseName(before.name)];
   if (mine.surname === '' || its.surname === '' || mine.patronymic || its.patronymic) return undefined;
