@@ -204,7 +204,7 @@ export function orderRow(here: Family, there: Family, matched: readonly Matched[
     aRefs: [],
     bRefs: [],
     agreement: level,
-    verdict: level === 'another order' ? 'differs' : 'agrees',
+    verdict: level === 'same order' ? 'agrees' : 'differs',
     weight:
       byAge && level === 'same order'
         ? 0

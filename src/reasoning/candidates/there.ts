@@ -12,8 +12,8 @@ import { isBirth } from '../items.ts';
 import { kinOf } from '../kin.ts';
 import { kinWithin } from '../identity/kin-words.ts';
 import { placesMeant } from '../identity/place-agreement.ts';
-import { agreeGiven } from '../names/agree.ts';
-import { preparedGiven } from '../names/prepared.ts';
+import { agreeGiven, agreeSurname } from '../names/agree.ts';
+import { preparedGiven, preparedSurname } from '../names/prepared.ts';
 import { rarityClaimOf } from '../identity/weight.ts';
 import { containmentOf } from '../containment.ts';
 import {
@@ -204,6 +204,7 @@ function parentsOf(
     });
     if (first !== undefined) beside([first]);
   }
+  for (const ref of inRecords) otherEntry(facts, ref, fathers, mothers);
   for (const ref of [...fathers, ...mothers]) {
     const person = kin.owner(ref);
     if (person !== undefined) people.add(person);
@@ -230,6 +231,33 @@ function parentsOf(
     father: distinct(father),
     mother: distinct(mother),
   };
+}
+
+/** Adds the parents of another entry of the candidate's records where both are named as those known already. */
+function otherEntry(facts: Facts, ref: string, fathers: Set<string>, mothers: Set<string>): void {
+  const { record, mention } = mentionAt(facts, ref)!;
+  const beside = kinWithin(record).get(mention.id)!;
+  const told = [
+    [beside.fathers, fathers],
+    [beside.mothers, mothers],
+  ] as const;
+  const judged = told.map(([mentions, known]) => {
+    const mine = mentions.flatMap(({ id }) => namings(facts, `${record.id}#${id}`));
+    const its = [...known].slice(0, 4).flatMap((one) => namings(facts, one));
+    return mine.length === 0 || its.length === 0
+      ? undefined
+      : mine.some((x) => its.some((y) => oneName(x, y)));
+  });
+  // One parent alone is too little where the other is told.
+  if (judged.includes(false) || !judged.includes(true)) return;
+  for (const [mentions, known] of told) for (const { id } of mentions) known.add(`${record.id}#${id}`);
+}
+
+/** Whether two namings fit as one person's: the given names, and the surnames where both have one. */
+function oneName(a: Naming, b: Naming): boolean {
+  if (fit(a, b) === 0) return false;
+  if (a.surname === '' || b.surname === '') return true;
+  return rarityClaimOf(agreeSurname(preparedSurname(a.surname), preparedSurname(b.surname)).level) > 0;
 }
 
 function siblingsOf(
