@@ -2,7 +2,7 @@
 import type { Facts } from '../model/facts.ts';
 import { parseName } from '../reasoning/names/parse-name.ts';
 import type { AssociateRole, FamilyAssociates, Sighting } from '../reasoning/associates/types.ts';
-import { yearOf } from '../reasoning/associates/gather.ts';
+import { yearOf } from '../reasoning/associates/namings.ts';
 
 /** The word for a part, and for several who play it. */
 export const roleNames: Readonly<Record<AssociateRole, string>> = {

@@ -2,7 +2,7 @@
 import { civil } from '../model/days.ts';
 import type { Facts } from '../model/facts.ts';
 import { caseFamilies } from '../reasoning/associates/associates.ts';
-import { dayOf, yearOf } from '../reasoning/associates/gather.ts';
+import { dayOf, yearOf } from '../reasoning/associates/namings.ts';
 import type {
   Associate,
   AssociateRole,
@@ -63,6 +63,8 @@ export interface AssociateView {
   parts: string;
   /** “1 in 400 by accident”. */
   chance: string;
+  /** The same as a number, 0 to 1. */
+  odds: number;
   /** Why: the rarity, and how many records would hold the name by chance. */
   because: string;
   origins: StatedOrigin[];
@@ -89,6 +91,8 @@ export interface AssociateMark {
   associate?: string;
   /** “witness 1866, neighbour 1870”: other records than this one. Empty where there are none. */
   parts: string;
+  /** Only the name says that it is the same person. */
+  byName: boolean;
 }
 
 /** So many recurring associates of one family are shown, and so many of those met once. */
@@ -148,7 +152,8 @@ function associateView(facts: Facts, one: Associate): AssociateView {
     years: yearsText(one),
     parts: rolesInYears(facts, one.sightings),
     chance: byAccident(one.chance),
-    because: `${one.rarity.because} By chance ${aboutSoMany(one.expected)} of the family’s other records would name somebody so.`,
+    odds: one.chance,
+    because: `${one.rarity.because} Expected by chance in ${aboutSoMany(one.expected)} other records.`,
     origins: one.origins,
     leads: one.origins.some(({ lead }) => lead),
   };
@@ -192,14 +197,22 @@ function marksOf(facts: Facts, families: readonly FamilyAssociates[]): Map<strin
       familyName: familyName(facts, family),
     };
     for (const person of family.family)
-      for (const ref of facts.people.get(person)?.mentions ?? []) put(ref, { ...base, parts: '' });
-    for (const one of family.associates)
+      for (const ref of facts.people.get(person)?.mentions ?? [])
+        put(ref, { ...base, parts: '', byName: false });
+    for (const one of family.associates) {
+      const named = new Set(one.byName);
       for (const { ref, record, beside } of one.sightings) {
         // A party named in an entry of the family's has no entry of its own.
         if (!ref.includes('#') || beside.includes(ref)) continue;
         const others = one.sightings.filter((other) => other.record !== record);
-        put(ref, { ...base, associate: one.id, parts: rolesInYears(facts, others) });
+        put(ref, {
+          ...base,
+          associate: one.id,
+          parts: rolesInYears(facts, others),
+          byName: named.has(ref),
+        });
       }
+    }
   }
   return marks;
 }

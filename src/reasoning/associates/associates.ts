@@ -12,9 +12,10 @@ import { kinOf } from '../kin.ts';
 import { foldName } from '../names/fold.ts';
 import { once } from '../once.ts';
 import { chanceModel, type ChanceModel, type NameMet } from './by-chance.ts';
-import { crowdBeside, yearOf, type Crowd, type Seen } from './gather.ts';
+import { crowdBeside, type Crowd, type Seen } from './gather.ts';
 import { independentOf } from './independent.ts';
 import { individualsOf, inOrder, mayBe, type Individual } from './individuals.ts';
+import { yearOf } from './namings.ts';
 import { originsOf } from './origins.ts';
 import { byFrequency, commonest, surnameGroups } from './surnames.ts';
 import type { Associate, FamilyAssociates, Sighting } from './types.ts';
@@ -41,7 +42,12 @@ function worked(facts: Facts, family: ReadonlySet<string>): FamilyAssociates {
   const country = countryOf(facts, cases);
   const crowd = crowdBeside(facts, family);
   const individuals = individualsOf(facts, crowd.near);
-  for (const seen of inOrder(crowd.far, ({ day }) => day)) individuals.take(seen);
+  const far = inOrder(
+    crowd.far.map((one) => ({ ...one, ref: one.namings[0]!.ref })),
+    ({ namings }) => namings[0]!.day,
+  );
+  for (const { namings, seen } of far)
+    for (const naming of namings) individuals.take(naming, () => seen(naming));
 
   const { chosen } = independentOf(facts, crowd.places.keys());
   const model = chanceModel(

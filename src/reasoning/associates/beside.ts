@@ -9,16 +9,10 @@ import { byTheDoor, joinedBy, longList, nearBy } from '../../catalogue/roles.ts'
 import type { Facts } from '../../model/facts.ts';
 import type { SourceRecord } from '../../model/record.ts';
 import { kinOf } from '../kin.ts';
+import { ownersIn } from './namings.ts';
 import { associateKinds, kindsOf } from './role-kinds.ts';
 import { shapeOf, type RecordShape } from './shape.ts';
 import type { AssociateRole } from './types.ts';
-
-/** Somebody beside the family in one record. `at` is the place in the record's list of mentions. */
-export interface Beside {
-  at: number;
-  /** Tied to the family in so many words, or standing near: otherwise only a name on the same list. */
-  near: boolean;
-}
 
 export interface RecordStanding {
   record: SourceRecord;
@@ -26,7 +20,10 @@ export interface RecordStanding {
   family: number[];
   /** Mentions of unknown kin. */
   kin: ReadonlySet<number>;
-  beside: Beside[];
+  /** Beside them: tied to the family in so many words, or near. */
+  near: number[];
+  /** Beside them only as other names on the same list are. */
+  far: number[];
   /** Named people who are not kin, officials included: the places that anybody might have filled. */
   places: number;
 }
@@ -39,25 +36,26 @@ export function standingIn(
   tied: ReadonlySet<number> = new Set(),
 ): RecordStanding {
   const shape = shapeOf(record);
-  const kinship = kinOf(facts);
-  const owners = record.mentions.map(({ id }) => kinship.owner(`${record.id}#${id}`));
+  const owners = ownersIn(facts, record);
   const own = owners.flatMap((owner, at) => (owner !== undefined && family.has(owner) ? [at] : []));
   const kin = unknownKin(record, shape, own, owners);
   const ownSet = new Set(own);
-  const near = nearness(record, shape, own, kin);
-  const beside: Beside[] = [];
+  const isNear = nearness(record, shape, own, kin);
+  const near: number[] = [];
+  const far: number[] = [];
   let places = 0;
   for (const [at, mention] of record.mentions.entries()) {
     if (ownSet.has(at) || kin.has(at) || !shape.named[at]) continue;
     places += 1;
-    if (!mention.present && !tied.has(at)) continue;
-    const kinds = kindsOf(mention.role);
-    const acts = shape.ties.get(at)?.some(({ from, to }) => ownSet.has(from === at ? to : from)) ?? false;
-    if (kinds.length > 0 && kinds.every((kind) => kind === 'official') && !acts && !tied.has(at)) continue;
-    beside.push({ at, near: tied.has(at) || near(at) });
+    if (tied.has(at)) near.push(at);
+    else if (mention.present && !(shape.official[at] && !tiedTo(shape, at, ownSet)))
+      (isNear(at) ? near : far).push(at);
   }
-  return { record, family: own, kin, beside, places };
+  return { record, family: own, kin, near, far, places };
 }
+
+const tiedTo = (shape: RecordShape, at: number, others: ReadonlySet<number>) =>
+  shape.ties.get(at)?.some(({ from, to }) => others.has(from === at ? to : from)) ?? false;
 
 /**
  * Kin of the family that belong to nobody yet, and kin of these; and whoever the record calls kin of them, though the
@@ -107,77 +105,74 @@ function nearness(
   const distance = distances(record, own);
   const isLong = record.mentions.length > longList;
   return (at) => {
-    if (shape.ties.get(at)?.some(({ from, to }) => theirs.has(from === at ? to : from))) return true;
-    const { lines, households } = distance(at);
+    if (tiedTo(shape, at, theirs)) return true;
+    const lines = distance.lines(at);
+    const households = distance.households(at);
     if (lines !== undefined || households !== undefined)
       return (lines ?? Infinity) <= nearBy.lines || (households ?? Infinity) <= nearBy.households;
     return !isLong;
   };
 }
 
-/** How far off the nearest of the family is: in lines of the page, in households; absent where either has no number. */
-export interface Distance {
-  lines?: number;
-  households?: number;
-  /** The nearest of the family by either. */
-  nearest?: number;
+/** How far off the nearest of the family is, for each place of a record; `undefined` where either has no number. */
+export interface Distances {
+  /** In lines of the page: 1 and more. */
+  lines(at: number): number | undefined;
+  /** In households: 0 in the same. */
+  households(at: number): number | undefined;
+  /** The nearest of the family by lines or, without those, by households. */
+  nearest(at: number): number | undefined;
 }
 
-/** Distances of a record from those of the family it mentions, each found in the time it takes to look one up. */
-export function distances(record: SourceRecord, own: readonly number[]): (at: number) => Distance {
+/** Distances from those of the family that a record mentions, each found in the time it takes to look one up. */
+export function distances(record: SourceRecord, own: readonly number[]): Distances {
   const shape = shapeOf(record);
-  const byLine = own
-    .flatMap((at) => (shape.lines[at] === undefined ? [] : [{ value: shape.lines[at], at }]))
-    .sort((a, b) => a.value - b.value);
-  const byHousehold = own
-    .flatMap((at) => {
-      const value = lineOfHousehold(shape.households[at]);
-      return value === undefined ? [] : [{ value, at }];
-    })
-    .sort((a, b) => a.value - b.value);
+  const placed = (values: readonly (number | undefined)[]) =>
+    own.filter((at) => values[at] !== undefined).toSorted((a, b) => values[a]! - values[b]!);
+  const byLine = placed(shape.lines);
+  const byHousehold = placed(shape.houseNumbers);
   const same = new Map(
     own.flatMap((at) => (shape.households[at] === undefined ? [] : [[shape.households[at], at] as const])),
   );
-  return (at) => {
-    const line = shape.lines[at];
-    const byLines = line === undefined ? undefined : nearestOf(byLine, line);
-    const household = shape.households[at];
-    const shared = household === undefined ? undefined : same.get(household);
-    const number = lineOfHousehold(household);
-    const byHouses =
-      shared !== undefined
-        ? { off: 0, at: shared }
-        : number === undefined
-          ? undefined
-          : nearestOf(byHousehold, number);
-    return {
-      ...(byLines ? { lines: Math.max(1, Math.round(byLines.off)), nearest: byLines.at } : {}),
-      ...(byHouses ? { households: shared === undefined ? Math.max(1, Math.round(byHouses.off)) : 0 } : {}),
-      ...(byHouses && !byLines ? { nearest: byHouses.at } : {}),
-    };
+  const shared = (at: number) =>
+    shape.households[at] === undefined ? undefined : same.get(shape.households[at]);
+  const nextLine = (at: number) => nearestOf(byLine, shape.lines, shape.lines[at]);
+  const nextHouse = (at: number) =>
+    shared(at) ?? nearestOf(byHousehold, shape.houseNumbers, shape.houseNumbers[at]);
+  const off = (values: readonly (number | undefined)[], a: number, b: number) =>
+    Math.max(1, Math.round(Math.abs(values[a]! - values[b]!)));
+  return {
+    lines(at) {
+      const other = nextLine(at);
+      return other === undefined ? undefined : off(shape.lines, at, other);
+    },
+    households(at) {
+      if (shared(at) !== undefined) return 0;
+      const other = nextHouse(at);
+      return other === undefined ? undefined : off(shape.houseNumbers, at, other);
+    },
+    nearest: (at) => nextLine(at) ?? nextHouse(at),
   };
 }
 
-const lineOfHousehold = (household: string | undefined): number | undefined => {
-  const digits = /^\s*(\d{1,6})/.exec(household ?? '');
-  return digits ? Number(digits[1]) : undefined;
-};
-
-function nearestOf(sorted: readonly { value: number; at: number }[], value: number) {
+/** Of places sorted by their values the one nearest to a value, the lower of two as near. */
+function nearestOf(
+  sorted: readonly number[],
+  values: readonly (number | undefined)[],
+  value: number | undefined,
+): number | undefined {
+  if (value === undefined) return undefined;
   let low = 0;
   let high = sorted.length;
   while (low < high) {
     const middle = (low + high) >> 1;
-    if (sorted[middle]!.value < value) low = middle + 1;
+    if (values[sorted[middle]!]! < value) low = middle + 1;
     else high = middle;
   }
-  const around = [sorted[low - 1], sorted[low]].filter((one) => one !== undefined);
-  return around
-    .map((one) => ({ off: Math.abs(one.value - value), at: one.at }))
-    .reduce<{ off: number; at: number } | undefined>(
-      (best, one) => (best && best.off <= one.off ? best : one),
-      undefined,
-    );
+  const before = sorted[low - 1];
+  const after = sorted[low];
+  if (before === undefined) return after;
+  return after === undefined || value - values[before]! <= values[after]! - value ? before : after;
 }
 
 /** The part of somebody beside the family, in a kind and in words. */
@@ -190,16 +185,13 @@ export interface Part {
 }
 
 /** The part that the mention at a place of the record has beside the family. */
-export function partOf(
-  facts: Facts,
-  standing: RecordStanding,
-  at: number,
-  distance: (at: number) => Distance,
-): Part {
+export function partOf(facts: Facts, standing: RecordStanding, at: number, distance: Distances): Part {
   const { record, family } = standing;
   const shape = shapeOf(record);
   const mention = record.mentions[at]!;
-  const { lines, households, nearest } = distance(at);
+  const lines = distance.lines(at);
+  const households = distance.households(at);
+  const nearest = distance.nearest(at);
   const off = lines === undefined ? {} : { lines };
   const named = (one: number) => nameIn(facts, record, one);
   const theirs = new Set(family);
@@ -213,7 +205,7 @@ export function partOf(
     const role = associateKinds(tie.as)[0] ?? associateKinds(mention.role)[0] ?? 'other';
     const as =
       tie.from === at
-        ? `${tiedTo(tie.as, named(other))}${lineWords(role, lines)}`
+        ? `${partFor(tie.as, named(other))}${lineWords(role, lines)}`
         : `${named(other)} was ${tie.as}`;
     return { role, as, ...off, beside: theirs.has(other) ? [other] : family };
   }
@@ -259,7 +251,7 @@ export function partOf(
 }
 
 /** “witness for Maurice Phelan”. */
-export const tiedTo = (as: string, name: string) => `${as} ${joinedBy[as.toLowerCase()] ?? 'of'} ${name}`;
+export const partFor = (as: string, name: string) => `${as} ${joinedBy[as.toLowerCase()] ?? 'of'} ${name}`;
 
 /** Whether entries near each other mean people who lived near each other; a record of no known series is taken so. */
 function isByTheDoor(facts: Facts, { series }: SourceRecord, households: number | undefined): boolean {

@@ -18,7 +18,7 @@
 import type { Facts } from '../../model/facts.ts';
 import { anyOf, atLeast, poissonAtLeast } from '../chance.ts';
 import { comparisonAt } from '../identity/context.ts';
-import { crowdOf } from '../identity/crowd.ts';
+import { crowdOf, type Crowd } from '../identity/crowd.ts';
 import type { Share } from '../identity/compare-rows.ts';
 
 /** One independent record of the family: where it was made, and how many names beside the family it holds. */
@@ -38,6 +38,15 @@ export interface Rarity {
   share: number;
   because: string;
   source: string;
+}
+
+type Sourced = Share & { source?: string };
+
+/** How common names are in one place, and of how many people anybody is one. */
+interface PlaceShares {
+  given(value: string): Sourced;
+  surname(value: string): Sourced;
+  crowd: Crowd;
 }
 
 export interface ChanceModel {
@@ -71,44 +80,62 @@ export function chanceModel(facts: Facts, occasions: readonly Occasion[], countr
     else totals.set(place, { record, places });
   }
   const abroad = country === undefined ? undefined : comparisonAt(facts, '', country);
-  const shares = new Map<string, Rarity>();
+  const at = new Map<string, PlaceShares>();
 
-  const rarity = (name: NameMet, record: string): Rarity => {
-    const key = `${name.given} / ${name.surname} / ${placeOf(record)} / ${name.alike}`;
-    let found = shares.get(key);
-    if (!found) shares.set(key, (found = worked(name, record)));
+  /** The commoner of a name here and in the country the family came from; each name and place is asked once. */
+  const sharesIn = (record: string): PlaceShares => {
+    const place = placeOf(record);
+    let found = at.get(place);
+    if (!found) {
+      const here = comparisonAt(facts, record);
+      const commoner = (part: 'given' | 'surname') => {
+        const known = new Map<string, Sourced>();
+        return (value: string) => {
+          let one = known.get(value);
+          if (!one) {
+            one = here.shares!(part, value)!;
+            const other = abroad?.shares!(part, value);
+            if (other && other.share > one.share) one = other;
+            known.set(value, one);
+          }
+          return one;
+        };
+      };
+      found = { given: commoner('given'), surname: commoner('surname'), crowd: crowdOf(facts, record) };
+      at.set(place, found);
+    }
     return found;
   };
-  const worked = (name: NameMet, record: string): Rarity => {
-    const here = comparisonAt(facts, record);
-    const commoner = (part: 'given' | 'surname', value: string): Share & { source?: string } => {
-      const one = here.shares!(part, value)!;
-      const other = abroad?.shares!(part, value);
-      return other && other.share > one.share ? other : one;
-    };
-    const given = commoner('given', name.given);
-    const surname = commoner('surname', name.surname);
-    const crowd = crowdOf(facts, record);
-    const both = given.share * surname.share;
-    const source = [...new Set([surname.source, given.source])].filter(Boolean).join('; ');
-    const least = Math.max(1 / crowd.people, name.alike);
-    if (both >= least) return { share: both, because: `${surname.because} ${given.because}`, source };
-    return name.alike > 1 / crowd.people
+  const share = (name: NameMet, record: string): number => {
+    const { given, surname, crowd } = sharesIn(record);
+    const both = given(name.given).share * surname(name.surname).share;
+    return Math.max(both, 1 / crowd.people, name.alike);
+  };
+  const rarity = (name: NameMet, record: string): Rarity => {
+    const { crowd, ...of } = sharesIn(record);
+    const given = of.given(name.given);
+    const surname = of.surname(name.surname);
+    const largest = share(name, record);
+    if (largest === given.share * surname.share) {
+      const source = [...new Set([surname.source, given.source])].filter(Boolean).join('; ');
+      return { share: largest, because: `${surname.because} ${given.because}`, source };
+    }
+    return largest === name.alike
       ? {
-          share: least,
-          because: 'One list beside the family names several people so.',
+          share: largest,
+          because: 'One long list beside the family names several people so.',
           source: 'the record itself',
         }
       : {
-          share: least,
-          because: `The name is rarer than one in the people of the place, and is taken as that: ${crowd.because}.`,
+          share: largest,
+          because: `Counted as one in ${crowd.people.toLocaleString('en')}, however rare the name: ${crowd.because}.`,
           source: crowd.source,
         };
   };
 
-  const expectedIn = (name: NameMet, record: string) => (sizes.get(record) ?? 0) * rarity(name, record).share;
+  const expectedIn = (name: NameMet, record: string) => (sizes.get(record) ?? 0) * share(name, record);
   const expectedAll = (name: NameMet) =>
-    sum([...totals.values()], ({ record, places }) => places * rarity(name, record).share);
+    sum([...totals.values()], ({ record, places }) => places * share(name, record));
 
   return {
     rarity,
@@ -117,11 +144,11 @@ export function chanceModel(facts: Facts, occasions: readonly Occasion[], countr
         expectedIn(name, one) < expectedIn(name, least) ? one : least,
       );
       const expected = Math.max(0, expectedAll(name) - expectedIn(name, granted));
-      const most = held.map((record) => rarity(name, record)).reduce((a, b) => (b.share > a.share ? b : a));
-      return { rarity: most, expected, chance: chanceOf(held.length - 1, name, granted) };
+      const most = held.reduce((a, b) => (share(name, b) > share(name, a) ? b : a));
+      return { rarity: rarity(name, most), expected, chance: chanceOf(held.length - 1, name, granted) };
     },
     again(name) {
-      const q = (record: string) => Math.log1p(-Math.min(rarity(name, record).share, 1 - 1e-9));
+      const q = (record: string) => Math.log1p(-Math.min(share(name, record), 1 - 1e-9));
       // ∏ (1 − s)^n: no place at all is filled so.
       const none = sum([...totals.values()], ({ record, places }) => places * q(record));
       const some = -Math.expm1(none);
@@ -142,12 +169,12 @@ export function chanceModel(facts: Facts, occasions: readonly Occasion[], countr
     if (occasions.length > manyRecords) {
       const mean = sum(
         [...alike],
-        ([key, { record, places, times }]) => left(key, times) * anyOf(places, rarity(name, record).share),
+        ([key, { record, places, times }]) => left(key, times) * anyOf(places, share(name, record)),
       );
       return poissonAtLeast(others, mean);
     }
     const chances = [...alike].flatMap(([key, { record, places, times }]) =>
-      Array.from({ length: left(key, times) }, () => anyOf(places, rarity(name, record).share)),
+      Array.from({ length: left(key, times) }, () => anyOf(places, share(name, record))),
     );
     return atLeast(others, chances);
   }

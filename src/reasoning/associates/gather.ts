@@ -1,18 +1,15 @@
 /** Everyone beside one family, record by record: the namings to be put together, and how each stands to the family. */
 import { longList } from '../../catalogue/roles.ts';
-import { civil } from '../../model/days.ts';
-import { daySpan } from '../../model/edtf.ts';
 import { mentionAt, mentionIndex, type Facts } from '../../model/facts.ts';
 import { splitMentionRef } from '../../model/common.ts';
 import { gather } from '../../model/multimap.ts';
 import type { Mention, SourceRecord } from '../../model/record.ts';
-import { mentionRows } from '../identity/mention-row.ts';
-import { keysOfNames, namesakesIn } from '../identity/namesakes.ts';
+import { keysOfNames } from '../identity/namesakes.ts';
 import { kinOf } from '../kin.ts';
 import { parseName } from '../names/parse-name.ts';
 import { once } from '../once.ts';
-import { distances, partOf, standingIn, tiedTo, type RecordStanding } from './beside.ts';
-import type { Naming } from './individuals.ts';
+import { distances, partOf, standingIn, partFor, type RecordStanding } from './beside.ts';
+import { alikeIn, dayOf, namingsIn, type Naming } from './namings.ts';
 import { associateKinds, kindsOf } from './role-kinds.ts';
 import { shapeOf } from './shape.ts';
 import type { AssociateRole, Sighting } from './types.ts';
@@ -24,8 +21,8 @@ export interface Seen extends Naming {
 
 export interface Crowd {
   near: Seen[];
-  /** Too far off on their lists to count unless their names are met elsewhere. */
-  far: Seen[];
+  /** Too far off on their lists to count unless their names are met elsewhere: made into sightings only then. */
+  far: { namings: readonly Naming[]; seen: (naming: Naming) => Seen }[];
   /** Per record: places for a name. */
   places: Map<string, number>;
   /** By key of a name: the largest share in which one long record names several people so, not counting the first. */
@@ -95,7 +92,7 @@ function tiedElsewhere(
       for (const { other, as, turned } of ties.get(ref) ?? []) {
         if (kindsOf(as).includes('kin')) continue;
         const role = associateKinds(as)[0] ?? 'other';
-        put(other, { role, as: turned ? `${person} was ${as}` : tiedTo(as, person), near: true });
+        put(other, { role, as: turned ? `${person} was ${as}` : partFor(as, person), near: true });
       }
       const at = mentionAt(facts, ref);
       const voyage = at && shapeOf(at.record).voyages[mentionIndex(at.record, at.mention.id)];
@@ -131,65 +128,36 @@ function takeRecord(
       .filter((at) => at >= 0),
   );
   const standing = standingIn(facts, record, family, tied);
-  // Where the family is not, only those who are tied to it from there count, and nobody else had a place to fill.
-  const beside =
-    standing.family.length > 0 ? standing.beside : standing.beside.filter(({ at }) => tied.has(at));
-  const places = standing.family.length > 0 ? standing.places : beside.length;
+  const isTheirs = standing.family.length > 0;
   const distance = distances(record, standing.family);
-  const perKey = new Map<string, number>();
-  for (const { at, near } of beside) {
-    const mention = record.mentions[at]!;
-    const seen = namingOf(facts, record, mention, () => {
-      const tie = elsewhere.get(`${record.id}#${mention.id}`);
-      const sighting = { ref: `${record.id}#${mention.id}`, record: record.id };
-      if (tie) return { ...sighting, role: tie.role, as: tie.as, beside: [] };
+  const namings = namingsIn(facts, record);
+  const far: Naming[] = [];
+  const seen = (naming: Naming): Seen => ({
+    ...naming,
+    sighting() {
+      const { ref } = naming;
+      const tie = elsewhere.get(ref);
+      if (tie) return { ref, record: record.id, role: tie.role, as: tie.as, beside: [] };
+      const at = mentionIndex(record, splitMentionRef(ref).mention);
       const part = partOf(facts, standing, at, distance);
-      return {
-        ...sighting,
-        ...part,
-        beside: part.beside.map((one) => `${record.id}#${record.mentions[one]!.id}`),
-      };
-    });
-    if (!seen) continue;
-    const [key] = seen.keys;
-    if (key !== undefined) perKey.set(key, (perKey.get(key) ?? 0) + 1);
-    const tie = elsewhere.get(seen.ref);
-    const list = (tie ? tie.near : near) ? crowd.near : crowd.far;
-    list.push(seen);
+      const entries = part.beside.map((one) => `${record.id}#${record.mentions[one]!.id}`);
+      return { ref, record: record.id, ...part, beside: entries };
+    },
+  });
+  const named = (at: number) => namings[at] ?? [];
+  // Where the family is not, only those who are tied to it from there count, and nobody else had a place to fill.
+  for (const naming of standing.near.flatMap(named)) {
+    const tie = elsewhere.get(naming.ref);
+    if (tie ? tie.near : isTheirs) crowd.near.push(seen(naming));
+    else if (tie) far.push(naming);
   }
+  if (isTheirs) far.push(...standing.far.flatMap(named));
+  if (far.length > 0) crowd.far.push({ namings: far, seen });
   const others = [...partiesOf(facts, standing), ...informantsOf(facts, record, family)];
   crowd.near.push(...others);
-  crowd.places.set(record.id, places + others.length);
-  // Two of a name among a handful may be chance, or father and son; among many they tell how common it is.
-  if (places <= longList) return;
-  for (const [key, n] of perKey)
-    if (n > 1) crowd.alike.set(key, Math.max(crowd.alike.get(key) ?? 0, (n - 1) / Math.max(n, places)));
-}
-
-function namingOf(
-  facts: Facts,
-  record: SourceRecord,
-  mention: Mention,
-  sighting: () => Sighting,
-): Seen | undefined {
-  const ref = `${record.id}#${mention.id}`;
-  const [row] = mentionRows(facts, ref);
-  if (!row || mention.name === undefined) return undefined;
-  const owner = kinOf(facts).owner(ref);
-  return {
-    ref,
-    record: record.id,
-    ...(owner === undefined ? {} : { owner }),
-    name: mention.name,
-    given: row.given ?? '',
-    surname: row.surname ?? '',
-    patronymic: row.surnameIs === 'patronymic',
-    keys: namesakesIn(facts).keys(ref),
-    ...(row.sex ? { sex: row.sex } : {}),
-    ...(row.birth ? { birth: row.birth } : {}),
-    day: dayOf(facts, record.id),
-    sighting,
-  };
+  crowd.places.set(record.id, (isTheirs ? standing.places : tied.size) + others.length);
+  for (const [key, share] of alikeIn(facts, record))
+    crowd.alike.set(key, Math.max(crowd.alike.get(key) ?? 0, share));
 }
 
 /** Whom the family's entries on a list name besides: the friend they were joining, the neighbour they left. */
@@ -255,16 +223,4 @@ function informantsOf(facts: Facts, record: SourceRecord, family: ReadonlySet<st
       } as Seen,
     ];
   });
-}
-
-/** The last day on which a record may have been made; null where it is not dated. */
-export function dayOf(facts: Facts, record: string): number | null {
-  const { made } = facts.records.get(record) ?? {};
-  return made === undefined ? null : daySpan(made).last;
-}
-
-/** The year of that day. */
-export function yearOf(facts: Facts, record: string): number | undefined {
-  const day = dayOf(facts, record);
-  return day === null ? undefined : civil(day).year;
 }

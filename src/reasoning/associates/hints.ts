@@ -15,7 +15,7 @@ import { parseName } from '../names/parse-name.ts';
 import { preparedSurname } from '../names/prepared.ts';
 import { isWide } from '../places/gazetteer.ts';
 import { caseFamilies } from './associates.ts';
-import { dayOf } from './gather.ts';
+import { dayOf } from './namings.ts';
 import { surnameKey } from './surnames.ts';
 import type { Associate, FamilyAssociates, Sighting, StatedOrigin } from './types.ts';
 

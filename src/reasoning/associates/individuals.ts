@@ -12,24 +12,8 @@ import { yearsApart, type Days } from '../identity/agreement.ts';
 import { mentionRows } from '../identity/mention-row.ts';
 import { mostNamesakes, namesakesIn } from '../identity/namesakes.ts';
 import { once } from '../once.ts';
+import type { Naming } from './namings.ts';
 import type { Sighting } from './types.ts';
-
-/** One naming of somebody beside the family. */
-export interface Naming {
-  ref: string;
-  record: string;
-  /** The person file it belongs to. */
-  owner?: string;
-  name: string;
-  given: string;
-  surname: string;
-  patronymic: boolean;
-  keys: readonly string[];
-  sex?: 'M' | 'F';
-  birth?: Days;
-  /** The last day the record may have been made. */
-  day: number | null;
-}
 
 export interface Individual {
   person?: string;
@@ -53,8 +37,8 @@ export interface Individuals {
   all: readonly Individual[];
   /** Keys of names that too many bear; nobody was put together by them. */
   tooCommon: ReadonlySet<string>;
-  /** Takes in a naming that belongs to one of those gathered, and says whom; nobody new is begun. */
-  take(naming: Naming): Individual | undefined;
+  /** Takes in a naming that belongs to one of those gathered, as `made` makes it; nobody new is begun. */
+  take(naming: Naming, made: () => Naming): void;
 }
 
 /** Keys of every name a person's records give them. */
@@ -131,12 +115,12 @@ export function individualsOf(facts: Facts, namings: readonly Naming[]): Individ
   return {
     all,
     tooCommon,
-    take(naming) {
+    take(naming, made) {
       const one = naming.owner === undefined ? find(naming) : known.get(naming.owner);
-      if (!one) return undefined;
-      add(one, naming);
-      if (naming.owner === undefined) one.byName.push(naming);
-      return one;
+      if (!one) return;
+      const taken = made();
+      add(one, taken);
+      if (naming.owner === undefined) one.byName.push(taken);
     },
   };
 }

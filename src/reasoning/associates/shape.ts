@@ -22,6 +22,9 @@ export interface RecordShape {
   /** Where on the page each stands; `undefined` where it has no number. */
   lines: readonly (number | undefined)[];
   households: readonly (string | undefined)[];
+  houseNumbers: readonly (number | undefined)[];
+  /** The role is an official's and nothing else. */
+  official: readonly boolean[];
   /** Of the voyage: ship and day of arrival or sailing. */
   voyages: readonly (string | undefined)[];
   /** Named, and a person. */
@@ -52,6 +55,14 @@ export const shapeOf: (record: SourceRecord) => RecordShape = once((record: Sour
     ties,
     lines: record.mentions.map((mention) => lineNumber(mention.line ?? mention.voyage?.line)),
     households: record.mentions.map(({ household }) => household),
+    houseNumbers: record.mentions.map(({ household }) => {
+      const digits = /^\s*(\d{1,6})/.exec(household ?? '');
+      return digits ? Number(digits[1]) : undefined;
+    }),
+    official: record.mentions.map(({ role }) => {
+      const kinds = kindsOf(role);
+      return kinds.length > 0 && kinds.every((kind) => kind === 'official');
+    }),
     voyages: record.mentions.map(voyageOf),
     named: record.mentions.map(({ name }) => name !== undefined && !bodies.test(name.slice(0, 200))),
     heads: record.mentions.map(({ role }, at) => {
