@@ -93,8 +93,8 @@ function sheetOf(members: readonly AssociateView[], at: (when: number | undefine
   return { rows, plumbs: [...plumbs.values()].sort((a, b) => a.x - b.x || (a.record < b.record ? -1 : 1)) };
 }
 
-/** Room for one mark, in hundredths: records of one day stand beside each other where there is room. */
-const apart = 2.2;
+/** Room for one mark, in hundredths: records of one day stand beside each other, the closer the more there are. */
+const room = { most: 4, least: 2 } as const;
 
 /** Where each record stands: at its day, moved on a little where another stands there already. */
 function placesOf(
@@ -104,7 +104,8 @@ function placesOf(
   const records = new Map<string, number>();
   for (const { seen } of members) for (const { record, when } of seen) records.set(record, at(when));
   const sorted = [...records].sort((a, b) => a[1] - b[1] || (a[0] < b[0] ? -1 : 1));
-  if (sorted.length * apart > 60) return records;
+  const apart = Math.min(room.most, 60 / sorted.length);
+  if (apart < room.least) return records;
   const placed = new Map<string, number>();
   let before = -Infinity;
   for (const [record, x] of sorted) {

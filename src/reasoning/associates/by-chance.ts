@@ -118,7 +118,7 @@ export function chanceModel(facts: Facts, occasions: readonly Occasion[], countr
     const largest = share(name, record);
     if (largest === given.share * surname.share) {
       const source = [...new Set([surname.source, given.source])].filter(Boolean).join('; ');
-      return { share: largest, because: `${surname.because} ${given.because}`, source };
+      return { share: largest, because: `${sentence(surname.because)} ${sentence(given.because)}`, source };
     }
     return largest === name.alike
       ? {
@@ -179,6 +179,8 @@ export function chanceModel(facts: Facts, occasions: readonly Occasion[], countr
     return atLeast(others, chances);
   }
 }
+
+const sentence = (text: string) => text.replace(/\.?$/, '.');
 
 function sum<T>(list: readonly T[], value: (one: T) => number): number {
   return list.reduce((total, one) => total + value(one), 0);
