@@ -7,9 +7,27 @@ import { byAccident, inList } from './associate-words.ts';
 /** Reasons given for each member. */
 const mostReasons = 4;
 
-/** The name of a place key: of the place it is, or the words a record has for it. */
-export function placeKeyName(facts: Facts, key: string): string {
-  return facts.places.get(key)?.name ?? key;
+/** The name of a place key: of the place it is, or the words a record has for it, as some of these mentions write them. */
+function placeKeyName(facts: Facts, key: string, refs: readonly string[]): string {
+  const known = facts.places.get(key)?.name;
+  if (known !== undefined) return known;
+  const folded = (text: string) =>
+    `“${text
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N}]+/gu, ' ')
+      .trim()}”`;
+  for (const ref of refs) {
+    const mention = mentionAt(facts, ref)?.mention;
+    const texts = [
+      mention?.lastResidence,
+      mention?.birthplace,
+      mention?.voyage?.bound,
+      ...Object.values(mention?.says ?? {}),
+    ];
+    const written = texts.find((text) => text !== undefined && folded(text.slice(0, 200)) === key);
+    if (written !== undefined) return `“${written}”`;
+  }
+  return key;
 }
 
 /** Why somebody is counted among a party, the strongest first. */
@@ -26,8 +44,8 @@ export function memberReasons(facts: Facts, { why, ref }: PartyMember, size: num
     const whom =
       others.length === size - 1 && size > 3
         ? 'all the others'
-        : `${inList(names)}${others.length > 2 ? ` and ${others.length - 2} more` : ''}`;
-    reasons.push(reasonOf(facts, kind, because, whom, statedBy(facts, ref, others[0]!)));
+        : inList(others.length > 2 ? [...names, `${others.length - 2} more`] : names);
+    reasons.push(reasonOf(facts, kind, because, whom, [ref, ...others]));
   }
   return reasons;
 }
@@ -37,43 +55,54 @@ function reasonOf(
   kind: string,
   because: string,
   whom: string,
-  stated: string | undefined,
+  refs: readonly string[],
 ): string {
-  if (kind === 'kin') return stated ?? `the record says they are kin: ${whom}`;
-  if (kind === 'origin') return `from ${placeKeyName(facts, because)}, like ${whom}`;
-  if (kind === 'bound') return `bound for ${placeKeyName(facts, because)}, like ${whom}`;
-  if (kind === 'beside') return `${because}: ${whom}`;
+  if (kind === 'kin') return `the record says: ${statedBy(facts, refs[0]!, refs[1]!) ?? `kin of ${whom}`}`;
+  if (kind === 'origin') return `of ${placeKeyName(facts, because, refs)}, like ${whom}`;
+  if (kind === 'bound') return `bound for ${placeKeyName(facts, because, refs)}, like ${whom}`;
   return `${because}: ${whom}`;
 }
 
-/** “the record says: spouse of Martha Do.” */
+const turned: Readonly<Record<string, string>> = {
+  spouse: 'spouse',
+  sibling: 'sibling',
+  child: 'parent',
+  parent: 'child',
+};
+
+/** “spouse of Martha Do.”, from whichever of the two the record says it of. */
 function statedBy(facts: Facts, ref: string, other: string): string | undefined {
   const [mine, its] = [mentionAt(facts, ref)?.mention, mentionAt(facts, other)?.mention];
   if (!mine || !its) return undefined;
+  const name = its.name ?? 'one without a name';
   const own = mine.relations.find(({ of }) => of.slice(of.indexOf('#') + 1) === its.id);
-  if (own) return `the record says: ${own.as} of ${its.name ?? 'one without a name'}`;
+  if (own) return `${own.as} of ${name}`;
   const theirs = its.relations.find(({ of }) => of.slice(of.indexOf('#') + 1) === mine.id);
-  return theirs ? `the record says: ${its.name ?? 'one without a name'} is ${theirs.as}` : undefined;
+  if (!theirs) return undefined;
+  const back = turned[theirs.as.toLowerCase()];
+  return back === undefined ? `${name} is ${theirs.as}` : `${back} of ${name}`;
 }
 
 const sharedWords: Partial<Record<SharedValue['what'], string>> = {
-  ticket: 'ticket',
   household: 'family or party number',
-  cabin: 'cabin',
-  surname: 'surname',
-  origin: 'place they come from',
-  bound: 'place they are bound for',
-  joining: 'whom they join',
-  nearest: 'whom they left',
+  origin: 'last residence or birthplace',
+  bound: 'destination',
+  joining: 'whom they join:',
+  nearest: 'whom they left:',
 };
 
 /** What several members share, each with how common it is on the list. */
 export function sharedSentences(facts: Facts, { shared, members }: Party): string[] {
-  return shared.map(({ what, value, refs, because }) => {
-    const name = what === 'origin' || what === 'bound' ? placeKeyName(facts, value) : value;
-    const who =
-      refs.length === members.length ? (refs.length === 2 ? 'both' : 'all') : `${refs.length} of them`;
-    return `${sharedWords[what] ?? what}: ${name} (${who}; ${because})`;
+  return shared.map(({ what, value, refs, having, of }) => {
+    const name = what === 'origin' || what === 'bound' ? placeKeyName(facts, value, refs) : value;
+    const who = refs.length < members.length ? `${refs.length} of them` : refs.length === 2 ? 'both' : 'all';
+    const others =
+      of === 0
+        ? 'nobody else on the list states one'
+        : having === 0
+          ? `none of the other ${of} parties and lone travellers`
+          : `so ${having === 1 ? 'has' : 'have'} ${having} of the other ${of} parties and lone travellers`;
+    return `${sharedWords[what] ?? what} ${name} (${who}; ${others})`;
   });
 }
 

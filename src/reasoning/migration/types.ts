@@ -85,9 +85,11 @@ export interface SharedValue {
   value: string;
   /** The members that state it. */
   refs: string[];
+  /** How many of the other parties and lone travellers state it too, of how many that state any. */
+  having: number;
+  of: number;
   /** The share of strangers on the list who would state it too. */
   chance: number;
-  because: string;
 }
 
 /** People of one list who seem to have travelled together. */
