@@ -110,14 +110,15 @@ export function sharedSentences(facts: Facts, { shared, members }: Party): strin
 export function originSentence(facts: Facts, { origin, members }: Party): { place?: string; says: string } {
   if (origin) {
     const known = facts.places.has(origin.place);
-    const who =
-      origin.refs.length === members.length
-        ? 'All of them'
-        : `${origin.refs.length} of the ${members.length}`;
-    return {
-      ...(known ? { place: origin.place } : {}),
-      says: known ? `${who} state a place there: ` : `${who} state one place: ${origin.place}`,
-    };
+    const some = origin.refs.length < members.length;
+    const who = some
+      ? `${origin.refs.length} of the ${members.length}`
+      : members.length === 2
+        ? 'Both'
+        : 'All of them';
+    return known
+      ? { place: origin.place, says: `${who} are said to be of ` }
+      : { says: `${who} are said to be of ${placeKeyName(facts, origin.place, origin.refs)}.` };
   }
   const stating = members.filter(({ ref }) => {
     const mention = mentionAt(facts, ref)?.mention;
