@@ -17,8 +17,6 @@ export interface AssociatesView {
   families: AssociateFamilyView[];
   /** By mention: what else is known of an associate whose mention it is; and mentions of the families. */
   marks: ReadonlyMap<string, AssociateMark[]>;
-  /** All sightings as comma-separated values, made when asked for. */
-  csv(): string;
 }
 
 /** One family with those beside it. */
@@ -100,12 +98,20 @@ export const mostShown = { recurring: 300, once: 300 } as const;
 
 /** The associates of every family that a case is about. */
 export function associatesView(facts: Facts): AssociatesView {
-  const families = caseFamilies(facts).filter(({ subjects }) => subjects.some((id) => facts.people.has(id)));
+  const families = shownFamilies(facts);
   return {
     families: families.map((family) => familyView(facts, family)),
     marks: marksOf(facts, families),
-    csv: () => [...csvLines(facts, families)].join(''),
   };
+}
+
+/** All sightings of the associates as comma-separated values. */
+export function associatesCsv(facts: Facts): string {
+  return [...csvLines(facts, shownFamilies(facts))].join('');
+}
+
+function shownFamilies(facts: Facts): FamilyAssociates[] {
+  return caseFamilies(facts).filter(({ subjects }) => subjects.some((id) => facts.people.has(id)));
 }
 
 function familyView(facts: Facts, family: FamilyAssociates): AssociateFamilyView {

@@ -26,8 +26,6 @@ export interface JourneysView {
   voyagesLeft: number;
   chains: ChainView[];
   chainsLeft: number;
-  /** All parties as comma-separated values, made when asked for. */
-  csv(): string;
 }
 
 export interface RecordParties {
@@ -135,7 +133,6 @@ export function journeysView(facts: Facts): JourneysView {
     voyagesLeft: Math.max(0, voyages.length - most.voyages),
     chains: shown.slice(0, most.chains).map(chainView),
     chainsLeft: Math.max(0, shown.length - most.chains) + left,
-    csv: () => partiesCsv(parties),
   };
 }
 
@@ -282,7 +279,8 @@ function whenOf({ first, last }: Pick<Arrival, 'first' | 'last'>): string {
   return from.slice(0, 4) === to.slice(0, 4) ? from.slice(0, 4) : `${from.slice(0, 4)}/${to.slice(0, 4)}`;
 }
 
-function partiesCsv(parties: ReadonlyMap<string, RecordParties>): string {
+/** All parties as comma-separated values, a line for each traveller. */
+export function partiesCsv({ parties }: Pick<JourneysView, 'parties'>): string {
   const lines = [
     csvLine([
       'record',

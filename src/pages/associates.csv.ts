@@ -1,6 +1,7 @@
 /** Every sighting of an associate, as comma-separated values. */
 import type { APIRoute } from 'astro';
+import { associatesCsv } from '../dossier/associates.ts';
 import { currentDossier } from '../dossier/current.ts';
 
 export const GET: APIRoute = () =>
-  new Response(currentDossier().associates.csv(), { headers: { 'Content-Type': 'text/csv; charset=utf-8' } });
+  new Response(associatesCsv(currentDossier().facts), { headers: { 'Content-Type': 'text/csv; charset=utf-8' } });
