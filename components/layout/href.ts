@@ -21,6 +21,8 @@ export const method = '/method.html';
 export const whoMethod = `${method}#who`;
 /** How travelling parties and chains are found. */
 export const journeysMethod = `${method}#journeys`;
+/** How candidate families are compared. */
+export const familiesMethod = `${method}#candidates`;
 export const readingAProof = '/guide/reading-a-proof.html';
 export const ids = '/ids.html';
 export const about = '/about.html';

@@ -9,11 +9,12 @@ import type { CaseResult } from '../../src/reasoning/types.ts';
 import { mentionAt } from '../../src/model/facts.ts';
 import { plainWords } from '../layout/words.ts';
 import { bodiesOf, relationOf, type Fix } from './bodies.ts';
+import { familiesOfCase, type FamiliesView } from './candidates.ts';
 import { evidenceRow, type EvidenceRow } from './evidence.ts';
 import { ledgerViews, type LedgerView } from './identity.ts';
 import type { Namer } from '../../src/dossier/words.ts';
 import { namerOf } from './names.ts';
-import { notebook, type Notebook, type PageNote } from './notebook.ts';
+import { notebook, type PageNote } from './notebook.ts';
 import { joined, type Phrase } from '../../src/dossier/phrase.ts';
 import { searchRows, type SearchRow } from './searches.ts';
 import { saidPhrase } from './statements.ts';
@@ -43,7 +44,8 @@ export interface ProofPage {
   argued: { pairs: Phrase[]; because: Phrase }[];
   conflicts: ConflictView[];
   rejected: { place: Phrase; because: Phrase }[];
-  candidates: { id: string; people: Phrase; records: Phrase; note: Phrase }[];
+  /** The candidate families, where there are any. */
+  families: FamiliesView | null;
   searches: SearchRow[];
   overturn: Phrase;
   points: { title: string; holds: boolean; because: Phrase }[];
@@ -80,7 +82,10 @@ export function proofPage(dossier: Dossier, view: CaseView, result: CaseResult):
       place: [names.place(place)],
       because: names.linked(because),
     })),
-    candidates: candidates(c, names, book),
+    families:
+      view.families.candidates.length > 0
+        ? familiesOfCase(dossier, c, view.families, names, book)
+        : null,
     searches: searchRows(view.searches, dossier, names, book.cite),
     overturn: marginPhrase(result, names),
     points: result.points.map(({ point, holds, because }) => ({
@@ -157,13 +162,4 @@ function otherConflicts(c: CaseFile, names: Namer): ConflictView[] {
       answer: names.linked(resolution),
       rejected: false,
     }));
-}
-
-function candidates(c: CaseFile, names: Namer, book: Notebook): ProofPage['candidates'] {
-  return c.candidates.map(({ id, people, records, note }) => ({
-    id,
-    people: joined(people.map((person) => [names.person(person)])),
-    records: joined(records.map((record) => [names.record(record), book.cite(record)])),
-    note: names.linked(note ?? ''),
-  }));
 }

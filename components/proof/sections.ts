@@ -15,7 +15,8 @@ const all = {
   who: 'Who is who',
   independence: 'What depends on what',
   conflicts: 'Conflicts',
-  aside: 'Set aside',
+  aside: 'Places set aside',
+  families: 'Candidate families',
   searches: 'Searches',
   overturn: 'What would overturn it',
   points: 'Reviewer’s points',
@@ -37,13 +38,14 @@ export function section(key: SectionKey, page: Pick<ProofPage, 'result'>): Secti
 
 /** The sections a page has: without a place there is nothing to draw, to count or to overturn. */
 export function sections(
-  page: Pick<ProofPage, 'result' | 'argument' | 'rejected' | 'candidates' | 'ledgers'>,
+  page: Pick<ProofPage, 'result' | 'argument' | 'rejected' | 'families' | 'ledgers'>,
 ): Section[] {
   const keys = (Object.keys(all) as SectionKey[]).filter((key) => {
     if (page.result.place === null && ['lines', 'support', 'overturn'].includes(key)) return false;
     if (key === 'argument') return page.argument.parts.length > 0;
     if (key === 'who') return page.ledgers.length > 0;
-    return key !== 'aside' || page.rejected.length + page.candidates.length > 0;
+    if (key === 'families') return page.families !== null;
+    return key !== 'aside' || page.rejected.length > 0;
   });
   return keys.map((key) => section(key, page));
 }

@@ -19,7 +19,7 @@ import type { CaseResult } from '../reasoning/types.ts';
 import type { Counts } from '../corpus/types.ts';
 import type { Rendered } from '../markdown/types.ts';
 import type { AssociatesView } from './associates.ts';
-import type { CandidateView } from './candidates.ts';
+import type { CandidatesView } from './candidates.ts';
 import type { ClueView } from './clues.ts';
 import type { LinkView } from './identity-links.ts';
 import type { JourneysView } from './journeys.ts';
@@ -69,7 +69,7 @@ export interface CaseView {
   kinship: KinshipView;
   clues: ClueView[];
   /** Candidate families beside the subject’s own. */
-  families: CandidateView[];
+  families: CandidatesView;
   /** What should exist, what was searched, and what to search next. */
   plan: PlanView;
   /** Searches logged for the subject or anyone joined to them, with those for rivals. */

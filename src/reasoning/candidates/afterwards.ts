@@ -19,20 +19,20 @@ import { rarityClaimOf } from '../identity/weight.ts';
 import { headOfRole, relativeOf, sameChild } from './family.ts';
 import type { Shores } from './shores.ts';
 import type { Found } from './there.ts';
-import type { Relative } from './types.ts';
+import type { Relative, Said } from './types.ts';
+import { saidOnce } from './rows.ts';
 
 export interface Afterwards {
   level: 'said to have left' | 'not there' | 'still there' | 'missing';
-  /** What the candidate's records say. */
-  text: string;
-  refs: readonly string[];
+  /** What the candidate's records say, with the mention, or `search:` and the id of a search. */
+  said: readonly Said[];
   because: string;
 }
 
 /** What becomes of the candidate's child after the subject had left. */
 export function afterwards(facts: Facts, subject: string, found: Found, shores: Shores): Afterwards {
   const { child } = found.family;
-  const none = (because: string): Afterwards => ({ level: 'missing', text: '', refs: [], because });
+  const none = (because: string): Afterwards => ({ level: 'missing', said: [], because });
   if (!shores.hereBy) return none('when the emigrant left is not known');
   if (!child) return none('the candidate’s records name no child who could be the emigrant');
   const left = shores.hereBy.day;
@@ -51,16 +51,14 @@ export function afterwards(facts: Facts, subject: string, found: Found, shores: 
   if (later.length > 0)
     return {
       level: 'still there',
-      text: later.map(({ record }) => `${record.title}`).join('; '),
-      refs: later.map(({ ref }) => ref),
+      said: saidOnce(later.map(({ record, ref }) => ({ text: record.title, ref }))),
       because: 'whoever is there after the emigrant had come here is somebody else',
     };
   const gone = own.filter(({ record, mention }) => shores.isThere(record) && abroad(facts, mention, shores));
   if (gone.length > 0)
     return {
       level: 'said to have left',
-      text: gone.map(({ mention }) => abroad(facts, mention, shores)!).join('; '),
-      refs: gone.map(({ ref }) => ref),
+      said: gone.map(({ mention, ref }) => ({ text: abroad(facts, mention, shores)!, ref })),
       because: 'a record over there has them abroad',
     };
   const without = listedWithout(facts, found, child, left);
@@ -79,11 +77,10 @@ export function afterwards(facts: Facts, subject: string, found: Found, shores: 
     return none('no later record over there, and no search for one, is entered');
   return {
     level: 'not there',
-    text: [
-      ...without.map(({ record }) => `${record.title}, without them`),
-      ...searched.map(({ id }) => `search ${id}, nothing found`),
-    ].join('; '),
-    refs: without.map(({ ref }) => ref),
+    said: [
+      ...without.map(({ record, ref }) => ({ text: `${record.title}, without them`, ref })),
+      ...searched.map(({ id }) => ({ text: `search ${id}, nothing found`, ref: `search:${id}` })),
+    ],
     because: 'looked for over there after the departure and not found',
   };
 }

@@ -9,6 +9,7 @@
 import { apart, foundThere } from '../../catalogue/families.ts';
 import type { Case } from '../../model/case.ts';
 import type { Facts } from '../../model/facts.ts';
+import { containmentOf } from '../containment.ts';
 import { once } from '../once.ts';
 import { familiesByChance, householdsOf } from './by-chance.ts';
 import { compareFamilies, type Compared } from './compare.ts';
@@ -34,7 +35,7 @@ export function candidatesOf(facts: Facts, c: Case): CandidateComparison[] {
 
 function compareAll(facts: Facts, c: Case): CandidateComparisons {
   if (c.candidates.length === 0 || !facts.people.has(c.subject))
-    return { expected: noFamily, overThere: [], candidates: [], none: 1 };
+    return { expected: noFamily, overThere: [], candidates: [], none: 1, households: 0, prior: 0 };
   const shores = shoresOf(facts, c);
   const here = familyHere(facts, c, shores);
   const child = here.family.child!;
@@ -49,14 +50,21 @@ function compareAll(facts: Facts, c: Case): CandidateComparisons {
     };
   });
   const communities = [...new Set(compared.flatMap(({ community }) => community ?? []))];
-  const households = communities.reduce((sum, place) => sum + householdsOf(facts, place).value, 0);
+  const { within } = containmentOf(facts);
+  const apartFrom = communities.filter(
+    (place) => !communities.some((other) => other !== place && within(place, other)),
+  );
+  const households = apartFrom.reduce((sum, place) => sum + householdsOf(facts, place).value, 0);
   const odds = compared.map(({ weight }) => 2 ** weight);
-  const { each, none } = posterior(odds, Math.max(households, compared.length + 1));
+  const families = Math.max(households, compared.length + 1);
+  const { each, none } = posterior(odds, families);
   return {
     expected: here.family,
     overThere: shores.overThere,
     ...(shores.hereBy ? { hereBy: shores.hereBy } : {}),
     none,
+    households: families,
+    prior: Math.log2(foundThere.share / families),
     candidates: compared.map((one, i) => ({
       id: one.candidate.id,
       records: one.candidate.records,

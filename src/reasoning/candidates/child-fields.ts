@@ -15,8 +15,10 @@ import {
   type Matched,
 } from './children.ts';
 import { fullest } from './family.ts';
-import { each, levelOf, refsOf, unsaid, type GivenShare } from './rows.ts';
-import type { Family, FamilyRow, Naming } from './types.ts';
+import { each, levelOf, namesSaid, saidOnce, unsaid, type GivenShare } from './rows.ts';
+import type { Family, FamilyRow, Naming, Relative } from './types.ts';
+
+const givenOf = ({ given }: Naming) => given;
 
 /** The child's name and birth, and what of families have such a child. */
 export function childRows(
@@ -32,10 +34,10 @@ export function childRows(
   const name = its && bestGiven(mine.names, its.names);
   const a = text(mine.names);
   const b = its ? text(its.names) : '';
-  const aRefs = refsOf(mine.names);
-  const bRefs = its ? refsOf(its.names) : [];
+  const aFrom = namesSaid(mine.names, givenOf);
+  const bFrom = its ? namesSaid(its.names, givenOf) : [];
   if (!its || b === '' || a === '') {
-    const row = unsaid('given', a, b, aRefs, bRefs, 'one of the two does not name the child');
+    const row = unsaid('given', a, b, aFrom, bFrom, 'one of the two does not name the child');
     return { rows: row ? [row] : [], traits: [] };
   }
   if (!name)
@@ -45,8 +47,8 @@ export function childRows(
           field: 'given',
           a,
           b,
-          aRefs,
-          bRefs,
+          aFrom,
+          bFrom,
           agreement: 'different',
           verdict: 'differs',
           weight: levelWeight(levelOf(identityFields.given, 'different')),
@@ -63,8 +65,8 @@ export function childRows(
       field: 'given',
       a,
       b,
-      aRefs,
-      bRefs,
+      aFrom,
+      bFrom,
       agreement: name.level,
       verdict: 'agrees',
       weight: Math.max(
@@ -79,7 +81,7 @@ export function childRows(
     },
   ];
   const sought: ChildSought = { name: share, sex, also };
-  const birth = birthRow(mine.birth, its.birth);
+  const birth = birthRow(mine, its);
   if (birth) rows.push(birth.row);
   if (birth?.years !== undefined) sought.years = birth.years;
   const day = birthdayRow(mine.birthdays, its.birthdays);
@@ -102,12 +104,15 @@ export function childRows(
 
 type Birth = NonNullable<Family['child']>['birth'];
 
-function birthRow(a: Birth, b: Birth): { row: FamilyRow; years?: number } | undefined {
+function birthRow(
+  { birth: a, births: here }: Relative,
+  { birth: b, births: there }: Relative,
+): { row: FamilyRow; years?: number } | undefined {
   const text = (birth: Birth) => (birth ? spanText(birth.first, birth.last) : '');
-  const aRefs = a ? [a.ref] : [];
-  const bRefs = b ? [b.ref] : [];
+  const said = (all: Relative['births']) => saidOnce(all.map((one) => ({ text: text(one), ref: one.ref })));
+  const [aFrom, bFrom] = [said(here), said(there)];
   if (!a || !b) {
-    const row = unsaid('birth', text(a), text(b), aRefs, bRefs);
+    const row = unsaid('birth', text(a), text(b), aFrom, bFrom);
     return row && { row };
   }
   const apart = yearsApart(a, b);
@@ -120,8 +125,8 @@ function birthRow(a: Birth, b: Birth): { row: FamilyRow; years?: number } | unde
       field: 'birth',
       a: text(a),
       b: text(b),
-      aRefs,
-      bRefs,
+      aFrom,
+      bFrom,
       agreement: level,
       verdict: agrees ? 'agrees' : 'differs',
       weight: agrees ? Math.max(0, weight) : Math.min(0, weight),
@@ -160,8 +165,8 @@ function birthdayRow(
     field: 'birthday',
     a: days(here),
     b: days(there),
-    aRefs: here.map(({ ref }) => ref),
-    bRefs: there.map(({ ref }) => ref),
+    aFrom: saidOnce(here.map(({ day, ref }) => ({ text: isoDay(day).slice(5), ref }))),
+    bFrom: saidOnce(there.map(({ day, ref }) => ({ text: isoDay(day).slice(5), ref }))),
     agreement: level,
     verdict: level === 'same' ? 'agrees' : 'differs',
     weight: weight > 0 ? Math.max(0, weight - Math.log2(values)) : weight,
@@ -179,7 +184,7 @@ export function siblingsTrait(matched: readonly Matched[], here: Family, given: 
     return name ? [{ name: given(name.given, child.sex), sex: child.sex, years: 11 }] : [];
   });
   const k = matched.filter((one) => one.sought).length;
-  const names = matched.flatMap((one) => (one.pair ? [fullest(one.pair[1].names)?.given ?? ''] : []));
+  const names = matched.flatMap((one) => (one.pair ? [fullest(one.pair[0].names)?.given ?? ''] : []));
   return childrenTrait(
     k === all.length
       ? `beside ${k === 1 ? 'the child' : 'children'} ${names.join(', ')}`
@@ -200,9 +205,9 @@ export function orderRow(here: Family, there: Family, matched: readonly Matched[
   return {
     field: 'order',
     a: '',
-    b: `${same} of ${all} ${all === 1 ? 'pair' : 'pairs'} in the same order`,
-    aRefs: [],
-    bRefs: [],
+    b: same === all ? 'as here' : `${same} of ${all} pairs as here`,
+    aFrom: [],
+    bFrom: [],
     agreement: level,
     verdict: level === 'same order' ? 'agrees' : 'differs',
     weight:

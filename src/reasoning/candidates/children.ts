@@ -16,7 +16,7 @@ import { preparedGiven } from '../names/prepared.ts';
 import { childByChance, type ChildSought } from './by-chance.ts';
 import { fullest } from './family.ts';
 import type { TraitShare } from './shares.ts';
-import type { FamilyRow, Naming, Relative } from './types.ts';
+import type { FamilyRow, Naming, Relative, Said } from './types.ts';
 
 export interface Matched {
   row: FamilyRow;
@@ -117,8 +117,8 @@ function edgeOf(a: Relative, b: Relative, shareOf: ShareOf): Edge | undefined {
       field: 'sibling',
       a: told(a, name.a),
       b: told(b, name.b),
-      aRefs: refsOf(a, name.a),
-      bRefs: refsOf(b, name.b),
+      aFrom: saidOf(a, name.a),
+      bFrom: saidOf(b, name.b),
       agreement: gap === undefined ? name.level : `${name.level}, ${gap}`,
       verdict: 'agrees',
       weight: Math.max(0, weight),
@@ -148,8 +148,8 @@ function unmatched(a: Relative, there: readonly Relative[], none: boolean, share
     field: 'sibling' as const,
     a: told(a, naming),
     b: '',
-    aRefs: refsOf(a, naming),
-    bRefs: [],
+    aFrom: saidOf(a, naming),
+    bFrom: [],
   };
   if (!none || !share)
     return {
@@ -166,7 +166,7 @@ function unmatched(a: Relative, there: readonly Relative[], none: boolean, share
   return {
     ...line,
     b: there.map((one) => told(one, fullest(one.names))).join(', '),
-    bRefs: there.flatMap((one) => refsOf(one, fullest(one.names))),
+    bFrom: there.flatMap((one) => saidOf(one, fullest(one.names))),
     agreement: 'none',
     verdict: 'differs',
     weight: Math.min(0, Math.log2((1 - siblingFound.share) / Math.max(1e-6, 1 - u))),
@@ -195,7 +195,7 @@ export function bestGiven(
 const longer = (a: Naming, b: Naming) => a.given.length + b.given.length;
 
 /** “Bridget, 1843”. */
-function told({ birth }: Relative, naming: Naming | undefined): string {
+function told({ birth }: { birth?: Relative['birth'] | undefined }, naming: Naming | undefined): string {
   const name = naming?.given || naming?.written || 'a child';
   if (!birth) return name;
   const first = civil(birth.first).year;
@@ -203,8 +203,15 @@ function told({ birth }: Relative, naming: Naming | undefined): string {
   return `${name}, ${first === last ? first : `${first}–${last}`}`;
 }
 
-function refsOf({ birth }: Relative, naming: Naming | undefined): string[] {
-  return [...new Set([naming?.ref ?? '', birth?.ref ?? ''])].filter((ref) => ref !== '');
+/** A child's name, and the years of birth where another record gives them. */
+export function saidOf(one: Relative, naming: Naming | undefined): Said[] {
+  const ref = naming?.ref || one.key;
+  if (!one.birth || one.birth.ref === ref) return [{ text: told(one, naming), ref }];
+  const name = told({ ...one, birth: undefined }, naming);
+  return [
+    { text: name, ref },
+    { text: told(one, naming).slice(name.length + 2), ref: one.birth.ref },
+  ];
 }
 
 export const joined = (...texts: string[]): string =>

@@ -9,7 +9,7 @@ import { placesJudged } from '../identity/place-agreement.ts';
 import { levelWeight } from '../identity/weight.ts';
 import { afterwards } from './afterwards.ts';
 import { joined } from './children.ts';
-import { each, levelOf, unsaid, type Field } from './rows.ts';
+import { each, levelOf, saidOnce, unsaid, type Field } from './rows.ts';
 import type { Shores } from './shores.ts';
 import type { Found } from './there.ts';
 import type { Family, FamilyRow } from './types.ts';
@@ -24,10 +24,11 @@ export function placeRow(
   const mine = here.places;
   const its = there.places;
   const text = (all: Family['places']) => each(all.map(({ place }) => name(place)));
-  const aRefs = [...new Set(mine.map(({ ref }) => ref))];
-  const bRefs = [...new Set(its.map(({ ref }) => ref))];
+  const said = (all: Family['places']) => saidOnce(all.map(({ place, ref }) => ({ text: name(place), ref })));
+  const aFrom = said(mine);
+  const bFrom = said(its);
   if (mine.length === 0 || its.length === 0) {
-    const row = unsaid('place', text(mine), text(its), aRefs, bRefs);
+    const row = unsaid('place', text(mine), text(its), aFrom, bFrom);
     return row && { row, claim: undefined };
   }
   const judged = mine.map((claim) => {
@@ -51,8 +52,8 @@ export function placeRow(
       field: 'place',
       a: text(mine),
       b: text(its),
-      aRefs,
-      bRefs,
+      aFrom,
+      bFrom,
       agreement: best.level,
       verdict: agrees ? 'agrees' : 'differs',
       weight: best.weight - choice,
@@ -73,10 +74,10 @@ export function occupationField(here: Family, there: Family): Field | undefined 
   const its = there.occupation;
   const a = each(mine.map(({ text }) => text));
   const b = each(its.map(({ text }) => text));
-  const aRefs = mine.map(({ ref }) => ref);
-  const bRefs = its.map(({ ref }) => ref);
+  const aFrom = saidOnce(mine);
+  const bFrom = saidOnce(its);
   if (a === '' || b === '') {
-    const row = unsaid('occupation', a, b, aRefs, bRefs);
+    const row = unsaid('occupation', a, b, aFrom, bFrom);
     return row ? { row } : undefined;
   }
   const { levels } = identityFields.occupation;
@@ -91,8 +92,8 @@ export function occupationField(here: Family, there: Family): Field | undefined 
       field: 'occupation',
       a,
       b,
-      aRefs,
-      bRefs,
+      aFrom,
+      bFrom,
       agreement: level,
       verdict: agrees ? 'agrees' : 'differs',
       weight: agrees ? Math.max(0, weight) : weight,
@@ -121,13 +122,13 @@ function reachOf(level: string): number {
 
 /** What is heard of the child over there once the subject had left. */
 export function afterwardsRow(facts: Facts, subject: string, found: Found, shores: Shores): FamilyRow {
-  const { level, text, refs, because } = afterwards(facts, subject, found, shores);
+  const { level, said, because } = afterwards(facts, subject, found, shores);
   const line = {
     field: 'afterwards' as const,
     a: shores.hereBy ? `here by ${isoDay(shores.hereBy.day)}` : '',
-    b: text,
-    aRefs: shores.hereBy ? [shores.hereBy.ref] : [],
-    bRefs: refs,
+    b: said.map(({ text }) => text).join('; '),
+    aFrom: shores.hereBy ? [{ text: `here by ${isoDay(shores.hereBy.day)}`, ref: shores.hereBy.ref }] : [],
+    bFrom: said,
     agreement: level,
     because,
   };

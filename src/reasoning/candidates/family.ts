@@ -71,20 +71,34 @@ export function relativeOf(facts: Facts, refs: readonly string[], person?: strin
   const births = told.flatMap((ref) => {
     const at = mentionAt(facts, ref);
     const interval = at && birthInterval(at.record, at.mention, facts);
-    return interval ? [{ ref, ...interval }] : [];
+    return interval ? [{ ref, ...interval, original: at.record.form === 'original' }] : [];
   });
   const names = told.flatMap((ref) => namings(facts, ref));
   const sex = person === undefined ? sexOfMentions(facts, told) : sexOfPerson(facts, person, told);
-  const birth = middle(births.some(({ fixes }) => fixes) ? births.filter(({ fixes }) => fixes) : births);
+  // A record of the birth goes before an age, and a register before its copy, as for a person's own birth.
+  const fixed = births.filter(({ fixes }) => fixes);
+  const originals = fixed.filter(({ original }) => original);
+  const birth = middle(originals.length > 0 ? originals : fixed.length > 0 ? fixed : births);
   return {
     key: person ?? refs[0] ?? '',
     names: names.length > 0 || person === undefined ? names : ownNaming(facts, person),
     ...(sex ? { sex } : {}),
     ...(birth ? { birth: { first: birth.first, last: birth.last, ref: birth.ref } } : {}),
+    births: shownBirths(birth, births),
     birthdays: births.flatMap(({ first, last, ref }) => (first === last ? [{ day: first, ref }] : [])),
     refs,
     listed: told.flatMap((ref) => listed(facts, ref)),
   };
+}
+
+/** Births told to the month, each once, the one that is reckoned with first. */
+function shownBirths<T extends { first: number; last: number; ref: string }>(
+  birth: T | undefined,
+  all: readonly T[],
+): T[] {
+  if (!birth) return [];
+  const exact = all.filter(({ first, last }) => last - first <= 31);
+  return [birth, ...exact.filter((one) => one.first !== birth.first || one.last !== birth.last)];
 }
 
 /** Where a mention stands among the children of a parent beside it. */

@@ -9,7 +9,7 @@ import { agreeGiven, agreeSurname } from '../names/agree.ts';
 import { preparedGiven, preparedSurname } from '../names/prepared.ts';
 import { nameTrait } from './by-chance.ts';
 import { bestGiven, joined, reachOfLevel } from './children.ts';
-import { each, levelOf, refsOf, unsaid, type Field, type GivenShare, type SurnameShare } from './rows.ts';
+import { each, levelOf, namesSaid, unsaid, type Field, type GivenShare, type SurnameShare } from './rows.ts';
 import { fathersName, type TraitShare } from './shares.ts';
 import type { Family, FamilyField, Naming } from './types.ts';
 
@@ -31,7 +31,7 @@ function namesField(
   const a = each(mine.map(part.text));
   const b = each(its.map(part.text));
   if (mine.length === 0 || its.length === 0) {
-    const row = unsaid(field, a, b, refsOf(mine), refsOf(its));
+    const row = unsaid(field, a, b, namesSaid(mine, part.text), namesSaid(its, part.text));
     return row ? { row } : undefined;
   }
   const { levels } = part.shares;
@@ -69,8 +69,8 @@ function namesField(
       field,
       a,
       b,
-      aRefs: refsOf(mine),
-      bRefs: refsOf(its),
+      aFrom: namesSaid(mine, part.text),
+      bFrom: namesSaid(its, part.text),
       agreement: best.level,
       verdict: agrees ? 'agrees' : 'differs',
       weight,
@@ -162,7 +162,9 @@ export function fathersOf(family: Family, norse: boolean): Naming[] {
           const husbands = one?.sex === 'F' && one === family.child ? family.spouse : [];
           if (husbands.some((husband) => alike(name, husband))) return [];
           const father = name.patronymic ? fathersName(name.surname) : undefined;
-          return father === undefined ? [] : [{ ...name, given: father, surname: '' }];
+          return father === undefined
+            ? []
+            : [{ ...name, given: father, surname: '', shown: `as ${name.surname} tells` }];
         }),
       );
   const named = family.father.filter(({ given }) => given !== '');
@@ -195,6 +197,8 @@ export function spouseField(
       ...first.row,
       a: each([first.row.a, last.row.a]),
       b: each([first.row.b, last.row.b]),
+      aFrom: [...first.row.aFrom, ...last.row.aFrom],
+      bFrom: [...first.row.bFrom, ...last.row.bFrom],
       weight: first.row.weight + last.row.weight,
       because: joined(first.row.because, 'the surname agrees too', last.row.because),
     },

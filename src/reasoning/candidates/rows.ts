@@ -2,7 +2,7 @@
 import type { FieldShares } from '../../catalogue/identity.ts';
 import type { Trait } from './by-chance.ts';
 import type { TraitShare } from './shares.ts';
-import type { FamilyField, FamilyRow, Naming } from './types.ts';
+import type { FamilyField, FamilyRow, Naming, Said } from './types.ts';
 
 export type GivenShare = (name: string, sex: 'M' | 'F' | undefined) => TraitShare;
 export type SurnameShare = (name: string, patronymic: boolean) => TraitShare;
@@ -11,9 +11,19 @@ export interface Field {
   trait?: Trait;
 }
 
-/** The mentions that name somebody, each once. */
-export const refsOf = (names: readonly Naming[]) =>
-  [...new Set(names.map(({ ref }) => ref))].filter((ref) => ref !== '');
+/** Each value once, with the first mention that says so; none that is empty. */
+export function saidOnce(all: readonly Said[]): Said[] {
+  const found = new Map<string, Said>();
+  for (const one of all) if (one.text !== '' && !found.has(one.text)) found.set(one.text, one);
+  return [...found.values()];
+}
+
+/** The names of one part, each with the first mention that has it. */
+export const namesSaid = (names: readonly Naming[], text: (name: Naming) => string): Said[] =>
+  saidOnce(
+    names.map((name) => ({ text: text(name) === '' ? '' : (name.shown ?? text(name)), ref: name.ref })),
+  );
+
 /** Texts in a list, each once. */
 export const each = (texts: readonly string[]) =>
   [...new Set(texts)].filter((text) => text !== '').join(', ');
@@ -23,8 +33,8 @@ export function unsaid(
   field: FamilyField,
   a: string,
   b: string,
-  aRefs: readonly string[],
-  bRefs: readonly string[],
+  aFrom: readonly Said[],
+  bFrom: readonly Said[],
   because?: string,
 ): FamilyRow | undefined {
   if (a === '' && b === '') return undefined;
@@ -32,8 +42,8 @@ export function unsaid(
     field,
     a,
     b,
-    aRefs,
-    bRefs,
+    aFrom,
+    bFrom,
     agreement: 'missing',
     verdict: 'unsaid',
     weight: 0,

@@ -9,6 +9,8 @@ export interface Naming {
   patronymic: boolean;
   /** As the record has it. */
   written: string;
+  /** How a given name that only a patronymic tells is shown: “as Larsdatter tells”. */
+  shown?: string;
   /** `record#mention`; empty where only a person's file says so. */
   ref: string;
 }
@@ -21,6 +23,8 @@ export interface Relative {
   sex?: 'M' | 'F';
   /** The days of the birth, and who says so. */
   birth?: Days & { ref: string };
+  /** Every birth that is told to the month, or, where none is, the one above. */
+  births: readonly (Days & { ref: string })[];
   /** Days on which a record states the birth to the day. */
   birthdays: readonly { day: number; ref: string }[];
   refs: readonly string[];
@@ -48,6 +52,12 @@ export interface Family {
   occupation: readonly { text: string; ref: string }[];
 }
 
+/** Something a record says; the reference is empty where only a person's file says it. */
+export interface Said {
+  text: string;
+  ref: string;
+}
+
 export type FamilyField =
   | 'given'
   | 'birth'
@@ -70,9 +80,9 @@ export interface FamilyRow {
   /** What the new country's records say, and what the candidate's do; empty where they do not. */
   a: string;
   b: string;
-  /** The mentions that say so. */
-  aRefs: readonly string[];
-  bRefs: readonly string[];
+  /** The same, each value with a mention that says so. */
+  aFrom: readonly Said[];
+  bFrom: readonly Said[];
   /** A level of the field, or `missing`. */
   agreement: string;
   verdict: 'agrees' | 'differs' | 'unsaid';
@@ -133,6 +143,9 @@ export interface CandidateComparisons {
   /** The last day by which the subject was in the new country, as a day number, with the mention that says so. */
   hereBy?: { day: number; ref: string };
   candidates: CandidateComparison[];
+  /** Households of all the places that candidates are in, and log₂ of the prior odds of each candidate. */
+  households: number;
+  prior: number;
   /** The probability of “none of them”. */
   none: number;
 }

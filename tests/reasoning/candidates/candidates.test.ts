@@ -55,8 +55,8 @@ describe('a candidate beside the family as the new country knows it', () => {
     expect(rowOf(facts, 'maiden')).toMatchObject({
       a: 'Power',
       b: 'Powers',
-      aRefs: ['death#m3'],
-      bRefs: ['a-0#m3', 'a-1#m3', 'a-2#m3'],
+      aFrom: [{ text: 'Power', ref: 'death#m3' }],
+      bFrom: [{ text: 'Powers', ref: 'a-0#m3' }],
     });
   });
 
@@ -205,7 +205,7 @@ describe('after the departure', () => {
     expect(rowOf(facts, 'afterwards')).toMatchObject({
       agreement: 'still there',
       verdict: 'differs',
-      bRefs: ['census#m1'],
+      bFrom: [{ text: 'Record census', ref: 'census#m1' }],
     });
     expect(rowOf(facts, 'afterwards')!.weight).toBeCloseTo(Math.log2(0.015 / 0.5), 10);
   });
