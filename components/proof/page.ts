@@ -8,6 +8,7 @@ import type { CaseFile } from '../../src/model/case.ts';
 import type { CaseResult } from '../../src/reasoning/types.ts';
 import { mentionAt } from '../../src/model/facts.ts';
 import { plainWords } from '../layout/words.ts';
+import { associatesOfCase, type AssociatesOfCase } from './associates.ts';
 import { bodiesOf, relationOf, type Fix } from './bodies.ts';
 import { familiesOfCase, type FamiliesView } from './candidates.ts';
 import { evidenceRow, type EvidenceRow } from './evidence.ts';
@@ -50,11 +51,21 @@ export interface ProofPage {
   overturn: Phrase;
   points: { title: string; holds: boolean; because: Phrase }[];
   problems: { severity: CaseResult['problems'][number]['severity']; words: Phrase; help: string }[];
+  /** The associates that matter, where there are any. */
+  associates: AssociatesOfCase | null;
   notes: PageNote[];
 }
 
-/** The proof page of a computed case. */
+/** The proof page of a computed case. It is made once: records ask for its notes too. */
 export function proofPage(dossier: Dossier, view: CaseView, result: CaseResult): ProofPage {
+  let page = made.get(view);
+  if (!page) made.set(view, (page = gathered(dossier, view, result)));
+  return page;
+}
+
+const made = new WeakMap<CaseView, ProofPage>();
+
+function gathered(dossier: Dossier, view: CaseView, result: CaseResult): ProofPage {
   const c = view.case;
   const names = namerOf(dossier, view);
   const book = notebook(dossier.records, view.argument.notes);
@@ -83,9 +94,7 @@ export function proofPage(dossier: Dossier, view: CaseView, result: CaseResult):
       because: names.linked(because),
     })),
     families:
-      view.families.candidates.length > 0
-        ? familiesOfCase(dossier, c, view.families, names, book)
-        : null,
+      view.families.candidates.length > 0 ? familiesOfCase(dossier, c, view.families, names, book) : null,
     searches: searchRows(view.searches, dossier, names, book.cite),
     overturn: marginPhrase(result, names),
     points: result.points.map(({ point, holds, because }) => ({
@@ -98,6 +107,7 @@ export function proofPage(dossier: Dossier, view: CaseView, result: CaseResult):
       words: names.linked(message),
       help,
     })),
+    associates: associatesOfCase(dossier, view),
     notes: book.notes,
   };
 }

@@ -20,6 +20,7 @@ const all = {
   searches: 'Searches',
   overturn: 'What would overturn it',
   points: 'Reviewer’s points',
+  beside: 'Beside the family',
   check: 'What the check says',
   reviews: 'Reviews',
   notes: 'Notes',
@@ -38,11 +39,12 @@ export function section(key: SectionKey, page: Pick<ProofPage, 'result'>): Secti
 
 /** The sections a page has: without a place there is nothing to draw, to count or to overturn. */
 export function sections(
-  page: Pick<ProofPage, 'result' | 'argument' | 'rejected' | 'families' | 'ledgers'>,
+  page: Pick<ProofPage, 'result' | 'argument' | 'rejected' | 'families' | 'ledgers' | 'associates'>,
 ): Section[] {
   const keys = (Object.keys(all) as SectionKey[]).filter((key) => {
     if (page.result.place === null && ['lines', 'support', 'overturn'].includes(key)) return false;
     if (key === 'argument') return page.argument.parts.length > 0;
+    if (key === 'beside') return page.associates !== null;
     if (key === 'who') return page.ledgers.length > 0;
     if (key === 'families') return page.families !== null;
     return key !== 'aside' || page.rejected.length > 0;

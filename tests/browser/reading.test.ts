@@ -168,9 +168,9 @@ describe('a reference in a story', () => {
     expect(written).toBeGreaterThan(20);
   });
 
-  test('by number leads to its note, and the note back', async () => {
-    const page = await open(story, 390);
-    await page.locator('#ref-1').click();
+  test('by number leads to its note, and the note back, where notes stand beside the text', async () => {
+    const page = await open(story, 1280);
+    await page.locator('#ref-1 a').click();
     expect(at(page)).toBe(`${story}#note-1`);
     await expect.poll(() => topOf(page, '#note-1'), patient).toBeLessThan(800);
     await page.locator('#note-1').getByRole('link', { name: 'Back to the text' }).first().click();

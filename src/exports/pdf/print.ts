@@ -72,14 +72,26 @@ async function printed(browser: Browser, page: string, { site, paper }: PrintSet
     const opened = await context.newPage();
     await opened.emulateMedia({ media: 'print', colorScheme: 'light', reducedMotion: 'reduce' });
     await opened.goto(pathToFileURL(page).href);
-    await opened.evaluate((head) => {
-      document.head.append(Object.assign(document.createElement('style'), { textContent: head }));
-    }, runningHead(await opened.title()));
+    await opened.evaluate(prepared, runningHead(await opened.title()));
     await everythingShown(opened);
     return await opened.pdf({ format: paper, tagged: true, outline: true });
   } finally {
     await context.close();
   }
+}
+
+/**
+ * Runs in the page: adds the running head, and takes away links to other pages of the site, which would lead a reader
+ * of the PDF to a private folder that is gone. Links within the page and out into the world stay.
+ */
+function prepared(head: string): void {
+  document.head.append(Object.assign(document.createElement('style'), { textContent: head }));
+  const here = location.href.replace(/#.*$/, '');
+  // The list of links is alive and would skip one after each that is taken from it.
+  for (const link of [...document.links])
+    if (link.protocol === 'file:' && !link.href.startsWith(`${here}#`)) link.removeAttribute('href');
+  for (const link of document.querySelectorAll('svg a'))
+    if (!link.getAttribute('href')?.startsWith('#')) link.removeAttribute('href');
 }
 
 /** Waits until the typefaces and every picture are there, those below the first screen too. Nothing runs in the page. */
