@@ -5,6 +5,7 @@ import type { Case } from '../model/case.ts';
 import { isoDay } from '../model/days.ts';
 import type { Facts } from '../model/facts.ts';
 import { candidatesIn } from '../reasoning/candidates/candidates.ts';
+import { fieldWords, soughtInWords } from '../reasoning/candidates/words.ts';
 import type {
   CandidateComparison,
   CandidateComparisons,
@@ -15,7 +16,7 @@ import type {
   Said,
 } from '../reasoning/candidates/types.ts';
 import { patronymicCountries } from '../catalogue/families.ts';
-import { grouped, inList } from './associate-words.ts';
+import { grouped } from './associate-words.ts';
 
 export type Verdict = FamilyRow['verdict'];
 
@@ -67,32 +68,16 @@ export interface CandidatesView {
 /** Values of one cell that are shown. */
 const mostSaid = 4;
 
-const words: Record<FamilyField, string> = {
-  given: 'the child',
-  birth: 'born',
-  birthday: 'birthday',
-  surname: 'surname',
-  father: 'father',
-  'father-patronymic': 'father’s patronymic',
-  mother: 'mother',
-  maiden: 'mother’s maiden name',
-  sibling: 'brother or sister',
-  order: 'order of the children',
-  spouse: 'wife or husband',
-  place: 'place',
-  occupation: 'father’s work',
-  afterwards: 'after the departure',
-};
-
-const fields = Object.keys(words) as FamilyField[];
+const fields = Object.keys(fieldWords) as FamilyField[];
 
 /** Each candidate family of a case, compared with the family of its subject. */
 export function candidateViews(facts: Facts, c: Case): CandidatesView {
   const compared = candidatesIn(facts, c);
   const norse = compared.overThere.some((id) => patronymicCountries.has(id));
-  const word = (field: FamilyField) => (field === 'maiden' && norse ? 'mother’s patronymic' : words[field]);
+  const word = (field: FamilyField) =>
+    field === 'maiden' && norse ? 'mother’s patronymic' : fieldWords[field];
   return {
-    candidates: compared.candidates.map((one) => viewOf(facts, one, compared, word)),
+    candidates: compared.candidates.map((one) => viewOf(facts, one, compared, word, norse)),
     rows: compared.candidates.length === 0 ? [] : tableOf(compared, word),
     none: `That it is none of ${compared.candidates.length === 1 ? 'these' : 'them'} is ${inHundred(compared.none)} likely.`,
   };
@@ -144,8 +129,8 @@ function tableOf({ expected, candidates }: CandidateComparisons, word: Word): Tr
 }
 
 const siblingWord = (sex: 'M' | 'F' | undefined) =>
-  sex === 'M' ? 'brother' : sex === 'F' ? 'sister' : words.sibling;
-const siblingWords = new Set(['brother', 'sister', words.sibling]);
+  sex === 'M' ? 'brother' : sex === 'F' ? 'sister' : fieldWords.sibling;
+const siblingWords = new Set(['brother', 'sister', fieldWords.sibling]);
 
 /** Children over there that nobody here is matched with. */
 function unmatched({ siblings }: Family, rows: readonly FamilyRow[]): Said[] {
@@ -180,6 +165,7 @@ function viewOf(
   one: CandidateComparison,
   all: CandidateComparisons,
   word: Word,
+  norse: boolean,
 ): CandidateView {
   const after = one.rows.find(({ field }) => field === 'afterwards')!;
   const chance = byChance(one);
@@ -212,7 +198,7 @@ function viewOf(
       sentence: afterwardsSentence(all, after),
       said: after.bFrom,
     },
-    ties: one.ties.map(({ other, fields: telling }) => tieSentence(other, telling.map(word))),
+    ties: one.ties.map(({ other, fields: telling }) => tieSentence(other, soughtInWords(telling, norse))),
     leftOut: one.leftOut,
   };
 }
@@ -220,12 +206,9 @@ function viewOf(
 const inCell = (field: FamilyField, all: readonly Said[], text: string) =>
   field === 'order' ? text : all.map((one) => inWords(field, one.text)).join(', ');
 
-function tieSentence(other: string, telling: readonly string[]): string {
-  const would =
-    telling.length === 0
-      ? 'Nothing entered so far would do it.'
-      : `What would: ${inList(telling.map((what) => what))}.`;
-  return `It cannot be told apart from candidate ${other} by what the records entered say. ${would}`;
+function tieSentence(other: string, sought: string): string {
+  const would = sought === '' ? '' : ` A record that tells ${sought} might do it.`;
+  return `It cannot be told apart from candidate ${other} by what the records entered say.${would}`;
 }
 
 function afterwardsSentence({ hereBy }: CandidateComparisons, row: FamilyRow): string {

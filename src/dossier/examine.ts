@@ -12,6 +12,7 @@ import type { BodyContext } from '../markdown/types.ts';
 import { dayNumber, isoDay } from '../model/days.ts';
 import type { Finding, Position } from '../model/finding.ts';
 import { birthSpan, type BirthSpan } from '../reasoning/ages.ts';
+import { candidateProblems } from '../reasoning/candidates/problems.ts';
 import { computeCase } from '../reasoning/case.ts';
 import { livingPeople } from '../reasoning/living.ts';
 import { readingProblems } from '../reasoning/places/readings.ts';
@@ -62,7 +63,11 @@ export function examine(corpus: Corpus, today: string): Examination {
     const result = computeCase(corpus, c.id);
     cases.set(c.id, result);
     digests.set(c.id, digestOf(corpus, c, withheld).whole);
-    for (const problem of [...result.problems, ...readingProblems(corpus, c)])
+    for (const problem of [
+      ...result.problems,
+      ...readingProblems(corpus, c),
+      ...candidateProblems(corpus, c),
+    ])
       findings.push(fromCase(corpus, c.id, problem));
   }
   const births = new Map([...corpus.people.keys()].map((id) => [id, birthSpan(corpus, id)]));

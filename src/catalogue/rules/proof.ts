@@ -61,6 +61,12 @@ export const proofRules = {
     why: 'Items that share a record, an exemplar or a known informant are dependent, and no argument makes them two.',
     mend: 'Remove the pair from independence. Where the two are independent anyway no argument is needed.',
   },
+  'candidates-are-told-apart': {
+    title: 'A candidate family at the concluded place is told apart from those elsewhere.',
+    severity: 'warning',
+    why: 'Where another family over there fits as well, what points to the one points to the other, and the wrong one is easily followed.',
+    mend: 'Look for what would tell the two apart: a mother’s maiden name, brothers and sisters, who was still at home after the departure. Until then write a hypothesis, or a conclusion that both would bear out.',
+  },
   'rejection-spares-the-conclusion': {
     title: 'No rejected place is the concluded place or contains it.',
     severity: 'error',

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { candidatesIn, candidatesOf, posterior } from '../../../src/reasoning/candidates/candidates.ts';
+import { candidateProblems } from '../../../src/reasoning/candidates/problems.ts';
 import type { FamilyField } from '../../../src/reasoning/candidates/types.ts';
 import type { Facts } from '../../../src/model/facts.ts';
 import { caseOf, type Told } from './family-facts.ts';
@@ -283,6 +284,37 @@ describe('candidates against one another', () => {
     const facts = caseOf(here, [right, wrong, right]);
     const result = candidatesIn(facts, facts.cases.get('c')!);
     expect(result.candidates.reduce((sum, one) => sum + one.probability, result.none)).toBeCloseTo(1, 12);
+  });
+});
+
+describe('a conclusion where a candidate is', () => {
+  const concluded = (theirs: Told[], place = 'kill') => {
+    const made = caseOf(here, theirs, {
+      case: { conclusion: { place, claim: 'probable', cites: ['e1'], because: 'It agrees.' } },
+    });
+    return candidateProblems(made, made.cases.get('c')!);
+  };
+  const elsewhere: Told & { at: string } = { ...right, at: 'newtown', place: 'Newtown' };
+  test('is warned of where another family elsewhere fits as well', () => {
+    const bare = { ...here, place: 'Co. Waterford' };
+    const made = caseOf(bare, [{ ...right, place: 'Kill' }, elsewhere], {
+      case: { conclusion: { place: 'kill', claim: 'probable', cites: ['e1'], because: 'It agrees.' } },
+    });
+    const [problem, ...others] = candidateProblems(made, made.cases.get('c')!);
+    expect(others).toEqual([]);
+    expect(problem).toMatchObject({
+      rule: 'candidates-are-told-apart',
+      severity: 'warning',
+      path: ['candidates', 0],
+    });
+    expect(problem!.message).toContain('candidate b');
+  });
+  test('is not, where the other is behind, at the same place, or the case is open', () => {
+    expect(concluded([right, { ...wrong, at: 'newtown' } as Told])).toEqual([]);
+    expect(concluded([right, right])).toEqual([]);
+    expect(concluded([right])).toEqual([]);
+    const open = caseOf(here, [right, elsewhere]);
+    expect(candidateProblems(open, open.cases.get('c')!)).toEqual([]);
   });
 });
 
