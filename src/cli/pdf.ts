@@ -33,6 +33,7 @@ await exitWith(async () => {
   const wanted = [...new Set(program.args)];
   for (const id of wanted) mustBeCase(id);
   mustTakePdfs(options.out);
+  for (const id of wanted) mustBePdf(join(options.out, `${id}.pdf`));
   const work = privateFolder();
   const interruption = interruptible('Stopped. PDFs that were finished stay; nothing else was written.');
   let finished = false;

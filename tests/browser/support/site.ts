@@ -36,6 +36,12 @@ export const kinds: readonly { kind: string; path: RegExp; examples: readonly st
     examples: ['cases/phelan-knockmahon/proof.html', 'cases/nor-synneva/proof.html'],
   },
   {
+    kind: 'research plan',
+    path: /^cases\/[^/]+\/plan\.html$/,
+    examples: ['cases/phelan-knockmahon/plan.html'],
+  },
+  { kind: 'family’s associates', path: /^associates\//, examples: ['associates/johanna-kirwan.html'] },
+  {
     // one with a scan, one without
     kind: 'record',
     path: /^records\//,
@@ -48,6 +54,8 @@ export const kinds: readonly { kind: string; path: RegExp; examples: readonly st
   { kind: 'worked example', path: /^examples\//, examples: ['examples/a-copy-of-a-copy.html'] },
   ...[
     'people',
+    'associates',
+    'journeys',
     'records',
     'places',
     'sources',
