@@ -218,7 +218,10 @@ function chainView(chain: Chain): ChainView {
         : chain.chance === undefined
           ? 'How many people lived there is not known, and so not how easily this comes about by accident.'
           : `${chain.units} of ${chain.of} families and lone travellers known to have gone there from the same country came from this one place: ${byAccident(chain.chance)}.`,
-    model: chain.share && chain.units > 1 ? `Reckoned from this: ${chain.share.because} (${chain.share.source}).` : '',
+    model:
+      chain.share && chain.units > 1
+        ? `Reckoned from this: ${chain.share.because} (${chain.share.source}).`
+        : '',
   };
 }
 

@@ -1,7 +1,8 @@
 /** Sentences with links in them, as plain data: made by pure functions, set by one component. */
 
 /** A part that leads somewhere, is quoted from a record, or carries the mark of a numbered note with what the note says. */
-export type Part = string | { text: string; href: string } | { quote: string } | { note: number; html: string };
+export type Part =
+  string | { text: string; href: string } | { quote: string } | { note: number; html: string };
 export type Phrase = readonly Part[];
 
 /** The phrase as plain text; quotations in quotation marks, note marks left out. */

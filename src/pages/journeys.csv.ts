@@ -4,4 +4,6 @@ import { currentDossier } from '../dossier/current.ts';
 import { partiesCsv } from '../dossier/journeys.ts';
 
 export const GET: APIRoute = () =>
-  new Response(partiesCsv(currentDossier().journeys), { headers: { 'Content-Type': 'text/csv; charset=utf-8' } });
+  new Response(partiesCsv(currentDossier().journeys), {
+    headers: { 'Content-Type': 'text/csv; charset=utf-8' },
+  });

@@ -217,7 +217,9 @@ describe('what can’t be printed is told', () => {
   test('over an earlier PDF, the same bytes', async () => {
     const before = readFileSync(join(work, 'open/phelan.pdf'));
     writeFileSync(join(work, 'open/phelan.pdf'), '%PDF-1.4 an earlier one');
-    expect(await pdf('--content', 'content', '--out', 'open', '--paper', 'letter')).toMatchObject({ code: 0 });
+    expect(await pdf('--content', 'content', '--out', 'open', '--paper', 'letter')).toMatchObject({
+      code: 0,
+    });
     expect(readFileSync(join(work, 'open/phelan.pdf')).equals(before)).toBe(true);
   });
 

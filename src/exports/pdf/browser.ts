@@ -23,7 +23,9 @@ const args = ['--no-sandbox', '--disable-gpu'];
 export async function withBrowserOptions<T>(start: (options: LaunchOptions) => Promise<T>): Promise<T> {
   const named = process.env['CHROMIUM_PATH'];
   if (named && !existsSync(named))
-    throw new CannotWrite(`CHROMIUM_PATH names ${named}, and nothing is there. Name a Chromium, or leave it out.`);
+    throw new CannotWrite(
+      `CHROMIUM_PATH names ${named}, and nothing is there. Name a Chromium, or leave it out.`,
+    );
   const found = named || installed.find((path) => existsSync(path));
   if (found) return start({ executablePath: found, args });
   const folder = await unpacked();
