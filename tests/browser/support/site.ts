@@ -38,7 +38,7 @@ export const kinds: readonly { kind: string; path: RegExp; examples: readonly st
   {
     kind: 'research plan',
     path: /^cases\/[^/]+\/plan\.html$/,
-    examples: ['cases/phelan-knockmahon/plan.html'],
+    examples: ['cases/nor-synneva/plan.html'],
   },
   { kind: 'family’s associates', path: /^associates\//, examples: ['associates/johanna-kirwan.html'] },
   {
