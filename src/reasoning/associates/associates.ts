@@ -16,7 +16,7 @@ import { crowdBeside, type Crowd, type Seen } from './gather.ts';
 import { independentOf } from './independent.ts';
 import { individualsOf, inOrder, mayBe, type Individual } from './individuals.ts';
 import { yearOf } from './namings.ts';
-import { originsOf } from './origins.ts';
+import { originsOf, statesOrigin } from './origins.ts';
 import { byFrequency, commonest, surnameGroups } from './surnames.ts';
 import type { Associate, FamilyAssociates, Sighting } from './types.ts';
 
@@ -146,10 +146,21 @@ function mentionsOf(facts: Facts, one: Individual, recurs: boolean): { ref: stri
   // A lone mention is its own; of several put together none is sure to be the others'.
   const alone = one.person === undefined && put.length === 1;
   const named = new Set(put);
-  if (recurs)
+  if (recurs) {
+    const looked = new Set(put);
     for (const ref of put)
-      for (const other of namesakesIn(facts).of(ref))
-        if (kin.owner(other) === undefined && mayBe(facts, other, one.namings)) named.add(other);
+      for (const other of namesakesIn(facts).of(ref)) {
+        if (looked.has(other)) continue;
+        looked.add(other);
+        // Whoever states no origin adds nothing, whoever they are.
+        if (
+          statesOrigin(facts, other) &&
+          kin.owner(other) === undefined &&
+          mayBe(facts, other, one.namings)
+        )
+          named.add(other);
+      }
+  }
   return [
     ...certain.map((ref) => ({ ref, byName: false })),
     ...[...named].map((ref) => ({ ref, byName: !alone })),

@@ -63,7 +63,12 @@ const manyRecords = 200;
 
 /** The model for a family's independent records. `country` is where the family came from, if that is known. */
 export function chanceModel(facts: Facts, occasions: readonly Occasion[], country?: string): ChanceModel {
-  const placeOf = (record: string) => facts.records.get(record)?.place ?? '';
+  const placed = new Map<string, string>();
+  const placeOf = (record: string) => {
+    let place = placed.get(record);
+    if (place === undefined) placed.set(record, (place = facts.records.get(record)?.place ?? ''));
+    return place;
+  };
   /** Occasions by place and number of names, since these alone matter: how many there are of each. */
   const alike = new Map<string, { record: string; places: number; times: number }>();
   const totals = new Map<string, { record: string; places: number }>();
@@ -106,10 +111,22 @@ export function chanceModel(facts: Facts, occasions: readonly Occasion[], countr
     }
     return found;
   };
+  /** Shares of one name by place: asked for again and again while it is weighed, then for the next. */
+  const byPlace = new Map<string, number>();
+  let weighed: NameMet | undefined;
   const share = (name: NameMet, record: string): number => {
-    const { given, surname, crowd } = sharesIn(record);
-    const both = given(name.given).share * surname(name.surname).share;
-    return Math.max(both, 1 / crowd.people, name.alike);
+    if (weighed !== name) {
+      byPlace.clear();
+      weighed = name;
+    }
+    const place = placeOf(record);
+    let found = byPlace.get(place);
+    if (found === undefined) {
+      const { given, surname, crowd } = sharesIn(record);
+      const both = given(name.given).share * surname(name.surname).share;
+      byPlace.set(place, (found = Math.max(both, 1 / crowd.people, name.alike)));
+    }
+    return found;
   };
   const rarity = (name: NameMet, record: string): Rarity => {
     const { crowd, ...of } = sharesIn(record);
@@ -140,9 +157,10 @@ export function chanceModel(facts: Facts, occasions: readonly Occasion[], countr
   return {
     rarity,
     of(name, held) {
-      const granted = held.reduce((least, one) =>
-        expectedIn(name, one) < expectedIn(name, least) ? one : least,
-      );
+      const granted =
+        held.length === 1
+          ? held[0]!
+          : held.reduce((least, one) => (expectedIn(name, one) < expectedIn(name, least) ? one : least));
       const expected = Math.max(0, expectedAll(name) - expectedIn(name, granted));
       const most = held.reduce((a, b) => (share(name, b) > share(name, a) ? b : a));
       return { rarity: rarity(name, most), expected, chance: chanceOf(held.length - 1, name, granted) };

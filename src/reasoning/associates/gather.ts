@@ -100,16 +100,12 @@ function tiedElsewhere(
     }
   for (const [voyage, { voyage: said }] of sailed) {
     const aboard = (voyages.get(voyage) ?? []).filter((ref) => !own.has(splitMentionRef(ref).record));
-    const perRecord = new Map<string, number>();
-    for (const ref of aboard) {
-      const { record } = splitMentionRef(ref);
-      perRecord.set(record, (perRecord.get(record) ?? 0) + 1);
-    }
+    // A ship’s company is a long list, in however many records it was taken down.
     for (const ref of aboard)
       put(ref, {
         role: 'fellow-passenger',
         as: `came on the ${said!.ship!}, the family’s ship`,
-        near: perRecord.get(splitMentionRef(ref).record)! <= longList,
+        near: aboard.length <= longList,
       });
   }
   return found;

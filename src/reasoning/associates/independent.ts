@@ -13,7 +13,9 @@ export function independentOf(
   facts: Facts,
   records: Iterable<string>,
 ): { chosen: string[]; standsFor: ReadonlyMap<string, string> } {
-  const all = [...new Set(records)].map((id) => {
+  const ids = [...new Set(records)];
+  if (ids.length === 1) return { chosen: ids, standsFor: new Map([[ids[0]!, ids[0]!]]) };
+  const all = ids.map((id) => {
     const { certain, perhaps } = lineageOf(facts, id);
     return { id, lineage: perhaps.size === 0 ? certain : new Set([...certain, ...perhaps]) };
   });

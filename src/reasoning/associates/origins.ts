@@ -6,6 +6,7 @@ import { mentionAt, type Facts } from '../../model/facts.ts';
 import type { Mention } from '../../model/record.ts';
 import { containmentOf } from '../containment.ts';
 import { isBirth } from '../items.ts';
+import { once } from '../once.ts';
 import { readingIn } from '../places/readings.ts';
 import type { StatedOrigin } from './types.ts';
 
@@ -41,6 +42,21 @@ export function originsOf(
   }
   return [...found.values()].toSorted((a, b) => Number(b.lead) - Number(a.lead));
 }
+
+/** Whether a mention states a place of origin narrower than a country; each is looked at once. */
+export function statesOrigin(facts: Facts, ref: string): boolean {
+  const known = stating(facts);
+  let states = known.get(ref);
+  if (states === undefined) {
+    const at = mentionAt(facts, ref);
+    states =
+      at !== undefined && statedBy(at.mention).some(({ reading }) => meaningOf(facts, reading) !== 'country');
+    known.set(ref, states);
+  }
+  return states;
+}
+
+const stating = once((_facts: Facts) => new Map<string, boolean>());
 
 function statedBy(mention: Mention): { states: string; reading: string }[] {
   const all: [string, string | undefined][] = [

@@ -82,7 +82,9 @@ export function lineNumber(line: string | undefined): number | undefined {
 
 /** The ship and the day that make two passages one; `undefined` where either is not known to the day. */
 export function voyageOf({ voyage }: Mention): string | undefined {
-  const ship = foldName(voyage?.ship?.slice(0, 200) ?? '');
+  const written = voyage?.ship?.slice(0, 200) ?? '';
+  // Letters fold, but the numbers of ships that have one tell them apart.
+  const ship = [foldName(written), ...(written.match(/\d+/g) ?? [])].join(' ').trim();
   if (ship === '') return undefined;
   if (/^\d{4}-\d\d-\d\d$/.test(voyage?.arrived ?? '')) return `${ship} to ${voyage!.arrived}`;
   return /^\d{4}-\d\d-\d\d$/.test(voyage?.sailed ?? '') ? `${ship} from ${voyage!.sailed}` : undefined;
