@@ -1,7 +1,8 @@
 /** `npm run place`: which places of the gazetteer a reading may mean, best first, with reasons. */
 import { createInterface } from 'node:readline';
-import { InvalidArgumentError, Option } from 'commander';
-import { contentOption, formatOption, verb } from './shared/options.ts';
+import { Option } from 'commander';
+import { contentOption, formatOption, verb, wholeNumber } from './shared/options.ts';
+import { readersMayStop } from './shared/output.ts';
 import { exitWith } from './shared/run.ts';
 
 interface Options {
@@ -24,7 +25,7 @@ const program = verb(
   .option('--within <id>', 'a place the answer lies in')
   .option('--near <id>', 'a place the answer is probably not far from')
   .addOption(
-    new Option('--limit <number>', 'the most candidates shown of each reading').argParser(count).default(5),
+    new Option('--limit <number>', 'the most candidates shown of each reading').argParser(wholeNumber).default(5),
   )
   .addOption(formatOption())
   .addHelpText(
@@ -34,11 +35,7 @@ const program = verb(
   .parse();
 const options = program.opts<Options>();
 
-// Whoever reads the answers may stop early, as head does: then there is nobody left to tell.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
-  process.exit(0);
-});
+readersMayStop();
 
 await exitWith(async (): Promise<0> => {
   const { CannotRun } = await import('../corpus/types.ts');
@@ -81,9 +78,4 @@ async function* readings(args: readonly string[]): AsyncGenerator<string> {
       for await (const line of createInterface({ input: process.stdin, crlfDelay: Infinity }))
         if (line.trim()) yield line.replace(/^\uFEFF/, '').trim();
   }
-}
-
-function count(value: string): number {
-  if (!/^[1-9]\d{0,3}$/.test(value)) throw new InvalidArgumentError('Give a whole number from 1 to 9999.');
-  return Number(value);
 }

@@ -1,6 +1,7 @@
 /** `npm run plan`: what records should name a case's people, what became of each, and what to search next. */
-import { InvalidArgumentError, Option } from 'commander';
-import { contentOption, formatOption, verb } from './shared/options.ts';
+import { Option } from 'commander';
+import { contentOption, formatOption, verb, wholeNumber } from './shared/options.ts';
+import { readersMayStop } from './shared/output.ts';
 import { exitWith } from './shared/run.ts';
 
 interface Options {
@@ -16,7 +17,7 @@ const program = verb(
 )
   .argument('<case>', 'the id of a case')
   .addOption(contentOption())
-  .addOption(new Option('--limit <number>', 'the most searches shown').argParser(count).default(10))
+  .addOption(new Option('--limit <number>', 'the most searches shown').argParser(wholeNumber).default(10))
   .option('--all', 'every open search, and the coverage of everybody around the case')
   .addOption(formatOption())
   .addHelpText(
@@ -26,11 +27,7 @@ const program = verb(
   .parse();
 const options = program.opts<Options>();
 
-// Whoever reads the answer may stop early, as head does: then there is nobody left to tell.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
-  process.exit(0);
-});
+readersMayStop();
 
 await exitWith(async (): Promise<0> => {
   const { CannotRun } = await import('../corpus/types.ts');
@@ -72,9 +69,4 @@ function noCase(
   const most = 20;
   const list = `${cases.slice(0, most).join(', ')}${cases.length > most ? ` and ${cases.length - most} more` : ''}`;
   return `There is no case ${id}.${meant === undefined ? '' : ` Did you mean ${meant}?`} The cases are: ${list}.`;
-}
-
-function count(value: string): number {
-  if (!/^[1-9]\d{0,3}$/.test(value)) throw new InvalidArgumentError('Give a whole number from 1 to 9999.');
-  return Number(value);
 }

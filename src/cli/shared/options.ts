@@ -49,6 +49,12 @@ export function portOption(fallback: number): Option {
     .default(fallback);
 }
 
+/** A number of things, from 1 to 9999. */
+export function wholeNumber(value: string): number {
+  if (!/^[1-9]\d{0,3}$/.test(value)) throw new InvalidArgumentError('Give a whole number from 1 to 9999.');
+  return Number(value);
+}
+
 function realDay(value: string): string {
   const parts = /^(\d{4})-(\d\d)-(\d\d)$/.exec(value);
   const day = parts && isoDay(dayNumber(Number(parts[1]), Number(parts[2]), Number(parts[3])));

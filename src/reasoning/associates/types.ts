@@ -1,18 +1,8 @@
 /** What is known of those who keep turning up beside a family. Plain data; `associatesOf` makes it. */
+import type { RoleKind } from '../../catalogue/roles.ts';
 
 /** What part somebody who is not kin had in a record beside the family. */
-export type AssociateRole =
-  | 'witness'
-  | 'sponsor'
-  | 'neighbour'
-  | 'fellow-passenger'
-  | 'household'
-  | 'grantor'
-  | 'bondsman'
-  | 'informant'
-  | 'mourner'
-  | 'fellow-worker'
-  | 'other';
+export type AssociateRole = Exclude<RoleKind, 'kin' | 'official'> | 'other';
 
 /** One mention of an associate beside the family. */
 export interface Sighting {
