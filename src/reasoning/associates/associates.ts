@@ -153,11 +153,7 @@ function mentionsOf(facts: Facts, one: Individual, recurs: boolean): { ref: stri
         if (looked.has(other)) continue;
         looked.add(other);
         // Whoever states no origin adds nothing, whoever they are.
-        if (
-          statesOrigin(facts, other) &&
-          kin.owner(other) === undefined &&
-          mayBe(facts, other, one.namings)
-        )
+        if (statesOrigin(facts, other) && kin.owner(other) === undefined && mayBe(facts, other, one.namings))
           named.add(other);
       }
   }
