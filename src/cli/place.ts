@@ -25,7 +25,9 @@ const program = verb(
   .option('--within <id>', 'a place the answer lies in')
   .option('--near <id>', 'a place the answer is probably not far from')
   .addOption(
-    new Option('--limit <number>', 'the most candidates shown of each reading').argParser(wholeNumber).default(5),
+    new Option('--limit <number>', 'the most candidates shown of each reading')
+      .argParser(wholeNumber)
+      .default(5),
   )
   .addOption(formatOption())
   .addHelpText(
