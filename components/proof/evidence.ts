@@ -32,6 +32,9 @@ export interface EvidenceRow {
   worth: FactRows;
 }
 
+/** What somebody is to the subject, in a clause after their name; empty for the subject and for those not kin. */
+type Kinship = (person: string) => string;
+
 /** The row of an item. `cite` gives the mark of a new note on a record. */
 export function evidenceRow(
   facts: Facts,
@@ -40,6 +43,7 @@ export function evidenceRow(
   fix: Fix | null,
   names: Namer,
   cite: (record: string) => Part,
+  kinship: Kinship = () => '',
 ): EvidenceRow {
   const mentions = item.mentions.flatMap(({ ref, person }) => {
     const at = mentionAt(facts, ref);
@@ -60,7 +64,7 @@ export function evidenceRow(
         'Says',
         mentions.length === 0 && item.mentions.length > 0 && ['A statement of somebody not shown here.'],
       ],
-      ['Of whom', mentions.map(({ mention, person, ref }) => ofWhom(mention, ref, person, names))],
+      ['Of whom', mentions.map(({ mention, person, ref }) => ofWhom(mention, ref, person, names, kinship))],
       ['Search', item.search !== undefined && searchPhrase(facts, item.search, names)],
       ['Read as', given.place !== undefined && [names.place(given.place), kindAfter(facts, given.place)]],
       [
@@ -127,11 +131,17 @@ function said(mention: Mention, states: string | undefined): Phrase {
   ];
 }
 
-function ofWhom(mention: Mention, ref: string, person: string | null, names: Namer): Phrase {
+function ofWhom(
+  mention: Mention,
+  ref: string,
+  person: string | null,
+  names: Namer,
+  kinship: Kinship,
+): Phrase {
   const role = mention.role ? `, ${plainWords(mention.role)}` : '';
   const name: Part = { text: mention.name ?? 'somebody not named', href: href.mention(ref) };
   if (person === null) return [name, `${role}; not yet taken to be anybody`];
-  return [name, `${role}; taken to be `, names.person(person)];
+  return [name, `${role}; taken to be `, names.person(person), kinship(person)];
 }
 
 /** Who supplied a statement; nothing where a copy leaves that to what it derives from. */

@@ -70,9 +70,13 @@ function gathered(dossier: Dossier, view: CaseView, result: CaseResult): ProofPa
   const names = namerOf(dossier, view);
   const book = notebook(dossier.records, view.argument.notes);
   const fix = bodiesOf(result, c.evidence);
+  const kinship = (person: string) => {
+    const kin = view.kinship.byPerson.get(person);
+    return kin && person !== c.subject ? `, the subject’s ${kin.words}` : '';
+  };
   const evidence = result.items.flatMap((item) => {
     const given = c.evidence[item.index];
-    return given ? [evidenceRow(dossier.facts, given, item, fix, names, book.cite)] : [];
+    return given ? [evidenceRow(dossier.facts, given, item, fix, names, book.cite, kinship)] : [];
   });
   const of = (relation: string) =>
     groupPairs(result.pairs.filter((pair) => relationOf(pair) === relation)).map((group) =>

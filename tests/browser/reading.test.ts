@@ -232,3 +232,11 @@ describe('what every reader must be told', () => {
     },
   );
 });
+
+test('the evidence of a proof page says what a relative is to the person of the case', async () => {
+  const { page } = await newPage({ within: '', javaScriptEnabled: false });
+  await page.goto(urlOf('cases/phelan-knockmahon/proof.html'));
+  const said = await page.locator('section.proof-evidence').innerText();
+  expect(said.replace(/\s+/g, ' ')).toContain('taken to be Patrick Phelan, the subject’s son');
+  await page.context().close();
+});
