@@ -122,7 +122,34 @@ function surnamesAreFamilies(rows: readonly Row[]): boolean {
     excess += same - both.length * byAccident;
     possible += both.length * (0.95 - byAccident);
   }
-  return possible > 0 && excess / possible > 0.7;
+  return possible > 0 ? excess / possible > 0.7 : childrenHaveTheirOwn(rows, bySurname);
+}
+
+/**
+ * Fewer children than this say nothing; so many of them find a parent of their name where names are families, and far
+ * fewer of them than of grown people find none.
+ */
+const children = { fewest: 5, share: 0.75, without: 0.4 };
+
+/**
+ * Of a list that says nothing but names and ages: whether its children, who seldom travel alone, find somebody of their
+ * surname and old enough to be a parent, much oftener than grown people do (common practice).
+ */
+function childrenHaveTheirOwn(rows: readonly Row[], bySurname: ReadonlyMap<string, readonly Row[]>): boolean {
+  const share = (some: readonly Row[], fits: (age: number, other: number) => boolean) =>
+    some.filter(({ at, age, surname }) =>
+      bySurname
+        .get(surnameKey(surname!))!
+        .some((other) => other.at !== at && other.age !== undefined && fits(age!, other.age)),
+    ).length / some.length;
+  const aged = rows.filter(({ age, surname }) => age !== undefined && surname !== undefined);
+  const young = aged.filter(({ age }) => age! < 13);
+  // Whoever could be a child’s parent, but is old enough to travel alone.
+  const grown = aged.filter(({ age }) => age! >= 16 && age! < 25);
+  if (young.length < children.fewest || grown.length < children.fewest) return false;
+  const withParent = share(young, (age, other) => other - age >= 16 && other - age <= 55);
+  const byAccident = share(grown, (age, other) => other - age >= 16 && other - age <= 55);
+  return withParent >= children.share && 1 - withParent <= children.without * (1 - byAccident);
 }
 
 /** To begin with, those of one family number, and neighbours of one surname where the list is not sorted, are one. */

@@ -36,6 +36,43 @@ describe('parties of invented lists', () => {
     }
   });
 
+  // What is known of common surnames in general keeps the Murphys apart (invented shares).
+  const commonest = new Set('Murphy Kelly Sullivan Walsh Smith Brien Byrne Ryan Connor Neill'.split(' '));
+  const generalShare = (surname: string) => (commonest.has(surname) ? 0.02 : undefined);
+
+  it.each([120, 400])('names and ages alone, alphabetical, many surnames: %i entries', (entries) => {
+    const scores = heldOut.map((seed) => {
+      const list = voyage({
+        ...setting('names and ages only, alphabetical'),
+        entries,
+        surnames: 2700,
+        seed,
+      });
+      const { parties } = partiesAmong(list.entries, { generalShare });
+      return pairScore(list.party, foundParties(list.entries, parties));
+    });
+    for (const { precision, recall } of scores) {
+      expect(precision).toBeGreaterThanOrEqual(0.85);
+      expect(recall).toBeGreaterThanOrEqual(0.2);
+    }
+  });
+
+  it('does not take namesakes for families where children find no parent of their name', () => {
+    const random = seeded(11);
+    let found = 0;
+    for (let list = 0; list < 10; list++) {
+      const entries = voyage({
+        ...setting('names and ages only, alphabetical'),
+        entries: 200,
+        alone: 10,
+        surnames: 2700,
+        seed: 40 + list,
+      }).entries.map((entry) => ({ ...entry, age: random.below(60) }));
+      found += partiesAmong(entries, { generalShare }).parties.flatMap(({ members: all }) => all).length;
+    }
+    expect(found / 2000).toBeLessThan(0.03);
+  });
+
   it('finds next to nobody among strangers', () => {
     const name = 'tickets, formal names, shuffled';
     let wrong = 0;
