@@ -90,7 +90,7 @@ test('whatever slips, nothing crashes and every finding has its place', () => {
     .concat('site.yaml')
     .sort();
   let wrong = 0;
-  for (let round = 0; round < 40; round++) {
+  for (let round = 0; round < 25; round++) {
     const file = random.pick(files);
     const whole = readFileSync(join(dir, file), 'utf8');
     const lines = whole.split('\n');
@@ -110,5 +110,5 @@ test('whatever slips, nothing crashes and every finding has its place', () => {
     writeFileSync(join(dir, file), whole);
   }
   // The slips must be real ones for the test to mean anything.
-  expect(wrong).toBeGreaterThan(13);
+  expect(wrong).toBeGreaterThan(8);
 });
