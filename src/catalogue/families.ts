@@ -2,7 +2,7 @@
  * What is usual of families, where a comparison of two families needs it: how large they were, how many made a parish,
  * and how often what two families have in common is met by accident. Every row with its source.
  */
-import type { FieldShares } from './identity.ts';
+import { levelTable, type FieldShares } from './identity.ts';
 import { commonPractice } from './sources.ts';
 
 /** People to a household, by country; the last row for anywhere. */
@@ -64,20 +64,11 @@ export const siblingFound = { share: 0.7, source: commonPractice };
 /** For so many years after they left, a list of a brother's or sister's house may be asked for a child (common practice). */
 export const yearsAtHome = 15;
 
-const rows = (text: string) =>
-  text
-    .trim()
-    .split('\n')
-    .map((line) => {
-      const [level = '', m = '', u = ''] = line.split('|').map((cell) => cell.trim());
-      return { level, m: Number(m), u: Number(u) };
-    });
-
 /** What only families are compared in; everything else is weighed as two namings of a person are. */
 export const familyFields = {
   /** Children in the same order: every two of them, one of two, and none. */
   order: {
-    levels: rows(`
+    levels: levelTable(`
       same order     | 0.90 | 0.20
       mostly so      | 0.07 | 0.40
       another order  | 0.03 | 0.40`),
@@ -85,7 +76,7 @@ export const familyFields = {
   },
   /** Of the child who would be the emigrant: what is heard of them over there once the emigrant had left. */
   afterwards: {
-    levels: rows(`
+    levels: levelTable(`
       said to have left | 0.300 | 0.030
       not there         | 0.685 | 0.470
       still there       | 0.015 | 0.500`),

@@ -22,7 +22,8 @@ const abs =
   'Australian Bureau of Statistics, cat. 3302.0.55.004, Linking Death Registrations to the 2011 Census, table C.1';
 const ages = `Recorded ages of ${linkedSet}: ${linkedAges.map(({ within, share }) => `${Math.round(share * 100)} % agree within ${within} years`).join(', ')}; chance: two ages out of forty years, evenly spread`;
 
-const table = (text: string): LevelShares[] =>
+/** Rows `level | m | u` as data. */
+export const levelTable = (text: string): LevelShares[] =>
   text
     .trim()
     .split('\n')
@@ -31,7 +32,7 @@ const table = (text: string): LevelShares[] =>
       return { level, m: Number(m), u: Number(u) };
     });
 
-const kinName = table(`
+const kinName = levelTable(`
   exact     | 0.58 | 0.045
   same      | 0.10 | 0.015
   variant   | 0.09 | 0.010
@@ -42,7 +43,7 @@ const kinName = table(`
   different | 0.11 | 0.880`);
 
 /** Of what stands for years that differ: the levels of a birth or an arrival. */
-const gaps = table(`
+const gaps = levelTable(`
   same year       | 0.18 | 0.02500
   within 1 year   | 0.20 | 0.04875
   within 2 years  | 0.15 | 0.04750
@@ -54,7 +55,7 @@ const gaps = table(`
 /** Every field that two namings can be compared in. */
 export const identityFields = {
   given: {
-    levels: table(`
+    levels: levelTable(`
       exact     | 0.56 | 0.040
       same      | 0.13 | 0.012
       variant   | 0.07 | 0.008
@@ -66,7 +67,7 @@ export const identityFields = {
     source: `${commonPractice}; between the shares of ${abs} (agree 0.839 and 0.006, registers of today) and what clerks made of immigrants’ names`,
   },
   surname: {
-    levels: table(`
+    levels: levelTable(`
       exact     | 0.62 | 0.0040
       same      | 0.07 | 0.0010
       variant   | 0.02 | 0.0010
@@ -78,21 +79,21 @@ export const identityFields = {
     source: `${commonPractice}; between the shares of ${abs} (agree 0.954 and 0.007, registers of today) and what clerks made of immigrants’ names`,
   },
   sex: {
-    levels: table(`
+    levels: levelTable(`
       same      | 0.983 | 0.518
       different | 0.017 | 0.482`),
     source: `${abs}, of those where it is stated`,
   },
   birth: { levels: gaps, source: ages },
   birthday: {
-    levels: table(`
+    levels: levelTable(`
       same      | 0.900 | 0.003
       close     | 0.080 | 0.107
       different | 0.020 | 0.890`),
     source: `${abs}: day 0.903 and month 0.923, of those where they are stated; chance: 1 in 365, and one of the two alike`,
   },
   birthplace: {
-    levels: table(`
+    levels: levelTable(`
       exact     | 0.52 | 0.06
       part      | 0.25 | 0.10
       close     | 0.08 | 0.01
@@ -101,7 +102,7 @@ export const identityFields = {
     source: commonPractice,
   },
   residence: {
-    levels: table(`
+    levels: levelTable(`
       exact     | 0.32 | 0.05
       part      | 0.20 | 0.08
       close     | 0.05 | 0.01
@@ -110,7 +111,7 @@ export const identityFields = {
     source: commonPractice,
   },
   occupation: {
-    levels: table(`
+    levels: levelTable(`
       exact     | 0.35 | 0.12
       part      | 0.10 | 0.04
       close     | 0.05 | 0.01
@@ -122,14 +123,14 @@ export const identityFields = {
   father: { levels: kinName, source: commonPractice },
   mother: { levels: kinName, source: commonPractice },
   children: {
-    levels: table(`
+    levels: levelTable(`
       most | 0.60 | 0.03
       some | 0.20 | 0.25
       none | 0.20 | 0.72`),
     source: commonPractice,
   },
   arrival: {
-    levels: table(`
+    levels: levelTable(`
       same year       | 0.34 | 0.050
       within 1 year   | 0.20 | 0.080
       within 2 years  | 0.12 | 0.075
@@ -183,7 +184,7 @@ export const columnShares = {
   age: identityFields.birth,
   /** A year of birth that is stated as such. */
   yearStated: {
-    levels: table(`
+    levels: levelTable(`
       same year       | 0.620 | 0.025
       within 1 year   | 0.130 | 0.049
       within 2 years  | 0.065 | 0.047
@@ -195,14 +196,14 @@ export const columnShares = {
     source: `${commonPractice}: between the ages of hand-linked men and registers that state the day of birth`,
   },
   month: {
-    levels: table(`
+    levels: levelTable(`
       same      | 0.960 | 0.083
       close     | 0.020 | 0.220
       different | 0.020 | 0.697`),
     source: `${abs}: month of birth 0.923 of 0.942 where it is stated`,
   },
   day: {
-    levels: table(`
+    levels: levelTable(`
       same      | 0.930 | 0.033
       close     | 0.045 | 0.260
       different | 0.025 | 0.707`),
@@ -211,7 +212,7 @@ export const columnShares = {
   arrival: identityFields.arrival,
   /** A place, a trade, an address, or whatever else both tables have. */
   text: withSlips({
-    levels: table(`
+    levels: levelTable(`
       exact     | 0.45 | 0.06
       part      | 0.18 | 0.08
       close     | 0.07 | 0.01
