@@ -7,6 +7,7 @@ const rooms = [
   {
     files: ['src/model/**'],
     mayNot: [
+      'interface',
       'corpus',
       'catalogue',
       'reasoning',
@@ -22,12 +23,28 @@ const rooms = [
   },
   {
     files: ['src/catalogue/**'],
+    mayNot: [
+      'interface',
+      'corpus',
+      'reasoning',
+      'citations',
+      'markdown',
+      'dossier',
+      'imports',
+      'exports',
+      'pages',
+      'cli',
+    ],
+    node: false,
+  },
+  {
+    files: ['src/interface/**'],
     mayNot: ['corpus', 'reasoning', 'citations', 'markdown', 'dossier', 'imports', 'exports', 'pages', 'cli'],
     node: false,
   },
   {
     files: ['src/reasoning/**'],
-    mayNot: ['corpus', 'citations', 'markdown', 'dossier', 'imports', 'exports', 'pages', 'cli'],
+    mayNot: ['interface', 'corpus', 'citations', 'markdown', 'dossier', 'imports', 'exports', 'pages', 'cli'],
     node: false,
   },
   {
@@ -37,7 +54,17 @@ const rooms = [
   },
   {
     files: ['src/corpus/**'],
-    mayNot: ['reasoning', 'citations', 'markdown', 'dossier', 'imports', 'exports', 'pages', 'cli'],
+    mayNot: [
+      'interface',
+      'reasoning',
+      'citations',
+      'markdown',
+      'dossier',
+      'imports',
+      'exports',
+      'pages',
+      'cli',
+    ],
     node: true,
   },
   { files: ['src/dossier/**'], mayNot: ['imports', 'pages', 'cli'], node: true },

@@ -45,22 +45,28 @@ const between = (from: string, allowed: readonly string[], except: (i: Import) =
 describe('data flows one way through the house', () => {
   test('the model knows nothing else', () => expect(between('model', [])).toEqual([]));
   test('the catalogue knows the model', () => expect(between('catalogue', ['model'])).toEqual([]));
+  test('the words of the interface know the model and the catalogue', () =>
+    expect(between('interface', ['model', 'catalogue'])).toEqual([]));
   test('the reasoning imports only the model and the catalogue', () =>
     expect(between('reasoning', ['model', 'catalogue'])).toEqual([]));
   test('citations and markdown know the model and the catalogue', () => {
-    expect(between('citations', ['model', 'catalogue'])).toEqual([]);
-    expect(between('markdown', ['model', 'catalogue'])).toEqual([]);
+    expect(between('citations', ['model', 'catalogue', 'interface'])).toEqual([]);
+    expect(between('markdown', ['model', 'catalogue', 'interface'])).toEqual([]);
   });
   test('the corpus does not reason', () => expect(between('corpus', ['model', 'catalogue'])).toEqual([]));
   test('pages, components and exports import the dossier, never corpus or reasoning but for their types', () => {
     const types = (i: Import) => i.typeOnly && room(i.to) === 'reasoning';
     expect(
-      between('pages', ['dossier', 'components', 'model', 'catalogue', 'markdown', 'citations'], types),
+      between(
+        'pages',
+        ['dossier', 'interface', 'components', 'model', 'catalogue', 'markdown', 'citations'],
+        types,
+      ),
     ).toEqual([]);
-    expect(between('components', ['dossier', 'model', 'catalogue', 'markdown', 'citations'], types)).toEqual(
-      [],
-    );
-    expect(between('exports', ['dossier', 'model', 'catalogue'], types)).toEqual([]);
+    expect(
+      between('components', ['dossier', 'interface', 'model', 'catalogue', 'markdown', 'citations'], types),
+    ).toEqual([]);
+    expect(between('exports', ['dossier', 'interface', 'model', 'catalogue'], types)).toEqual([]);
   });
   test('nothing imports the command line or the pages', () =>
     expect(

@@ -1,6 +1,6 @@
 /** Candidate families as the proof page sets them: the comparison’s table, and what is said of each. */
 import type { CandidateCell, CandidatesView, CandidateView } from '../../src/dossier/candidates.ts';
-import { joined, type Part, type Phrase } from '../../src/dossier/phrase.ts';
+import { joined, type Part, type Phrase } from '../../src/interface/phrase.ts';
 import type { Dossier } from '../../src/dossier/types.ts';
 import type { Namer } from '../../src/dossier/words.ts';
 import type { Case } from '../../src/model/case.ts';

@@ -8,7 +8,7 @@ import * as href from '../layout/href.ts';
 import { listInWords, plainWords, seenWords } from '../layout/words.ts';
 import type { Fix } from './bodies.ts';
 import type { Namer } from '../../src/dossier/words.ts';
-import { joined, type Part, type Phrase } from '../../src/dossier/phrase.ts';
+import { joined, type Part, type Phrase } from '../../src/interface/phrase.ts';
 import { reasonWords } from './sight-lettering.ts';
 import { saidPhrase, stateWords } from './statements.ts';
 import { rootPhrase, tiePhrase } from '../../src/dossier/words.ts';

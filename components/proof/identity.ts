@@ -1,7 +1,7 @@
 /** The ledgers of who is who, as the proof page shows them. */
 import type { Dossier } from '../../src/dossier/types.ts';
 import type { LinkView } from '../../src/dossier/identity-links.ts';
-import { joined, type Part, type Phrase } from '../../src/dossier/phrase.ts';
+import { joined, type Part, type Phrase } from '../../src/interface/phrase.ts';
 import type { Namer } from '../../src/dossier/words.ts';
 import { mentionAt } from '../../src/model/facts.ts';
 import * as href from '../layout/href.ts';

@@ -1,6 +1,6 @@
 /** What things are called on a proof page, with where they lead. Someone or something withheld is never named. */
 import type { CaseView, Dossier } from '../../src/dossier/types.ts';
-import { linked, type Part } from '../../src/dossier/phrase.ts';
+import { linked, type Part } from '../../src/interface/phrase.ts';
 import type { Namer } from '../../src/dossier/words.ts';
 import * as href from '../layout/href.ts';
 

@@ -3,7 +3,7 @@
  * record. A record is given in full the first time and in its short form after that.
  */
 import type { RecordView } from '../../src/dossier/types.ts';
-import type { Part } from '../../src/dossier/phrase.ts';
+import type { Part } from '../../src/interface/phrase.ts';
 import type { Note } from '../../src/markdown/types.ts';
 
 export interface PageNote {

@@ -16,7 +16,7 @@ import { ledgerViews, type LedgerView } from './identity.ts';
 import type { Namer } from '../../src/dossier/words.ts';
 import { namerOf } from './names.ts';
 import { notebook, type PageNote } from './notebook.ts';
-import { joined, type Phrase } from '../../src/dossier/phrase.ts';
+import { joined, type Phrase } from '../../src/interface/phrase.ts';
 import { searchRows, type SearchRow } from './searches.ts';
 import { saidPhrase } from './statements.ts';
 import { doubtPhrase, groupPairs, marginPhrase, pairPhrase, pointTitle } from '../../src/dossier/words.ts';

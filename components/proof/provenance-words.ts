@@ -1,6 +1,6 @@
 /** What a box of the provenance drawing says. */
 import type { Namer } from '../../src/dossier/words.ts';
-import type { Phrase } from '../../src/dossier/phrase.ts';
+import type { Phrase } from '../../src/interface/phrase.ts';
 import type { Source } from './provenance.ts';
 
 /** The name of a source: an item’s id, a record’s title, who spoke, or what was not seen. */

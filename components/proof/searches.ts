@@ -4,7 +4,7 @@ import type { Dossier } from '../../src/dossier/types.ts';
 import { coverageInWords, dateInWords } from '../layout/dates.ts';
 import { resultWords } from '../layout/words.ts';
 import type { Namer } from '../../src/dossier/words.ts';
-import { joined, type Part, type Phrase } from '../../src/dossier/phrase.ts';
+import { joined, type Part, type Phrase } from '../../src/interface/phrase.ts';
 
 export interface SearchRow {
   id: string;

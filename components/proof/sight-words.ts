@@ -1,7 +1,7 @@
 /** The sight-line drawing in words: all it shows, for those who read rather than look. */
 import type { Body, Fix, Miss } from './bodies.ts';
 import type { Namer } from '../../src/dossier/words.ts';
-import { joined, type Phrase } from '../../src/dossier/phrase.ts';
+import { joined, type Phrase } from '../../src/interface/phrase.ts';
 import type { ItemName } from './sheet.ts';
 import { reasonWords } from './sight-lettering.ts';
 import { numberWord } from '../../src/dossier/words.ts';

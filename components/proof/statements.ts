@@ -3,7 +3,7 @@ import type { Mention, MentionEvent } from '../../src/model/record.ts';
 import { statementOf } from '../../src/model/facts.ts';
 import { dateInWords } from '../layout/dates.ts';
 import { ageInWords, plainWords } from '../layout/words.ts';
-import { joined, type Phrase } from '../../src/dossier/phrase.ts';
+import { joined, type Phrase } from '../../src/interface/phrase.ts';
 
 /** Statements given as dates of the record, put into words rather than quoted. */
 const dates = new Set(['born', 'immigrated']);

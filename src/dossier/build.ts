@@ -6,6 +6,7 @@ import { noteStyleProblem } from '../citations/with-style.ts';
 import { renderedBefore, standsAlone } from '../markdown/alone.ts';
 import { renderBody } from '../markdown/render.ts';
 import type { Rendered } from '../markdown/types.ts';
+import { interfaceTag, wordingIn } from '../interface/index.ts';
 import { sourcesOf } from '../model/case.ts';
 import { isoDay } from '../model/days.ts';
 import type { Facts } from '../model/facts.ts';
@@ -41,6 +42,7 @@ import { gather } from '../model/multimap.ts';
 export function buildDossier(examination: Examination, kept?: KeptParts): Dossier {
   const { corpus, living } = examination;
   const withheld = corpus.site.audience === 'family' ? new Set<string>() : living;
+  const wording = wordingIn(interfaceTag(corpus.site));
   const facts = withoutLiving(corpus, withheld);
   const citations = formatCitations(facts.records.values(), {
     language: corpus.site.language,
@@ -137,6 +139,7 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
   kept?.bodies.keep();
   return {
     site: corpus.site,
+    wording,
     facts,
     counts: corpus.counts,
     today: examination.today,

@@ -31,7 +31,9 @@ export function digestOf(facts: Facts, c: Case, withheld: ReadonlySet<string>): 
     places: pick(facts.places, footing.places),
     searches: pick(facts.searches, footing.searches),
   };
-  return { whole: sha256({ case: c, ...parts }), parts };
+  // When it was published is no part of what a reviewer answers.
+  const { published: _published, changes: _changes, ...said } = c;
+  return { whole: sha256({ case: said, ...parts }), parts };
 }
 
 const known = new WeakMap<object, string>();

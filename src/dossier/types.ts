@@ -16,6 +16,7 @@ import type { Search } from '../model/search.ts';
 import type { Series } from '../model/series.ts';
 import type { Site } from '../model/site.ts';
 import type { CaseResult } from '../reasoning/types.ts';
+import type { Wording } from '../interface/index.ts';
 import type { Counts } from '../corpus/types.ts';
 import type { Rendered } from '../markdown/types.ts';
 import type { AssociatesView } from './associates.ts';
@@ -29,6 +30,8 @@ import type { PlanView } from './plan.ts';
 
 export interface Dossier {
   site: Site;
+  /** The words the site speaks to its readers in. */
+  wording: Wording;
   /** The content as it may be shown: in a public dossier without anyone living. */
   facts: Facts;
   counts: Counts;

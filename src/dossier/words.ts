@@ -8,7 +8,7 @@ import type {
   Root,
   TieReason,
 } from '../reasoning/types.ts';
-import { joined, type Part, type Phrase } from './phrase.ts';
+import { joined, type Part, type Phrase } from '../interface/phrase.ts';
 
 /** What things are called, with where they lead if they lead anywhere. */
 export interface Namer {

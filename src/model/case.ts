@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { id, listOf, optionalList, splitMentionRef, mentionRef, text, word } from './common.ts';
+import { edtfDay, id, listOf, optionalList, splitMentionRef, mentionRef, text, word } from './common.ts';
 
 const searchRef = z.string().regex(/^search:[a-z0-9]+(?:-[a-z0-9]+)*$/);
 const source = z.union([mentionRef, searchRef], {
@@ -85,6 +85,13 @@ export const caseFile = z.strictObject({
   conflicts: z.array(conflict).default([]),
   rejected: z.array(rejected).default([]),
   candidates: z.array(candidate).default([]),
+  published: edtfDay
+    .optional()
+    .meta({ description: 'The day this case was first published, such as 2025-03-01.' }),
+  changes: z
+    .array(z.strictObject({ date: edtfDay, what: text }))
+    .default([])
+    .meta({ description: 'What changed after that, and when; readers of the feed are told.' }),
 });
 export type CaseFile = z.output<typeof caseFile>;
 

@@ -58,6 +58,20 @@ export const edtfDate = z
       'An EDTF date: 1871-04-11, 1871-04, 1840~, 1838/1842 or ..; an Old Style day is julian 1648/49-01-30.',
   });
 
+/** One whole day, such as 2025-03-01, where nothing less exact will do. */
+export const edtfDay = z
+  .string()
+  .regex(/^\d{4}-\d{2}-\d{2}$/, { error: 'It should be one day, such as 2025-03-01.' })
+  .superRefine((value, ctx) => {
+    const problem = edtfProblem(value);
+    if (problem) ctx.addIssue({ code: 'custom', message: problem, params: { rule: 'date-is-edtf' } });
+  });
+
+/** A language tag of BCP 47, such as `en`, `nb` or `la`. */
+export const languageTag = z.string().regex(/^[a-zA-Z]{2,3}(?:-[A-Za-z0-9]{2,8})*$/, {
+  error: 'A language is a tag, such as en, nb or la.',
+});
+
 /** A reference `record#mention`. */
 export const mentionRef = z.string().regex(/^[a-z0-9]+(?:-[a-z0-9]+)*#[a-z0-9]+(?:-[a-z0-9]+)*$/, {
   error: (i) => `“${String(i.input)}” should name a record and a mention in it, such as declaration-1871#m1.`,

@@ -1,7 +1,17 @@
 import { z } from 'zod';
 import { ageProblem, agePattern } from './age.ts';
 import { citation } from './citation.ts';
-import { edtfDate, id, listOf, mentionRef, optionalList, text, textOrNumber, word } from './common.ts';
+import {
+  edtfDate,
+  id,
+  languageTag,
+  listOf,
+  mentionRef,
+  optionalList,
+  text,
+  textOrNumber,
+  word,
+} from './common.ts';
 
 /** Who supplied information to a record, and how they knew it. Exactly one of person, described and oneOf. */
 export const informant = z
@@ -116,6 +126,12 @@ export type Media = z.output<typeof media>;
 /** The front matter of `records/<id>.md`. */
 export const recordFile = z.strictObject({
   title: text,
+  language: languageTag
+    .optional()
+    .meta({
+      description:
+        'The language the record is written in, such as la or nb, where it is not that of your writing.',
+    }),
   cite: citation.optional(),
   form: z.enum(['original', 'derivative', 'authored']),
   derivedFrom: listOf(derivation).default([]),

@@ -1,16 +1,28 @@
 import { z } from 'zod';
-import { decimal, text } from './common.ts';
+import { decimal, languageTag, text } from './common.ts';
 
 /** `site.yaml`. */
 export const siteFile = z.strictObject({
   title: text.default('A place of origin'),
   description: text.optional(),
-  language: z
+  language: languageTag.default('en'),
+  interface: z
+    .enum(['en', 'nb'])
+    .optional()
+    .meta({
+      description: 'The language the site speaks by itself, where it is not that of your writing: en or nb.',
+    }),
+  address: z
     .string()
-    .regex(/^[a-zA-Z]{2,3}(?:-[A-Za-z0-9]{2,8})*$/, {
-      error: 'language is a language tag, such as en or nb.',
+    .regex(/^https?:\/\/[^\s?#"<>]+$/, {
+      error: 'address is where the site will be published, such as https://example.org/family/.',
     })
-    .default('en'),
+    .transform((address) => (address.endsWith('/') ? address : `${address}/`))
+    .optional()
+    .meta({
+      description:
+        'Where the site will be published, such as https://example.org/family/: the feed, the site map and the cards for links need it.',
+    }),
   contact: text.optional(),
   invented: z.boolean().default(false),
   livingYears: z.number().int().min(80).max(130).default(110),

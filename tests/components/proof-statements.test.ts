@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { linked, plain, type Phrase } from '../../src/dossier/phrase.ts';
+import { linked, plain, type Phrase } from '../../src/interface/phrase.ts';
 import { saidPhrase } from '../../components/proof/statements.ts';
 import { mention } from '../../src/model/record.ts';
 

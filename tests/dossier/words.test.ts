@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Namer } from '../../src/dossier/words.ts';
-import { plain } from '../../src/dossier/phrase.ts';
+import { plain } from '../../src/interface/phrase.ts';
 import {
   doubtPhrase,
   groupPairs,

@@ -1,6 +1,6 @@
 /** How every case stands, as an author reads it in a terminal. */
 import { groupPairs, marginPhrase, pairPhrase, pointTitle, standingSentence } from '../../dossier/words.ts';
-import { plain } from '../../dossier/phrase.ts';
+import { plain } from '../../interface/phrase.ts';
 import type { Namer } from '../../dossier/words.ts';
 import type { Examination } from '../../dossier/examine.ts';
 import type { Case } from '../../model/case.ts';

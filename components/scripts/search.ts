@@ -1,0 +1,2 @@
+/** The search page as one types. */
+export {};

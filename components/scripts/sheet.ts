@@ -1,0 +1,3 @@
+/** What makes reading a little easier where scripts run; nothing on a page depends on it. */
+document.documentElement.classList.add('scripted');
+export {};

@@ -1,0 +1,2 @@
+/** Associates. */
+export const associates = {};

@@ -1,0 +1,2 @@
+/** Candidate families. */
+export const candidates = {};

@@ -1,0 +1,2 @@
+/** Clues. */
+export const clues = {};

@@ -1,0 +1,2 @@
+/** Dates, spans and years in words. */
+export const dates = {};

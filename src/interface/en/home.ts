@@ -1,0 +1,2 @@
+/** The first page. */
+export const home = {};

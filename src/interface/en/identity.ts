@@ -1,0 +1,2 @@
+/** Who is who. */
+export const identity = {};

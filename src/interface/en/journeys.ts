@@ -1,0 +1,2 @@
+/** Journeys. */
+export const journeys = {};

@@ -1,0 +1,2 @@
+/** How people are related. */
+export const kin = {};

@@ -1,0 +1,2 @@
+/** Head, foot and what stands on every page. */
+export const layout = {};

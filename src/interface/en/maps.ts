@@ -1,0 +1,2 @@
+/** Maps and their legends. */
+export const maps = {};

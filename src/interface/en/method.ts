@@ -1,0 +1,2 @@
+/** How standings are worked out. */
+export const method = {};

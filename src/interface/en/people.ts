@@ -1,0 +1,2 @@
+/** People: one person’s page and the index. */
+export const people = {};

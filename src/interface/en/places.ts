@@ -1,0 +1,2 @@
+/** Places: one place’s page and the index. */
+export const places = {};

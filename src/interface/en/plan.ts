@@ -1,0 +1,2 @@
+/** Research plans and coverage. */
+export const plan = {};

@@ -1,0 +1,2 @@
+/** The proof page. */
+export const proof = {};

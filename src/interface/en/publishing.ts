@@ -1,0 +1,2 @@
+/** Feed, cards and what travels with the site. */
+export const publishing = {};

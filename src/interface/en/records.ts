@@ -1,0 +1,2 @@
+/** Records: one record’s page and the index. */
+export const records = {};

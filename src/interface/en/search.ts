@@ -1,0 +1,2 @@
+/** Looking things up. */
+export const search = {};

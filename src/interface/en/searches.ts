@@ -1,0 +1,2 @@
+/** Searches and the source list. */
+export const searches = {};

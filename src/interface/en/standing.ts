@@ -1,0 +1,2 @@
+/** Standings and what a case computes to. */
+export const standing = {};

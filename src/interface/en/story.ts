@@ -1,0 +1,2 @@
+/** The story of a case. */
+export const story = {};

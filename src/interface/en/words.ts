@@ -1,0 +1,2 @@
+/** Words for the usual values of the content: roles, kinds, statements, forms. */
+export const words = {};

@@ -1,0 +1,3 @@
+import type { clues as English } from '../en/clues.ts';
+
+export const clues: typeof English = {};

@@ -1,0 +1,3 @@
+import type { dates as English } from '../en/dates.ts';
+
+export const dates: typeof English = {};

@@ -1,0 +1,3 @@
+import type { identity as English } from '../en/identity.ts';
+
+export const identity: typeof English = {};

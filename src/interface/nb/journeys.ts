@@ -1,0 +1,3 @@
+import type { journeys as English } from '../en/journeys.ts';
+
+export const journeys: typeof English = {};

@@ -1,0 +1,3 @@
+import type { kin as English } from '../en/kin.ts';
+
+export const kin: typeof English = {};

@@ -1,0 +1,3 @@
+import type { layout as English } from '../en/layout.ts';
+
+export const layout: typeof English = {};

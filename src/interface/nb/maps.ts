@@ -1,0 +1,3 @@
+import type { maps as English } from '../en/maps.ts';
+
+export const maps: typeof English = {};

@@ -1,0 +1,3 @@
+import type { method as English } from '../en/method.ts';
+
+export const method: typeof English = {};

@@ -1,0 +1,3 @@
+import type { people as English } from '../en/people.ts';
+
+export const people: typeof English = {};

@@ -1,0 +1,3 @@
+import type { points as English } from '../en/points.ts';
+
+export const points: typeof English = {};

@@ -1,0 +1,3 @@
+import type { proof as English } from '../en/proof.ts';
+
+export const proof: typeof English = {};

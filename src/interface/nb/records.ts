@@ -1,0 +1,3 @@
+import type { records as English } from '../en/records.ts';
+
+export const records: typeof English = {};

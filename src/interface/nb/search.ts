@@ -1,0 +1,3 @@
+import type { search as English } from '../en/search.ts';
+
+export const search: typeof English = {};

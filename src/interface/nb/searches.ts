@@ -1,0 +1,3 @@
+import type { searches as English } from '../en/searches.ts';
+
+export const searches: typeof English = {};

@@ -1,0 +1,3 @@
+import type { words as English } from '../en/words.ts';
+
+export const words: typeof English = {};
