@@ -58,3 +58,9 @@ export const mention = (ref: string): string => {
 };
 /** A built-in place or series in the list of ids. */
 export const builtIn = (id: string): string => `${ids}#id-${id}`;
+/** Where one looks things up as one types. */
+export const find = '/search.html';
+/** Surnames with all their spellings. */
+export const surnames = '/surnames.html';
+/** How the site looks, and why. */
+export const style = '/style.html';
