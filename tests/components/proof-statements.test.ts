@@ -1,7 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { linked, plain, type Phrase } from '../../src/interface/phrase.ts';
 import { saidPhrase } from '../../components/proof/statements.ts';
+import { provideDossier } from '../../src/dossier/current.ts';
+import type { Dossier } from '../../src/dossier/types.ts';
+import { english } from '../../src/interface/index.ts';
 import { mention } from '../../src/model/record.ts';
+
+// Dates are said in the language of the site.
+provideDossier({ wording: english } as Dossier);
 
 describe('what a record says', () => {
   const m = mention.parse({

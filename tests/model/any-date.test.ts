@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { dateInWords, yearOf } from '../../components/layout/dates.ts';
 import { sortableDate } from '../../components/layout/lookup.ts';
+import { interfaceTags, wordingIn } from '../../src/interface/index.ts';
+import { sayEventDate, yearOf } from '../../src/interface/say-date.ts';
 import { daySpan, edtfProblem } from '../../src/model/edtf.ts';
 
 /* Whatever an author writes for a date is read or answered with a sentence, and pages can say it. */
@@ -46,7 +47,8 @@ describe('any text at all as a date', () => {
           if (first !== null && last !== null) expect(first).toBeLessThanOrEqual(last);
           if (first !== null) expect(Number.isSafeInteger(first)).toBe(true);
         } else expect(problem).toMatch(/\.$/);
-        expect(typeof dateInWords(date)).toBe('string');
+        for (const tag of interfaceTags)
+          expect(typeof sayEventDate(date, wordingIn(tag).dates)).toBe('string');
         expect(typeof yearOf(date)).toBe('string');
         expect(typeof sortableDate(date)).toBe('string');
       }),
@@ -73,7 +75,8 @@ describe('any text at all as a date', () => {
         const ahead = first! - daySpan(julian.slice(7)).first!;
         expect(ahead).toBeGreaterThanOrEqual(-2);
         expect(ahead).toBeLessThanOrEqual(13);
-        expect(dateInWords(julian)).toContain('New Style)');
+        expect(sayEventDate(julian, wordingIn('en').dates)).toContain('New Style)');
+        expect(sayEventDate(julian, wordingIn('nb').dates)).toContain('etter ny stil)');
       }),
       { numRuns: 500 },
     );
