@@ -1,43 +1,34 @@
 /** The words the pages use for the values of the content contract, so that one value is called one thing everywhere. */
-import { readAge } from '../../src/model/age.ts';
-import type { Informant, SourceRecord } from '../../src/model/record.ts';
+import { currentDossier, isDossierProvided } from '../../src/dossier/current.ts';
+import { english } from '../../src/interface/index.ts';
+import type { SourceRecord } from '../../src/model/record.ts';
 import type { Search } from '../../src/model/search.ts';
+import { langOf } from './wording.ts';
 
-export const formWords: Record<SourceRecord['form'], string> = {
-  original: 'Original record',
-  derivative: 'Derivative: a copy, index or transcript',
-  authored: 'Authored: somebody’s own account',
-};
+export { plainWords } from '../../src/interface/plain-words.ts';
+
+/**
+ * The `lang` of a value the room `words` was asked to say: where it came back as the author wrote it, it is in the
+ * language of the author’s writing.
+ */
+export function langOfWord(own: string, said: string): string | undefined {
+  return own === said ? langOf() : undefined;
+}
 
 export const seenWords: Record<NonNullable<SourceRecord['seen']>, string> = {
-  original: 'in the original',
-  image: 'as an image',
-  film: 'on microfilm',
-  transcript: 'in a transcript only',
-  report: 'as somebody reported it',
-};
-
-export const knowledgeWords: Record<NonNullable<Informant['knowledge']>, string> = {
-  primary: 'primary knowledge: was there, or did it',
-  secondary: 'secondary knowledge: had it from others',
-  undetermined: 'how they knew it is not determined',
+  original: english.words.seen('original'),
+  image: english.words.seen('image'),
+  film: english.words.seen('film'),
+  transcript: english.words.seen('transcript'),
+  report: english.words.seen('report'),
 };
 
 export const resultWords: Record<Search['result'], string> = {
-  found: 'Found',
-  'not-found': 'Nothing found',
-  unreadable: 'Unreadable',
-  unavailable: 'Not available',
+  found: english.words.result('found'),
+  'not-found': english.words.result('not-found'),
+  unreadable: english.words.result('unreadable'),
+  unavailable: english.words.result('unavailable'),
 };
-
-/** `lastResidence` as “last residence”, `fellow-passenger` as “fellow passenger”. */
-export function plainWords(key: string): string {
-  return key
-    .replace(/^says\./, '')
-    .replace(/([a-z])([A-Z])/g, '$1 $2')
-    .replace(/-/g, ' ')
-    .toLowerCase();
-}
 
 /** “a”, “a and b”, “a, b and c”. */
 export function listInWords(items: readonly string[]): string {
@@ -52,19 +43,10 @@ export function count(n: number, one: string, many = `${one}s`): string {
 
 export { numberWord as numberInWords } from '../../src/dossier/words.ts';
 
-/** An age as the contract has it: `31` stays a number, `7m` is “7 months”, `31y 4m` “31 years and 4 months”. */
+/** An age as the contract has it, in the language of the site. */
 export function ageInWords(age: string | number): string {
-  const read = readAge(age);
-  if (typeof read === 'string') return String(age);
-  if (read.unit === 'y') return String(age).replace(/y$/, '');
-  const parts = [
-    [read.years, 'year'],
-    [read.months, 'month'],
-    [read.weeks, 'week'],
-    [read.days, 'day'],
-  ] as const;
-  const given = parts.filter(([n]) => n > 0).map(([n, unit]) => count(n, unit));
-  return given.length > 0 ? listInWords(given) : count(0, { m: 'month', w: 'week', d: 'day' }[read.unit]);
+  const { words } = isDossierProvided() ? currentDossier().wording : english;
+  return words.age(age);
 }
 
 /** The first letter as a capital. */

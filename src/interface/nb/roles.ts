@@ -1,0 +1,243 @@
+/**
+ * Roles in Norwegian, from the usual English words for them: the words of the church books and census forms where
+ * there are such. A role put together from usual words (“father of bride”, “heir, son”) is put together again.
+ */
+
+/** Each role, alone and with the article: whoever is “father of” it needs the second. */
+const roles: Readonly<Record<string, readonly [alone: string, the: string]>> = {
+  // witnesses and sponsors
+  witness: ['vitne', 'vitnet'],
+  affiant: ['edfestet vitne', 'det edfestede vitnet'],
+  deponent: ['vitne under ed', 'vitnet'],
+  attestor: ['bevitner', 'bevitneren'],
+  reference: ['referanse', 'referansen'],
+  voucher: ['kausjonist', 'kausjonisten'],
+  interpreter: ['tolk', 'tolken'],
+  sponsor: ['fadder', 'fadderen'],
+  godparent: ['fadder', 'fadderen'],
+  godfather: ['gudfar', 'gudfaren'],
+  godmother: ['gudmor', 'gudmoren'],
+  fadder: ['fadder', 'fadderen'],
+  'baptismal witness': ['dåpsvitne', 'dåpsvitnet'],
+  forlover: ['forlover', 'forloveren'],
+  bondsman: ['forlover', 'forloveren'],
+  surety: ['kausjonist', 'kausjonisten'],
+  security: ['kausjonist', 'kausjonisten'],
+  executor: ['testamentsfullbyrder', 'testamentsfullbyrderen'],
+  executrix: ['testamentsfullbyrder', 'testamentsfullbyrderen'],
+  administrator: ['bobestyrer', 'bobestyreren'],
+  administratrix: ['bobestyrer', 'bobestyreren'],
+  guardian: ['verge', 'vergen'],
+  appraiser: ['takstmann', 'takstmannen'],
+  trustee: ['tillitsmann', 'tillitsmannen'],
+  // neighbours, fellow travellers and the household
+  neighbour: ['nabo', 'naboen'],
+  neighbor: ['nabo', 'naboen'],
+  'fellow-passenger': ['medpassasjer', 'medpassasjeren'],
+  'fellow passenger': ['medpassasjer', 'medpassasjeren'],
+  shipmate: ['skipskamerat', 'skipskameraten'],
+  'fellow traveller': ['reisefelle', 'reisefellen'],
+  'fellow traveler': ['reisefelle', 'reisefellen'],
+  passenger: ['passasjer', 'passasjeren'],
+  emigrant: ['utvandrer', 'utvandreren'],
+  head: ['hovedperson', 'hovedpersonen'],
+  'head of household': ['hovedperson i husstanden', 'hovedpersonen'],
+  'head of the household': ['hovedperson i husstanden', 'hovedpersonen'],
+  'head of the next household': ['hovedperson i neste husstand', 'hovedpersonen i neste husstand'],
+  'head of the household after': ['hovedperson i husstanden etter', 'hovedpersonen i husstanden etter'],
+  'head of the third household': ['hovedperson i tredje husstand', 'hovedpersonen i tredje husstand'],
+  'head of family moved out': ['hovedperson i utflyttet familie', 'hovedpersonen i familien'],
+  'moved out': ['utflyttet', 'den utflyttede'],
+  resident: ['beboer', 'beboeren'],
+  member: ['medlem', 'medlemmet'],
+  boarder: ['losjerende', 'den losjerende'],
+  lodger: ['losjerende', 'den losjerende'],
+  'lodger next door': ['losjerende i nabohuset', 'den losjerende i nabohuset'],
+  roomer: ['losjerende', 'den losjerende'],
+  inmate: ['beboer', 'beboeren'],
+  servant: ['tjener', 'tjeneren'],
+  'servant moved out': ['utflyttet tjener', 'den utflyttede tjeneren'],
+  'hired man': ['dreng', 'drengen'],
+  'hired girl': ['tjenestejente', 'tjenestejenta'],
+  'farm hand': ['gårdsarbeider', 'gårdsarbeideren'],
+  housekeeper: ['husholderske', 'husholdersken'],
+  apprentice: ['læregutt', 'læregutten'],
+  pauper: ['fattiglem', 'fattiglemmet'],
+  other: ['annen', 'den andre'],
+  // land, money and papers
+  occupier: ['bruker', 'brukeren'],
+  tenant: ['leilending', 'leilendingen'],
+  holder: ['bruker', 'brukeren'],
+  'next holder': ['neste bruker', 'neste bruker'],
+  'child of the holding': ['barn på bruket', 'barnet på bruket'],
+  owner: ['eier', 'eieren'],
+  cotter: ['husmann', 'husmannen'],
+  grantor: ['avhender', 'avhenderen'],
+  grantee: ['erverver', 'erververen'],
+  seller: ['selger', 'selgeren'],
+  buyer: ['kjøper', 'kjøperen'],
+  purchaser: ['kjøper', 'kjøperen'],
+  vendor: ['selger', 'selgeren'],
+  mortgagor: ['pantsetter', 'pantsetteren'],
+  mortgagee: ['panthaver', 'panthaveren'],
+  lessor: ['utleier', 'utleieren'],
+  'immediate lessor': ['nærmeste utleier', 'den nærmeste utleieren'],
+  lessee: ['leietaker', 'leietakeren'],
+  landlord: ['jorddrott', 'jorddrotten'],
+  creditor: ['kreditor', 'kreditoren'],
+  debtor: ['debitor', 'debitoren'],
+  petitioner: ['søker', 'søkeren'],
+  claimant: ['kravstiller', 'kravstilleren'],
+  declarant: ['erklærer', 'erklæreren'],
+  informant: ['hjemmelsperson', 'hjemmelspersonen'],
+  reporter: ['melder', 'melderen'],
+  sender: ['avsender', 'avsenderen'],
+  writer: ['brevskriver', 'brevskriveren'],
+  recipient: ['mottaker', 'mottakeren'],
+  addressee: ['adressat', 'adressaten'],
+  'sender of the notice': ['innsender', 'innsenderen'],
+  'subject of the sketch': ['den omtalte', 'den omtalte'],
+  'subject of the biography': ['den omtalte', 'den omtalte'],
+  // burials, work and war
+  deceased: ['avdød', 'den avdøde'],
+  pallbearer: ['kistebærer', 'kistebæreren'],
+  'pall-bearer': ['kistebærer', 'kistebæreren'],
+  mourner: ['sørgende', 'den sørgende'],
+  'chief mourner': ['nærmeste sørgende', 'den nærmeste sørgende'],
+  partner: ['kompanjong', 'kompanjongen'],
+  employee: ['ansatt', 'den ansatte'],
+  employer: ['arbeidsgiver', 'arbeidsgiveren'],
+  'former employer': ['tidligere arbeidsgiver', 'den tidligere arbeidsgiveren'],
+  workmate: ['arbeidskamerat', 'arbeidskameraten'],
+  foreman: ['formann', 'formannen'],
+  comrade: ['kamerat', 'kameraten'],
+  'fellow-soldier': ['soldatkamerat', 'soldatkameraten'],
+  soldier: ['soldat', 'soldaten'],
+  messmate: ['messekamerat', 'messekameraten'],
+  friend: ['venn', 'vennen'],
+  // kin
+  father: ['far', 'faren'],
+  mother: ['mor', 'moren'],
+  parent: ['forelder', 'forelderen'],
+  son: ['sønn', 'sønnen'],
+  daughter: ['datter', 'datteren'],
+  child: ['barn', 'barnet'],
+  husband: ['ektemann', 'ektemannen'],
+  'late husband': ['avdød ektemann', 'den avdøde ektemannen'],
+  wife: ['kone', 'kona'],
+  spouse: ['ektefelle', 'ektefellen'],
+  widow: ['enke', 'enka'],
+  widower: ['enkemann', 'enkemannen'],
+  brother: ['bror', 'broren'],
+  sister: ['søster', 'søsteren'],
+  sibling: ['søsken', 'søskenet'],
+  uncle: ['onkel', 'onkelen'],
+  aunt: ['tante', 'tanten'],
+  nephew: ['nevø', 'nevøen'],
+  niece: ['niese', 'niesen'],
+  cousin: ['søskenbarn', 'søskenbarnet'],
+  grandfather: ['bestefar', 'bestefaren'],
+  grandmother: ['bestemor', 'bestemoren'],
+  grandparent: ['besteforelder', 'besteforelderen'],
+  grandson: ['barnebarn', 'barnebarnet'],
+  granddaughter: ['barnebarn', 'barnebarnet'],
+  grandchild: ['barnebarn', 'barnebarnet'],
+  stepfather: ['stefar', 'stefaren'],
+  stepmother: ['stemor', 'stemoren'],
+  stepson: ['stesønn', 'stesønnen'],
+  stepdaughter: ['stedatter', 'stedatteren'],
+  stepchild: ['stebarn', 'stebarnet'],
+  'half-brother': ['halvbror', 'halvbroren'],
+  'half-sister': ['halvsøster', 'halvsøsteren'],
+  'father-in-law': ['svigerfar', 'svigerfaren'],
+  'mother-in-law': ['svigermor', 'svigermoren'],
+  'son-in-law': ['svigersønn', 'svigersønnen'],
+  'daughter-in-law': ['svigerdatter', 'svigerdatteren'],
+  'brother-in-law': ['svoger', 'svogeren'],
+  'sister-in-law': ['svigerinne', 'svigerinnen'],
+  heir: ['arving', 'arvingen'],
+  'a minor': ['umyndig', 'den umyndige'],
+  'next of kin': ['nærmeste pårørende', 'den nærmeste pårørende'],
+  relative: ['slektning', 'slektningen'],
+  'relative joined': ['slektning de reiste til', 'slektningen'],
+  kin: ['slekt', 'slekten'],
+  bride: ['brud', 'bruden'],
+  groom: ['brudgom', 'brudgommen'],
+  bridegroom: ['brudgom', 'brudgommen'],
+  'foster-child': ['fosterbarn', 'fosterbarnet'],
+  ward: ['myndling', 'myndlingen'],
+  confirmand: ['konfirmant', 'konfirmanten'],
+  'next confirmand': ['neste konfirmant', 'neste konfirmant'],
+  'child in the entry before': ['barnet i innførselen før', 'barnet i innførselen før'],
+  'child in the entry after': ['barnet i innførselen etter', 'barnet i innførselen etter'],
+  // officials
+  priest: ['prest', 'presten'],
+  curate: ['kapellan', 'kapellanen'],
+  vicar: ['sogneprest', 'sognepresten'],
+  minister: ['prest', 'presten'],
+  pastor: ['pastor', 'pastoren'],
+  rector: ['sogneprest', 'sognepresten'],
+  clergyman: ['geistlig', 'den geistlige'],
+  celebrant: ['forrettende prest', 'den forrettende presten'],
+  clerk: ['skriver', 'skriveren'],
+  registrar: ['registerfører', 'registerføreren'],
+  enumerator: ['teller', 'telleren'],
+  judge: ['dommer', 'dommeren'],
+  justice: ['dommer', 'dommeren'],
+  magistrate: ['øvrighetsperson', 'øvrighetspersonen'],
+  notary: ['notar', 'notaren'],
+  sheriff: ['lensmann', 'lensmannen'],
+  constable: ['konstabel', 'konstabelen'],
+  coroner: ['likskuer', 'likskueren'],
+  physician: ['lege', 'legen'],
+  doctor: ['lege', 'legen'],
+  midwife: ['jordmor', 'jordmoren'],
+  undertaker: ['begravelsesagent', 'begravelsesagenten'],
+  sexton: ['klokker', 'klokkeren'],
+  master: ['skipper', 'skipperen'],
+  captain: ['kaptein', 'kapteinen'],
+  purser: ['purser', 'purseren'],
+  agent: ['agent', 'agenten'],
+  attorney: ['fullmektig', 'fullmektigen'],
+  solicitor: ['advokat', 'advokaten'],
+  recorder: ['sorenskriver', 'sorenskriveren'],
+  commissioner: ['kommissær', 'kommissæren'],
+  collector: ['oppebørselsmann', 'oppebørselsmannen'],
+  officer: ['tjenestemann', 'tjenestemannen'],
+};
+
+/** Where somebody is, as roles say it. */
+const whereabouts: Readonly<Record<string, string>> = {
+  norway: 'Norge',
+  america: 'Amerika',
+  ireland: 'Irland',
+};
+
+const known = (role: string) => (Object.hasOwn(roles, role) ? roles[role] : undefined);
+/** “brudens”, “den avdødes”. */
+const genitive = (the: string) => `${the}s`;
+
+/** One role, or one of another’s: “far”, “brudens far”. */
+function single(role: string): string | undefined {
+  const itself = known(role)?.[0];
+  if (itself) return itself;
+  const of = /^(.+?) of (?:the )?(.+)$/.exec(role) ?? undefined;
+  const whose = of ? [of[2]!, of[1]!] : /^(.+?)['’]s (.+)$/.exec(role)?.slice(1);
+  const [owner, part] = whose ? [known(whose[0]!), known(whose[1]!)] : [];
+  if (owner && part) return `${genitive(owner[1])} ${part[0]}`;
+  const at = /^(.+) in ([a-z]+)$/.exec(role);
+  const there = at && Object.hasOwn(whereabouts, at[2]!) ? whereabouts[at[2]!] : undefined;
+  const who = at && known(at[1]!);
+  return there && who ? `${who[0]} i ${there}` : undefined;
+}
+
+/** The role in Norwegian, or the author’s own word where it has no usual one. */
+export function roleInNorwegian(role: string): string {
+  const parts = role
+    .trim()
+    .toLowerCase()
+    .split(/(, | and )/);
+  if (parts.length > 9) return role;
+  const said = parts.map((part, i) => (i % 2 === 0 ? single(part) : part === ', ' ? ', ' : ' og '));
+  return said.includes(undefined) ? role : said.join('');
+}
