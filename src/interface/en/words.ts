@@ -37,9 +37,26 @@ const results: Record<Result, string> = {
   unavailable: 'Not available',
 };
 
+/** What stands above a list that can be narrowed and put in another order. */
+const controls = {
+  /** The name of the group of controls. */
+  group: 'Narrow or reorder the list',
+  find: 'Narrow the list',
+  order: 'Order',
+  /** The page’s own order, where it has no better name. */
+  listed: 'as listed',
+  /** The choice that narrows nothing. */
+  all: 'all',
+  clear: 'Show all',
+  /** How many are shown; the numbers are already figures. */
+  shown: (shown: string, all: string): string => `${shown} of ${all} shown`,
+  none: 'Nothing here fits.',
+};
+
 const units = ['year', 'month', 'week', 'day'] as const;
 
 export const words = {
+  controls,
   /** A role, “father of bride”. */
   role: (role: string): string => role,
   /** A kind of place, “townland”. */

@@ -142,6 +142,7 @@ const eventKinds = from({
   census: 'folketelling',
   probate: 'skifte',
   vaccination: 'vaksinasjon',
+  declaration: 'erklæring',
   'moving in': 'innflytting',
   'moving out': 'utflytting',
 });
@@ -253,6 +254,16 @@ const units = [
 ] as const;
 
 export const words: typeof English = {
+  controls: {
+    group: 'Snevre inn eller sorter listen',
+    find: 'Snevre inn listen',
+    order: 'Rekkefølge',
+    listed: 'som på siden',
+    all: 'alle',
+    clear: 'Vis alle',
+    shown: (shown, all) => `Viser ${shown} av ${all}`,
+    none: 'Ingenting her passer.',
+  },
   role: roleInNorwegian,
   placeKind: placeKinds,
   statement: (key) => {
