@@ -2,16 +2,17 @@
  * The one writer of a site: every file that is published passes through here once. Links become relative, nothing
  * that names someone living goes through, and every file enters the site’s list.
  */
-import { createHash } from 'node:crypto';
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { publishedImage } from '../../dossier/images.ts';
 import { smallImageHref } from '../../dossier/media-paths.ts';
 import type { MediaView } from '../../dossier/types.ts';
-import { relinkCss, relinkFrom, relinkUnder, type Relink } from './links.ts';
-import { livingScan, plainText, type LivingScan } from './living-scan.ts';
+import { filesUnder, sha256 } from './files-under.ts';
+import { livingScan } from './living-scan.ts';
 import { manifestName, manifestOf, manifestText, type Manifest } from './manifest.ts';
-import { preparePage, wordsOfPath } from './page.ts';
+import { pageWriter } from './page-writer.ts';
+import { wordsOfPath } from './page.ts';
+import { demandNobody, passedFile } from './passed.ts';
 import { MustNotPublish } from './problems.ts';
 import type { TakePage } from './render.ts';
 import { writeBehind } from './write-behind.ts';
@@ -46,29 +47,18 @@ export async function writeSite(
   progress: Progress = () => {},
 ): Promise<Manifest> {
   const scan = livingScan(parts.names);
-  const digests = new Map<string, string>();
-  const folders = new Set<string>();
+  const digests = new Map(await writePages(parts, into, progress));
   const disk = writeBehind();
+  const files = filesUnder(into);
   const write = (path: string, content: Buffer | string): Promise<void> => {
     const bytes = typeof content === 'string' ? Buffer.from(content) : content;
-    const file = join(into, path);
-    const folder = dirname(file);
-    if (!folders.has(folder)) {
-      mkdirSync(folder, { recursive: true });
-      folders.add(folder);
-    }
-    digests.set(path, createHash('sha256').update(bytes).digest('hex'));
-    return disk.write(file, bytes);
+    digests.set(path, sha256(bytes));
+    return disk.write(files.at(path), bytes);
   };
 
-  let pages = 0;
-  await parts.render((path, html) => {
-    if (++pages % 50 === 0) progress('pages', pages);
-    return write(path, passedPage(path, html, parts.base, scan));
-  });
   for (const path of filesIn(parts.assets)) {
     if (digests.has(path)) throw new Error(`The site has two files ${path}.`);
-    await write(path, passed(path, readFileSync(join(parts.assets, path)), parts.base, scan));
+    await write(path, passedFile(path, readFileSync(join(parts.assets, path)), parts.base, scan));
   }
   await eachImage(parts, progress, (path, bytes) => {
     if (digests.has(path)) throw new Error(`The site has a file ${path} that an image would replace.`);
@@ -81,46 +71,24 @@ export async function writeSite(
   return manifest;
 }
 
-const readable = /\.(?:js|mjs|json|xml|svg|txt|csv|tsv|ged|webmanifest|map|md|bib|yaml|yml|rss|atom)$/i;
-
-/** Pages of the tool's own documentation: their invented people may share a name with anyone. */
-const documentation = /^(?:examples|rules|guide)(?:\/|\.html$)/;
-
-/** A page as it may be published. */
-function passedPage(path: string, html: string, base: string, look: LivingScan | undefined): string {
-  const scan = documentation.test(path) ? undefined : look;
-  demandNobody(scan?.(wordsOfPath(path)), path);
-  const page = preparePage(html, relinkOf(path, base), { readText: scan !== undefined });
-  if (page.faults.length > 0)
-    throw new Error(`The page ${path} has ${page.faults.join('; ')}, which its own policy forbids.`);
-  if (!page.hasPolicy) throw new Error(`The page ${path} has no content security policy.`);
-  demandNobody(scan?.(page.text), path);
-  return page.html;
-}
-
-/** Any other file as it may be published. */
-function passed(path: string, bytes: Buffer, base: string, scan: LivingScan | undefined): Buffer | string {
-  if (path.endsWith('.html')) return passedPage(path, bytes.toString('utf8'), base, scan);
-  demandNobody(scan?.(wordsOfPath(path)), path);
-  if (path.endsWith('.css')) {
-    const css = relinkCss(bytes.toString('utf8'), relinkOf(path, base));
-    demandNobody(scan?.(plainText(css)), path);
-    return css;
+async function writePages(
+  { render, base, names }: SiteParts,
+  into: string,
+  progress: Progress,
+): Promise<ReadonlyMap<string, string>> {
+  const writer = pageWriter({ into, base, names });
+  const seen = new Set<string>();
+  try {
+    await render((path, html) => {
+      if (seen.has(path)) throw new Error(`The site has two pages ${path}.`);
+      seen.add(path);
+      if (seen.size % 50 === 0) progress('pages', seen.size);
+      return writer.take(path, html);
+    });
+    return await writer.finish();
+  } finally {
+    await writer.stop();
   }
-  if (scan && readable.test(path)) demandNobody(scan(plainText(bytes.toString('utf8'))), path);
-  return bytes;
-}
-
-/** The page for what isn’t there is served at any depth, so nothing on it can be relative. */
-function relinkOf(path: string, base: string): Relink {
-  return path === '404.html' ? relinkUnder(base) : relinkFrom(path);
-}
-
-function demandNobody(person: string | undefined, path: string): void {
-  if (person === undefined) return;
-  throw new MustNotPublish(
-    `The page ${path} would name someone living: the person ${person}. Nothing was written. Look for the name in the files this page is made from and say “a living relative” there; or, if they have died, give them a died date.`,
-  );
 }
 
 /** The files of a folder by their paths in it, in one order everywhere. */

@@ -1,0 +1,36 @@
+/**
+ * Pages on their way out, in a thread of their own: while one page is rendered, the one before it is held to the
+ * site’s rules, digested and written. `page-writer.ts` starts it and speaks with it.
+ */
+import { parentPort, workerData } from 'node:worker_threads';
+import { filesUnder } from './files-under.ts';
+import { livingScan } from './living-scan.ts';
+import { passedPage } from './passed.ts';
+import { MustNotPublish } from './problems.ts';
+
+/** What the thread works by. */
+export interface PageOrder {
+  into: string;
+  base: string;
+  names: ReadonlyMap<string, string>;
+}
+
+/** Answers, in the order of the pages: the digest of a page written, or why it was not. */
+export type PageAnswer =
+  { path: string; sha256: string } | { problem: string; mustNotPublish: boolean; stack: string | undefined };
+
+const { into, base, names } = workerData as PageOrder;
+const port = parentPort!;
+const scan = livingScan(names);
+const files = filesUnder(into);
+
+port.on('message', ({ path, html }: { path: string; html: string }) => {
+  let answer: PageAnswer;
+  try {
+    answer = { path, sha256: files.writeNow(path, passedPage(path, html, base, scan)) };
+  } catch (error) {
+    const { message, stack } = error as Error;
+    answer = { problem: message, mustNotPublish: error instanceof MustNotPublish, stack };
+  }
+  port.postMessage(answer);
+});

@@ -1,0 +1,65 @@
+/** Hands pages to the thread that writes them, and keeps what it answers. */
+import { Worker } from 'node:worker_threads';
+import type { PageAnswer, PageOrder } from './page-thread.ts';
+import { MustNotPublish } from './problems.ts';
+
+export interface PageWriter {
+  /** Takes a page. The promise holds back whoever makes pages faster than they are written; throws what went wrong. */
+  take(path: string, html: string): Promise<void>;
+  /** Waits until everything is written, and ends the thread: path → SHA-256. Throws the first thing that went wrong. */
+  finish(): Promise<ReadonlyMap<string, string>>;
+  /** Ends the thread whatever it does. */
+  stop(): Promise<unknown>;
+}
+
+/** At most `most` pages wait to be written. */
+export function pageWriter(order: PageOrder, most = 64): PageWriter {
+  const thread = new Worker(new URL('./page-thread.ts', import.meta.url), { workerData: order });
+  const digests = new Map<string, string>();
+  let underWay = 0;
+  let failed: Error | undefined;
+  let waiting: (() => void)[] = [];
+  const change = () => new Promise<void>((resolve) => waiting.push(resolve));
+  const changed = () => {
+    const told = waiting;
+    waiting = [];
+    for (const resolve of told) resolve();
+  };
+  thread.on('message', (answer: PageAnswer) => {
+    underWay--;
+    if ('sha256' in answer) digests.set(answer.path, answer.sha256);
+    else failed ??= problemOf(answer);
+    changed();
+  });
+  thread.on('error', (error) => {
+    failed ??= error as Error;
+    underWay = 0;
+    changed();
+  });
+  const demandNoFailure = () => {
+    if (failed) throw failed;
+  };
+  return {
+    async take(path, html) {
+      demandNoFailure();
+      underWay++;
+      thread.postMessage({ path, html });
+      while (underWay > most) await change();
+      demandNoFailure();
+    },
+    async finish() {
+      while (underWay > 0) await change();
+      await thread.terminate();
+      demandNoFailure();
+      return digests;
+    },
+    stop: () => thread.terminate(),
+  };
+}
+
+function problemOf({ problem, mustNotPublish, stack }: PageAnswer & { problem: string }): Error {
+  if (mustNotPublish) return new MustNotPublish(problem);
+  const error = new Error(problem);
+  if (stack !== undefined) error.stack = stack;
+  return error;
+}
