@@ -14,3 +14,8 @@ export function wording(): Wording {
 export function langOf(language: string = currentDossier().site.language): string | undefined {
   return language === interfaceTag(currentDossier().site) ? undefined : language;
 }
+
+/** The language of the page: that of the site’s own words. */
+export function pageLang(): string {
+  return interfaceTag(currentDossier().site);
+}

@@ -5,7 +5,7 @@ import { formatCitations } from '../citations/format.ts';
 import { noteStyleProblem } from '../citations/with-style.ts';
 import { renderedBefore, standsAlone } from '../markdown/alone.ts';
 import { renderBody } from '../markdown/render.ts';
-import type { Rendered } from '../markdown/types.ts';
+import type { Rendered, SiteVoice } from '../markdown/types.ts';
 import { interfaceTag, wordingIn } from '../interface/index.ts';
 import { sourcesOf } from '../model/case.ts';
 import { isoDay } from '../model/days.ts';
@@ -42,16 +42,25 @@ import { gather } from '../model/multimap.ts';
 export function buildDossier(examination: Examination, kept?: KeptParts): Dossier {
   const { corpus, living } = examination;
   const withheld = corpus.site.audience === 'family' ? new Set<string>() : living;
-  const wording = wordingIn(interfaceTag(corpus.site));
+  const tag = interfaceTag(corpus.site);
+  const wording = wordingIn(tag);
   const facts = withoutLiving(corpus, withheld);
   const citations = formatCitations(facts.records.values(), {
     language: corpus.site.language,
     before: kept?.citations,
     style: usableStyle(corpus.citationStyle?.text),
   });
+  const voiceIn = (language: string): SiteVoice => ({
+    tag,
+    words: wording.layout.prose,
+    ownLang: language === tag ? undefined : tag,
+    citationLang: /^en\b/i.test(language) ? undefined : 'en',
+  });
+  const languageOf = (kind: string, id: string) =>
+    (kind === 'record' ? facts.records.get(id)?.language : undefined) ?? corpus.site.language;
   const note = (record: string) => citations.notes.get(record) ?? { full: record, short: record };
   const render = (kind: 'case' | 'record' | 'person', id: string, body: string): Rendered => {
-    const ctx = bodyContext(corpus, kind, id, note);
+    const ctx = { ...bodyContext(corpus, kind, id, note), voice: voiceIn(languageOf(kind, id)) };
     return kept && standsAlone(body, ctx)
       ? renderedBefore(body, ctx, kept.bodies)
       : renderBody(body, ctx).rendered;
@@ -102,6 +111,7 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
     const narrative = render('case', c.id, c.body);
     const argument = renderBody(c.body, {
       ...bodyContext(corpus, 'case', c.id, note),
+      voice: voiceIn(corpus.site.language),
       inSection: { rank: 3, anchors: '_argument-' },
     }).rendered;
     const family = searchesForFamily(facts, c.subject);

@@ -67,8 +67,14 @@ let own: KeptParts | undefined;
 /** What this project keeps, read once in a process. */
 export function ownKept(): KeptParts {
   return (own ??= {
-    citations: keptIn(inProject('node_modules/.whence/cache/citations'), maker('citations', 'model')),
-    bodies: keptIn(inProject('node_modules/.whence/cache/bodies'), maker('markdown', 'model')),
+    citations: keptIn(
+      inProject('node_modules/.whence/cache/citations'),
+      maker('citations', 'model', 'interface', 'interface/en'),
+    ),
+    bodies: keptIn(
+      inProject('node_modules/.whence/cache/bodies'),
+      maker('markdown', 'model', 'interface', 'interface/en', 'interface/nb'),
+    ),
   });
 }
 
@@ -81,12 +87,19 @@ export function maker(...rooms: string[]): string | undefined {
     const hash = createHash('sha256').update(process.version);
     hash.update(readFileSync(inProject('package-lock.json')));
     for (const room of rooms)
-      for (const name of readdirSync(inProject(`src/${room}`)).sort())
+      for (const name of filesIn(inProject(`src/${room}`)))
         hash.update(`\0${name}\0`).update(readFileSync(inProject(`src/${room}/${name}`)));
     return hash.digest('base64url');
   } catch {
     return undefined;
   }
+}
+
+function filesIn(folder: string): string[] {
+  return readdirSync(folder, { withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => entry.name)
+    .sort();
 }
 
 function inProject(path: string): string {

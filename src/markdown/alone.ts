@@ -16,7 +16,9 @@ export function renderedBefore(
   ctx: BodyContext,
   before: { get(body: string): Rendered | undefined; set(body: string, rendered: Rendered): unknown },
 ): Rendered {
-  let rendered = before.get(body);
-  if (!rendered) before.set(body, (rendered = renderBody(body, ctx).rendered));
+  // What the site adds, the number of a note, is in its own language.
+  const key = ctx.voice ? `${ctx.voice.tag}\0${body}` : body;
+  let rendered = before.get(key);
+  if (!rendered) before.set(key, (rendered = renderBody(body, ctx).rendered));
   return rendered;
 }

@@ -1,15 +1,15 @@
 /** Elements of HTML that need more than their Markdown says. */
 import type { Element, ElementContent } from 'hast';
 import { contentLink } from './links.ts';
-import { element } from './notes.ts';
+import { element, inEnglish } from './notes.ts';
 import { isExternal, isSafeLink, mediaFile } from './safe-html.ts';
 
 /** A note that speaks of another; at its first mention the other’s way back leads here. */
-export function noteLink(number: number, first = false): Element {
+export function noteLink(number: number, first = false, words = inEnglish.words): Element {
   return element(
     'a',
     { href: `#note-${number}`, ...(first ? { id: `ref-${number}` } : {}) },
-    `note ${number}`,
+    words.note(number),
   );
 }
 

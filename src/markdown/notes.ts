@@ -4,8 +4,9 @@
  */
 import type { Element, ElementContent } from 'hast';
 import { toHtml } from 'hast-util-to-html';
+import { layout } from '../interface/en/layout.ts';
 import type { CitationNode } from './syntax.ts';
-import type { BodyContext, Note } from './types.ts';
+import type { BodyContext, Note, SiteVoice } from './types.ts';
 
 /** HTML as it stands, from the citations of records. Nothing of a body’s own text becomes such a node. */
 export function raw(html: string): ElementContent {
@@ -29,11 +30,13 @@ export function html(nodes: ElementContent[]): string {
 
 export class Notes {
   readonly #ctx: BodyContext;
+  readonly #voice: SiteVoice;
   readonly #notes: { content: ElementContent[]; records: string[] }[] = [];
   readonly #cited = new Set<string>();
 
   constructor(ctx: BodyContext) {
     this.#ctx = ctx;
+    this.#voice = ctx.voice ?? inEnglish;
   }
 
   /** Takes the next number; its content follows with `fill`. */
@@ -69,23 +72,44 @@ export class Notes {
     if (isShort) return this.#short(id, set ?? note.short, set === undefined ? after : '');
     const own = set !== undefined || says(plainText(note.item ?? note.full), after) ? '' : after;
     return [
-      raw(set ?? note.item ?? note.full),
-      { type: 'text', value: own },
-      ...(set !== undefined || note.item === undefined ? [] : [raw(note.held ?? '')]),
+      ...this.#citation(
+        raw(set ?? note.item ?? note.full),
+        { type: 'text', value: own },
+        ...(set !== undefined || note.item === undefined ? [] : [raw(note.held ?? '')]),
+      ),
       { type: 'text', value: ' (' },
-      element('a', { href: recordHref(id), ariaLabel: `record: ${plainText(note.short)}` }, 'record'),
+      element(
+        'a',
+        {
+          href: recordHref(id),
+          ariaLabel: this.#voice.words.recordOf(plainText(note.short)),
+          ...marked(this.#voice.ownLang),
+        },
+        this.#voice.words.record,
+      ),
       { type: 'text', value: ')' },
     ];
   }
 
   #short(id: string, words: string, after: string): ElementContent[] {
     const linked = /<a\b/.test(words) ? raw(words) : element('a', { href: recordHref(id) }, raw(words));
-    return [linked, { type: 'text', value: after }];
+    return [...this.#citation(linked), { type: 'text', value: after }];
+  }
+
+  /** A citation, marked as English in the text of somebody who writes in another language. */
+  #citation(...words: ElementContent[]): ElementContent[] {
+    const { citationLang } = this.#voice;
+    return citationLang === undefined ? words : [element('span', { lang: citationLang }, ...words)];
   }
 
   /** The mark of a note in the text and its copy. See the head of render.ts. */
   mark(number: number, first: boolean, margin: boolean): ElementContent[] {
-    return noteMark(number, first, margin && first ? this.#notes[number - 1]!.content : null);
+    return noteMark(
+      number,
+      first,
+      margin && first ? this.#notes[number - 1]!.content : null,
+      this.#voice.words,
+    );
   }
 
   all(): Note[] {
@@ -106,15 +130,16 @@ export function noteMark(
   number: number,
   first: boolean,
   copy: readonly ElementContent[] | null,
+  words: SiteVoice['words'] = layout.prose,
 ): ElementContent[] {
   const link = element(
     'a',
-    { href: `#note-${number}`, role: 'doc-noteref', ariaLabel: `note ${number}` },
+    { href: `#note-${number}`, role: 'doc-noteref', ariaLabel: words.note(number) },
     String(number),
   );
   const button = element(
     'button',
-    { type: 'button', popoverTarget: `note-${number}`, hidden: true, ariaLabel: `note ${number}` },
+    { type: 'button', popoverTarget: `note-${number}`, hidden: true, ariaLabel: words.note(number) },
     String(number),
   );
   const id = first ? { id: `ref-${number}` } : {};
@@ -123,6 +148,13 @@ export function noteMark(
   const label = element('span', { className: ['sidenote-number'] }, String(number));
   const hidden = { className: ['sidenote'], hidden: true, ariaHidden: 'true' };
   return [mark, element('span', hidden, label, ' ', ...forMargin(copy))];
+}
+
+/** What the site says where nobody has said in which language. */
+export const inEnglish: SiteVoice = { tag: 'en', words: layout.prose };
+
+function marked(lang: string | undefined) {
+  return lang === undefined ? {} : { lang };
 }
 
 function recordHref(id: string): string {

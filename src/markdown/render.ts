@@ -39,13 +39,13 @@ import type {
 } from 'mdast';
 import { defaultHandlers, toHast, type Handlers, type State } from 'mdast-util-to-hast';
 import { align, image, linkTo, noteLink } from './elements.ts';
-import { element, html, Notes } from './notes.ts';
+import { element, html, Notes, inEnglish } from './notes.ts';
 import { placeholders, schema } from './safe-html.ts';
 import { readBody } from './read.ts';
 import { Slugs } from './slugs.ts';
 import type { CitationNode, EvidenceNode } from './syntax.ts';
 import { phrasingOf, textOf, type AnyNode, type ComponentNode, type TagNode } from './tree.ts';
-import type { BodyContext, BodyProblem, Rendered, RenderedPart } from './types.ts';
+import type { BodyContext, BodyProblem, Rendered, RenderedPart, SiteVoice } from './types.ts';
 
 /** A body as HTML and components, with everything wrong in it. Takes any text and never throws. */
 export function renderBody(body: string, ctx: BodyContext): { rendered: Rendered; problems: BodyProblem[] } {
@@ -55,6 +55,7 @@ export function renderBody(body: string, ctx: BodyContext): { rendered: Rendered
 
 class Rendering {
   readonly #ctx: BodyContext;
+  readonly #voice: SiteVoice;
   readonly #notes: Notes;
   readonly #slugs = new Slugs();
   readonly #headings: Rendered['headings'] = [];
@@ -72,6 +73,7 @@ class Rendering {
 
   constructor(ctx: BodyContext) {
     this.#ctx = ctx;
+    this.#voice = ctx.voice ?? inEnglish;
     this.#notes = new Notes(ctx);
   }
 
@@ -185,7 +187,9 @@ class Rendering {
     if (!definition) return { type: 'text', value: '' };
     const inNote = this.#insideNote !== undefined;
     if (known !== undefined)
-      return this.#insert(() => (inNote ? [noteLink(known)] : this.#notes.mark(known, false, false)));
+      return this.#insert(() =>
+        inNote ? [noteLink(known, false, this.#voice.words)] : this.#notes.mark(known, false, false),
+      );
 
     const number = this.#notes.open();
     this.#footnotes.set(id, number);
@@ -197,7 +201,7 @@ class Rendering {
     const safe = sanitize({ type: 'root', children: made as ElementContent[] }, schema) as HastRoot;
     this.#notes.fill(number, this.#filled(safe.children as ElementContent[]), records);
     return this.#insert((margin) =>
-      inNote ? [noteLink(number, true)] : this.#notes.mark(number, true, margin),
+      inNote ? [noteLink(number, true, this.#voice.words)] : this.#notes.mark(number, true, margin),
     );
   }
 
@@ -207,7 +211,11 @@ class Rendering {
       const one = known
         ? element(
             'a',
-            { className: ['evidence-ref'], href: this.#ctx.evidenceHref(id), ariaLabel: `evidence ${id}` },
+            {
+              className: ['evidence-ref'],
+              href: this.#ctx.evidenceHref(id),
+              ariaLabel: this.#voice.words.evidence(id),
+            },
             id,
           )
         : element('span', { className: ['unresolved'] }, id);
@@ -232,7 +240,9 @@ class Rendering {
     const headers = (node.children[0]?.children ?? [])
       .map((cell) => textOf(cell).trim())
       .filter((text) => text !== '');
-    const label = [`Table ${++this.#tables}`, headers.join(', ')].filter((text) => text !== '').join(': ');
+    const label = [this.#voice.words.table(++this.#tables), headers.join(', ')]
+      .filter((text) => text !== '')
+      .join(': ');
     return element(
       'div',
       { className: ['table-scroll'], tabIndex: 0, role: 'region', ariaLabel: label },

@@ -1,3 +1,5 @@
+import type { Wording } from '../interface/index.ts';
+
 /** A rendered Markdown body: HTML and components in order, with the notes its citations made. */
 export interface Rendered {
   parts: RenderedPart[];
@@ -32,6 +34,17 @@ export interface BodyProblem {
   help: string;
 }
 
+/** What the site says inside the author’s text, and how languages are told apart there. English where nothing is said. */
+export interface SiteVoice {
+  /** The language of the site’s own words. */
+  tag: string;
+  words: Wording['layout']['prose'];
+  /** What the site’s own words are marked with where they are not in the author’s language. */
+  ownLang?: string | undefined;
+  /** The same of citations, which are worded in English. */
+  citationLang?: string | undefined;
+}
+
 /** What bodies may refer to. */
 export interface BodyContext {
   /** The kind of entry: evidence references and components are known only in cases. */
@@ -46,6 +59,7 @@ export interface BodyContext {
   hasMedia?(file: string): boolean;
   /** Where an evidence reference leads, `/cases/x/proof.html#e1`. */
   evidenceHref(id: string): string;
+  voice?: SiteVoice | undefined;
   /** Where the body is a section of a page: the rank its highest headings take, and how their anchors begin. */
   inSection?: { rank: number; anchors: string };
   /**

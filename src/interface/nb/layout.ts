@@ -1,3 +1,48 @@
 import type { layout as English } from '../en/layout.ts';
 
-export const layout: typeof English = {};
+export const layout: typeof English = {
+  skip: 'Gå til teksten',
+  site: 'Nettstedet',
+  whereYouAre: 'Hvor du er',
+  guide: 'Veiledning (på engelsk)',
+  onThisPage: 'På denne siden',
+  find: 'Finn',
+  nav: {
+    cases: 'Saker',
+    people: 'Personer',
+    associates: 'Omkrets',
+    records: 'Kilder',
+    places: 'Steder',
+    searches: 'Søk',
+    sources: 'Kildeliste',
+    method: 'Metode',
+    about: 'Om',
+  },
+  invented: {
+    title: 'En oppdiktet familie',
+    text: 'Disse menneskene har aldri levd; kildene er laget for å vise hvordan en sak blir ført. Stedene finnes.',
+  },
+  family: {
+    title: 'Bare for familien',
+    text: 'Disse sidene kan fortelle om nålevende. Ikke gi dem videre, og ikke legg dem der andre kan lese dem.',
+  },
+  corrections: (contact) => ['Rettelser og spørsmål: ', contact, '.'],
+  caution: (method) => [
+    'En konklusjon her er en begrunnet mening ut fra de funnene som er gjort. Den kan endres, og den er ikke noe juridisk bevis. ',
+    method('Slik blir status regnet ut'),
+    '.',
+  ],
+  published: (day, whence) => [`Per ${day}. Utgitt med `, whence, '.'],
+  feed: 'Nytt om sakene',
+  notes: 'Noter',
+  backToText: (note) => `Tilbake til teksten ved note ${note}`,
+  close: 'Lukk',
+  seeSightLines: (drawing) => ['Se tegningen av ', drawing('siktelinjene'), '.'],
+  prose: {
+    note: (number) => `note ${number}`,
+    record: 'kilden',
+    recordOf: (citation) => `kilden: ${citation}`,
+    evidence: (id) => `funn ${id}`,
+    table: (number) => `Tabell ${number}`,
+  },
+};
