@@ -64,3 +64,8 @@ export const find = '/search.html';
 export const surnames = '/surnames.html';
 /** How the site looks, and why. */
 export const style = '/style.html';
+/** New and changed cases, for feed readers. */
+export const feed = '/feed.xml';
+/** The picture beside a link to the home page, and to a case. */
+export const cardOfHome = '/cards/home.png';
+export const cardOfCase = (id: string): string => `/cards/cases/${id}.png`;

@@ -27,6 +27,7 @@ import type { JourneysView } from './journeys.ts';
 import type { KinshipView } from './kinship.ts';
 import type { LibraryView } from './library.ts';
 import type { PlanView } from './plan.ts';
+import type { PublishingView } from './publishing.ts';
 
 export interface Dossier {
   site: Site;
@@ -52,6 +53,8 @@ export interface Dossier {
   sources: SourceEntry[];
   /** The citations of all records, to copy. */
   library: LibraryView;
+  /** Its news and its cards for links; `null` where it has no address or is for the family only. */
+  publishing: PublishingView | null;
   findings: Finding[];
 }
 
