@@ -1,61 +1,43 @@
 /** Sentences about those beside a family, for findings, pages and tables alike. */
+import { english, type Wording } from '../interface/index.ts';
 import type { Facts } from '../model/facts.ts';
 import { parseName } from '../reasoning/names/parse-name.ts';
 import type { AssociateRole, FamilyAssociates, Sighting } from '../reasoning/associates/types.ts';
 import { yearOf } from '../reasoning/associates/namings.ts';
 
-/** The word for a part, and for several who play it. */
-export const roleNames: Readonly<Record<AssociateRole, string>> = {
-  witness: 'witness',
-  sponsor: 'sponsor',
-  neighbour: 'neighbour',
-  'fellow-passenger': 'fellow passenger',
-  household: 'in the household',
-  grantor: 'dealt in land or money',
-  bondsman: 'bondsman or executor',
-  informant: 'informant',
-  mourner: 'mourner',
-  'fellow-worker': 'worked with them',
-  other: 'named beside them',
-};
-
 /** A chance in words: “1 in 400 by accident”. */
-export function byAccident(chance: number): string {
-  if (chance >= 0.5) return 'as likely as not by accident';
-  if (chance < 1e-6) return 'less than 1 in 1,000,000 by accident';
+export function byAccident(chance: number, wording: Wording = english): string {
+  const t = wording.associates.byAccident;
+  if (chance >= 0.5) return t.asLikely;
+  if (chance < 1e-6) return t.hardly;
   const tries = 1 / chance;
-  const rounded = tries < 10 ? Math.round(tries) : Number(tries.toPrecision(tries < 100 ? 1 : 2));
-  return `1 in ${grouped(rounded)} by accident`;
-}
-
-/** A whole number with commas. */
-export function grouped(n: number): string {
-  return String(n).replace(/\B(?=(?:\d{3})+$)/g, ',');
+  return t.oneIn(tries < 10 ? Math.round(tries) : Number(tries.toPrecision(tries < 100 ? 1 : 2)));
 }
 
 /** “the Phelan and Kirwan family”; where surnames are patronymics, “the family of Ole Johannesen Rinde”. */
 export function familyName(
   facts: Pick<Facts, 'people'>,
   { subjects }: Pick<FamilyAssociates, 'subjects'>,
+  wording: Wording = english,
 ): string {
+  const t = wording.associates;
   const people = subjects.flatMap((id) => {
     const person = facts.people.get(id);
     return person && !person.placeholder ? [person.name] : [];
   });
-  if (people.length === 0) return 'the family';
+  if (people.length === 0) return t.theFamily;
   const surnames = people.map((name) => parseName(name));
   return surnames.some(({ surname, patronymic }) => surname === '' || patronymic)
-    ? `the family of ${inList(people)}`
-    : `the ${inList([...new Set(surnames.map(({ surname }) => surname))])} family`;
-}
-
-/** “a”, “a and b”, “a, b and c”. */
-export function inList(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+    ? t.familyOf(people)
+    : t.familyNamed([...new Set(surnames.map(({ surname }) => surname))]);
 }
 
 /** “neighbour 1851 and 1870, sponsor 1873”: parts in the order in which they were first played, each with its years. */
-export function rolesInYears(facts: Facts, sightings: readonly Pick<Sighting, 'role' | 'record'>[]): string {
+export function rolesInYears(
+  facts: Facts,
+  sightings: readonly Pick<Sighting, 'role' | 'record'>[],
+  wording: Wording = english,
+): string {
   const years = new Map<AssociateRole, Set<number>>();
   for (const { role, record } of sightings) {
     const list = years.get(role) ?? years.set(role, new Set()).get(role)!;
@@ -66,7 +48,17 @@ export function rolesInYears(facts: Facts, sightings: readonly Pick<Sighting, 'r
     .map(([role, list]) => {
       const sorted = [...list].sort((a, b) => a - b);
       const told = sorted.length > 3 ? [`${sorted[0]}–${sorted.at(-1)}`] : sorted.map(String);
-      return [roleNames[role], inList(told)].filter(Boolean).join(' ');
+      return wording.associates.roleInYears(wording.associates.roles[role], told);
     })
     .join(', ');
+}
+
+/** A mean as a reader would say it: “1.3”, “0.02”, “fewer than 0.01”. */
+export function aboutSoMany(mean: number, { associates: t }: Wording = english): string {
+  return mean < 0.01 ? t.hardlyAny : t.about(mean >= 10 ? mean : Number(mean.toPrecision(2)));
+}
+
+/** A whole number with commas. */
+export function grouped(n: number): string {
+  return english.everywhere.figures(n);
 }

@@ -1,16 +1,19 @@
 /** Those who keep turning up beside a family, for the pages and the table. */
 import { civil } from '../model/days.ts';
+import { english, type Wording } from '../interface/index.ts';
 import type { Facts } from '../model/facts.ts';
+import { worded } from '../model/said.ts';
 import { caseFamilies } from '../reasoning/associates/associates.ts';
 import { dayOf, yearOf } from '../reasoning/associates/namings.ts';
 import type {
   Associate,
   AssociateRole,
   FamilyAssociates,
+  RarityBecause,
   StatedOrigin,
 } from '../reasoning/associates/types.ts';
 import { groupsOf } from './associate-groups.ts';
-import { byAccident, familyName, grouped, rolesInYears } from './associate-words.ts';
+import { aboutSoMany, byAccident, familyName, rolesInYears } from './associate-words.ts';
 import { csvLine } from './csv.ts';
 
 export interface AssociatesView {
@@ -97,45 +100,45 @@ export interface AssociateMark {
 export const mostShown = { recurring: 300, once: 300 } as const;
 
 /** The associates of every family that a case is about. */
-export function associatesView(facts: Facts): AssociatesView {
+export function associatesView(facts: Facts, wording: Wording = english): AssociatesView {
   const families = shownFamilies(facts);
   return {
-    families: families.map((family) => familyView(facts, family)),
-    marks: marksOf(facts, families),
+    families: families.map((family) => familyView(facts, family, wording)),
+    marks: marksOf(facts, families, wording),
   };
 }
 
-/** All sightings of the associates as comma-separated values. */
-export function associatesCsv(facts: Facts): string {
-  return [...csvLines(facts, shownFamilies(facts))].join('');
+/** All sightings of the associates as comma-separated values. Headings and codes are English, whatever the site speaks. */
+export function associatesCsv(facts: Facts, wording: Wording = english): string {
+  return [...csvLines(facts, shownFamilies(facts), wording)].join('');
 }
 
 function shownFamilies(facts: Facts): FamilyAssociates[] {
   return caseFamilies(facts).filter(({ subjects }) => subjects.some((id) => facts.people.has(id)));
 }
 
-function familyView(facts: Facts, family: FamilyAssociates): AssociateFamilyView {
+function familyView(facts: Facts, family: FamilyAssociates, wording: Wording): AssociateFamilyView {
   const back = family.associates.filter(({ records }) => records > 1);
   const single = family.associates.filter(({ records }) => records < 2);
   const shown = back.slice(0, mostShown.recurring);
   const byId = new Map(family.associates.map((one) => [one.id, one]));
   return {
     id: family.subjects.find((id) => facts.people.has(id))!,
-    name: familyName(facts, family),
+    name: familyName(facts, family, wording),
     subjects: family.subjects.filter((id) => facts.people.has(id)),
     records: family.records.length,
     met: family.met,
     metOnce: family.metOnce,
     recurring: family.recurring,
-    accident: aboutSoMany(family.expectedByAccident),
+    accident: aboutSoMany(family.expectedByAccident, wording),
     tooCommon: family.tooCommon,
-    associates: shown.map((one) => associateView(facts, one)),
+    associates: shown.map((one) => associateView(facts, one, wording)),
     left: back.length - shown.length,
     once: single.slice(0, mostShown.once).map((one) => ({
       id: one.id,
       name: one.name,
       ...(one.person === undefined ? {} : { person: one.person }),
-      seen: seenViews(facts, one)[0]!,
+      seen: seenViews(facts, one, wording)[0]!,
     })),
     onceLeft: Math.max(0, single.length - mostShown.once),
     surnames: family.surnames.slice(0, 60).map(({ associates, ...group }) => ({
@@ -146,26 +149,42 @@ function familyView(facts: Facts, family: FamilyAssociates): AssociateFamilyView
   };
 }
 
-function associateView(facts: Facts, one: Associate): AssociateView {
+function associateView(facts: Facts, one: Associate, wording: Wording): AssociateView {
   return {
     id: one.id,
     ...(one.person === undefined ? {} : { person: one.person }),
     name: one.name,
     spellings: one.names.filter((name) => name !== one.name),
     byName: one.byName.length,
-    seen: seenViews(facts, one),
+    seen: seenViews(facts, one, wording),
     records: one.records,
     years: yearsText(one),
-    parts: rolesInYears(facts, one.sightings),
-    chance: byAccident(one.chance),
+    parts: rolesInYears(facts, one.sightings, wording),
+    chance: byAccident(one.chance, wording),
     odds: one.chance,
-    because: `${one.rarity.because} Expected by chance in ${aboutSoMany(one.expected)} other records.`,
+    because: `${rarityWords(one.rarity.because, wording)} ${wording.associates.expected(aboutSoMany(one.expected, wording))}`,
     origins: one.origins,
     leads: one.origins.some(({ lead }) => lead),
   };
 }
 
-function seenViews(facts: Facts, { sightings }: Associate): SeenView[] {
+/** How common the name is, in whole sentences. */
+function rarityWords(because: RarityBecause, { associates: t, identity }: Wording): string {
+  switch (because.of) {
+    case 'names':
+      return [because.surname, because.given]
+        .map((reason) => identity.reason(reason).replace(/\.?$/, '.'))
+        .join(' ');
+    case 'list':
+      return t.rarity.list;
+    case 'crowd':
+      return t.rarity.crowd(because.people, identity.reason(because.reason));
+    case 'part-of-a-name':
+      return t.rarity.partOfName;
+  }
+}
+
+function seenViews(facts: Facts, { sightings }: Associate, wording: Wording): SeenView[] {
   return sightings.map(({ ref, record, role, as }) => {
     const year = yearOf(facts, record);
     const day = dayOf(facts, record);
@@ -173,7 +192,7 @@ function seenViews(facts: Facts, { sightings }: Associate): SeenView[] {
       ref,
       record,
       role,
-      as,
+      as: worded(as, wording.associates.parts),
       ...(year === undefined ? {} : { year }),
       ...(day === null ? {} : { when: fraction(day) }),
     };
@@ -188,19 +207,17 @@ function fraction(day: number): number {
 const yearsText = ({ years }: Associate) =>
   !years ? '' : years.first === years.last ? String(years.first) : `${years.first}–${years.last}`;
 
-/** A mean as a reader would say it: “1.3”, “0.02”, “fewer than 0.01”. */
-export function aboutSoMany(mean: number): string {
-  if (mean < 0.01) return 'fewer than 0.01';
-  return `about ${mean >= 10 ? grouped(Math.round(mean)) : String(Number(mean.toPrecision(2)))}`;
-}
-
-function marksOf(facts: Facts, families: readonly FamilyAssociates[]): Map<string, AssociateMark[]> {
+function marksOf(
+  facts: Facts,
+  families: readonly FamilyAssociates[],
+  wording: Wording,
+): Map<string, AssociateMark[]> {
   const marks = new Map<string, AssociateMark[]>();
   const put = (ref: string, mark: AssociateMark) => marks.set(ref, [...(marks.get(ref) ?? []), mark]);
   for (const family of families) {
     const base = {
       family: family.subjects.find((id) => facts.people.has(id))!,
-      familyName: familyName(facts, family),
+      familyName: familyName(facts, family, wording),
     };
     for (const person of family.family)
       for (const ref of facts.people.get(person)?.mentions ?? [])
@@ -214,7 +231,7 @@ function marksOf(facts: Facts, families: readonly FamilyAssociates[]): Map<strin
         put(ref, {
           ...base,
           associate: one.id,
-          parts: rolesInYears(facts, others),
+          parts: rolesInYears(facts, others, wording),
           byName: named.has(ref),
         });
       }
@@ -223,7 +240,7 @@ function marksOf(facts: Facts, families: readonly FamilyAssociates[]): Map<strin
   return marks;
 }
 
-function* csvLines(facts: Facts, families: readonly FamilyAssociates[]): Generator<string> {
+function* csvLines(facts: Facts, families: readonly FamilyAssociates[], wording: Wording): Generator<string> {
   yield csvLine([
     'family',
     'associate',
@@ -253,7 +270,7 @@ function* csvLines(facts: Facts, families: readonly FamilyAssociates[]): Generat
           one.names.join('; '),
           one.person ?? '',
           sighting.role,
-          sighting.as,
+          worded(sighting.as, wording.associates.parts),
           sighting.record,
           at < 0 ? '' : sighting.ref.slice(at + 1),
           facts.records.get(sighting.record)?.made ?? '',

@@ -1,4 +1,5 @@
 /** Who travelled together, and who came after whom, for the pages and the table. */
+import { english, type Wording } from '../interface/index.ts';
 import { isoDay } from '../model/days.ts';
 import { mentionAt, type Facts } from '../model/facts.ts';
 import type { Arrival } from '../reasoning/migration/arrivals.ts';
@@ -7,7 +8,7 @@ import type { Party } from '../reasoning/migration/types.ts';
 import { voyagesOf, type Voyage } from '../reasoning/migration/voyages.ts';
 import { chainsOf, type Chain, type Wave } from '../reasoning/migration/waves.ts';
 import { kinOf } from '../reasoning/kin.ts';
-import { byAccident, inList } from './associate-words.ts';
+import { byAccident } from './associate-words.ts';
 import { csvLine } from './csv.ts';
 import {
   accidentOfParty,
@@ -43,7 +44,7 @@ export interface PartyView {
   members: PartyMemberView[];
   shared: string[];
   /** The place all who state one share, or why there is none, in words. */
-  origin: { place?: string; says: string };
+  origin: { place?: string; says: string; after: string };
   /** How easily strangers would look so, in words. */
   accident: string;
 }
@@ -105,7 +106,7 @@ const most = { voyages: 60, partiesOfVoyage: 12, names: 8, chains: 24, waves: 24
 const overlap = 0.5;
 
 /** Travelling parties, journeys and chains of the whole content. */
-export function journeysView(facts: Facts): JourneysView {
+export function journeysView(facts: Facts, wording: Wording = english): JourneysView {
   const parties = new Map<string, RecordParties>();
   for (const record of facts.records.values()) {
     if (travellersOf(facts, record).length === 0) continue;
@@ -116,7 +117,7 @@ export function journeysView(facts: Facts): JourneysView {
       entries: reading.entries,
       alone: reading.entries - reading.parties.reduce((sum, { members }) => sum + members.length, 0),
       alphabetical: reading.alphabetical,
-      parties: reading.parties.map((party) => partyView(facts, party)),
+      parties: reading.parties.map((party) => partyView(facts, party, wording)),
     });
   }
   const voyages = voyagesOf(facts).filter(
@@ -129,14 +130,14 @@ export function journeysView(facts: Facts): JourneysView {
   const shown = distinct(telling);
   return {
     parties,
-    voyages: voyages.slice(0, most.voyages).map((voyage) => voyageView(facts, voyage, parties)),
+    voyages: voyages.slice(0, most.voyages).map((voyage) => voyageView(facts, voyage, parties, wording)),
     voyagesLeft: Math.max(0, voyages.length - most.voyages),
-    chains: shown.slice(0, most.chains).map(chainView),
+    chains: shown.slice(0, most.chains).map((chain) => chainView(chain, wording)),
     chainsLeft: Math.max(0, shown.length - most.chains) + left,
   };
 }
 
-function partyView(facts: Facts, party: Party): PartyView {
+function partyView(facts: Facts, party: Party, wording: Wording): PartyView {
   return {
     anchor: `party-${party.id.slice(party.id.indexOf('#') + 1)}`,
     members: party.members.map((member) => {
@@ -145,19 +146,25 @@ function partyView(facts: Facts, party: Party): PartyView {
       const person = kinOf(facts).owner(member.ref);
       return {
         ref: member.ref,
-        name: mention?.name ?? 'no name given',
+        name: mention?.name ?? wording.journeys.noName,
         ...(person !== undefined && facts.people.has(person) ? { person } : {}),
         ...(line === undefined ? {} : { line }),
-        reasons: memberReasons(facts, member, party.members.length),
+        reasons: memberReasons(facts, member, party.members.length, wording),
       };
     }),
-    shared: sharedSentences(facts, party),
-    origin: originSentence(facts, party),
-    accident: accidentOfParty(party),
+    shared: sharedSentences(facts, party, wording),
+    origin: originSentence(facts, party, wording),
+    accident: accidentOfParty(party, wording),
   };
 }
 
-function voyageView(facts: Facts, voyage: Voyage, parties: ReadonlyMap<string, RecordParties>): VoyageView {
+function voyageView(
+  facts: Facts,
+  voyage: Voyage,
+  parties: ReadonlyMap<string, RecordParties>,
+  wording: Wording,
+): VoyageView {
+  const t = wording.journeys;
   const { id, records, ship, from, to, sailed, arrived } = voyage;
   const all = records.flatMap((record) =>
     (parties.get(record)?.parties ?? []).map((party) => ({
@@ -178,10 +185,13 @@ function voyageView(facts: Facts, voyage: Voyage, parties: ReadonlyMap<string, R
     records,
     joins: voyage.joins.map(({ by, same, chance }) =>
       by === 'ship'
-        ? 'The lists name one ship, on days a few apart.'
-        : `${same.length} people stand on both lists with the same names and ages: ${inList(
-            same.slice(0, 6).map(([ref]) => mentionAt(facts, ref)?.mention.name ?? 'no name given'),
-          )}${same.length > 6 ? ', and others' : ''} (${byAccident(chance ?? 1)}).`,
+        ? t.voyage.oneShip
+        : t.voyage.samePeople(
+            same.length,
+            same.slice(0, 6).map(([ref]) => mentionAt(facts, ref)?.mention.name ?? t.noName),
+            same.length > 6,
+            byAccident(chance ?? 1, wording),
+          ),
     ),
     travellers: Math.max(...records.map((record) => travellersOf(facts, facts.records.get(record)!).length)),
     parties: all.slice(0, most.partiesOfVoyage),
@@ -203,35 +213,35 @@ function distinct(chains: readonly Chain[]): Chain[] {
   return kept.map(({ chain }) => chain);
 }
 
-function chainView(chain: Chain): ChainView {
+function chainView(chain: Chain, wording: Wording): ChainView {
+  const t = wording.journeys;
   const waves = chain.waves.slice(0, most.waves);
+  const { units, of, chance, share } = chain;
   return {
     id: chain.id,
     origin: chain.origin,
     destination: chain.destination,
     travellers: chain.travellers,
-    waves: waves.map((wave, i) => waveView(wave, chain.waves[i - 1], chain.waves)),
+    waves: waves.map((wave, i) => waveView(wave, chain.waves[i - 1], chain.waves, wording)),
     wavesLeft: chain.waves.length - waves.length,
     accident:
-      chain.units < 2
-        ? 'They are one family, so that it says nothing of others of the place.'
-        : chain.chance === undefined
-          ? 'How many people lived there is not known, and so not how easily this comes about by accident.'
-          : `${chain.units} of ${chain.of} families and lone travellers known to have gone there from the same country came from this one place: ${byAccident(chain.chance)}.`,
+      units < 2
+        ? t.oneFamily
+        : chance === undefined
+          ? t.notKnownHowMany
+          : t.unitsOf(units, of, byAccident(chance, wording)),
     model:
-      chain.share && chain.units > 1
-        ? `Reckoned from this: ${chain.share.because} (${chain.share.source}).`
-        : '',
+      share && units > 1 ? t.model(share.people, share.whole, share.country, share.kind, share.source) : '',
   };
 }
 
-function waveView(wave: Wave, before: Wave | undefined, all: readonly Wave[]): WaveView {
+function waveView(wave: Wave, before: Wave | undefined, all: readonly Wave[], wording: Wording): WaveView {
   const when = whenOf(wave.arrivals[0]!);
   const last = whenOf(wave.arrivals.at(-1)!);
   return {
     when,
     ...(last.slice(0, 7) === when.slice(0, 7) ? {} : { until: last }),
-    ...(before ? { gap: gapSince(before, wave) } : {}),
+    ...(before ? { gap: gapSince(before, wave, wording) } : {}),
     gapYears: before ? Math.max(0, wave.first - before.last) / 365.2425 : 0,
     travellers: wave.arrivals.slice(0, most.travellers).map(({ who, name, person, refs, from }) => ({
       who,
@@ -241,20 +251,22 @@ function waveView(wave: Wave, before: Wave | undefined, all: readonly Wave[]): W
       told: from === 'told',
     })),
     travellersLeft: Math.max(0, wave.arrivals.length - most.travellers),
-    links: linksOf(wave, all),
+    links: linksOf(wave, all, wording),
   };
 }
 
 /** “4 years 8 months later”; only in years where one side is known to the year. */
-function gapSince(before: Wave, wave: Wave): string {
+function gapSince(before: Wave, wave: Wave, wording: Wording): string {
+  const t = wording.journeys;
   const rough = [before.arrivals.at(-1)!, wave.arrivals[0]!].some(({ first, last }) => last - first > 31);
-  if (!rough) return `${gapInWords(before.last, wave.first)} later`;
+  if (!rough) return t.later(gapInWords(before.last, wave.first, wording));
   const years = Math.round((wave.first + wave.arrivals[0]!.last - before.last - before.first) / 2 / 365.2425);
-  return years < 1 ? 'within a year or so' : `about ${years} ${years === 1 ? 'year' : 'years'} later`;
+  return years < 1 ? t.withinAYear : t.yearsLater(years);
 }
 
 /** One sentence for each earlier traveller the wave is joined to. */
-function linksOf(wave: Wave, all: readonly Wave[]): WaveView['links'] {
+function linksOf(wave: Wave, all: readonly Wave[], wording: Wording): WaveView['links'] {
+  const t = wording.journeys.links;
   const nameOf = (who: string) =>
     all.flatMap(({ arrivals }) => arrivals).find((arrival) => arrival.who === who)?.name ?? who;
   const groups = new Map<string, Wave['links'][number][]>();
@@ -264,13 +276,11 @@ function linksOf(wave: Wave, all: readonly Wave[]): WaveView['links'] {
   }
   return [...groups.values()].map((links) => {
     const [first] = links as [Wave['links'][number]];
-    const names = inList(links.map(({ who }) => nameOf(who)));
+    const names = links.map(({ who }) => nameOf(who));
     const says =
-      first.kind === 'kin'
-        ? `${names} ${links.length === 1 ? 'is' : 'are'} joined by kinship or marriage to ${nameOf(first.to)}, who had gone before.`
-        : first.kind === 'surname'
-          ? `${names} ${links.length === 1 ? 'has' : 'have'} the surname of ${nameOf(first.to)}, who had gone before.`
-          : `${links.map(({ because }) => because).join('; ')}, whom the list of the earlier journey names.`;
+      first.kind === 'joining'
+        ? t.joining(links.flatMap(({ joined }) => joined ?? []))
+        : t[first.kind](names, nameOf(first.to));
     return { says, refs: [...new Set(links.flatMap(({ refs }) => refs))], wave: first.wave };
   });
 }

@@ -1,6 +1,6 @@
 /** What should exist of a case's people, what was searched, and what to search next, for the pages and the terminal. */
-import { fieldsInWords } from '../catalogue/series-fields.ts';
-import type { EntryEvent } from '../catalogue/series/types.ts';
+import { tellingOf } from '../catalogue/series-fields.ts';
+import { english, type Wording } from '../interface/index.ts';
 import type { Case } from '../model/case.ts';
 import { civil } from '../model/days.ts';
 import type { Facts } from '../model/facts.ts';
@@ -12,8 +12,8 @@ import {
   type Plan,
   type PlanPerson,
 } from '../reasoning/coverage/plan.ts';
-import { yearsOf } from '../reasoning/coverage/reasons.ts';
 import type { CaseResult } from '../reasoning/types.ts';
+import { cautionWords, memberWords, whyWords, yearsOf, type CautionView } from './plan-words.ts';
 
 export interface PlanView {
   /** How near the case has come, in a sentence. */
@@ -48,6 +48,7 @@ export interface SearchView {
   years: string;
   /** How worth it, in words and as a share. */
   strength: Strength;
+  worth: string;
   gain: number;
   people: (Named & { what: string })[];
   why: { label: string; value: number; because: string }[];
@@ -55,12 +56,12 @@ export interface SearchView {
   fields: string[];
   spellings: string[];
   watch: string[];
-  cautions: string[];
+  cautions: CautionView[];
   /** Searches of part of the years. */
   searched: string[];
 }
 
-export type Strength = 'well worth it' | 'worth it' | 'a long shot';
+export type Strength = 'strong' | 'fair' | 'slight';
 
 export interface MissingView extends Named {
   series: string;
@@ -81,7 +82,10 @@ export interface SearchedView extends Named {
 export interface LostView {
   series: string;
   title: string;
+  /** As the catalogue or the author has it. */
   why: string;
+  /** The catalogue’s, which is in English. */
+  builtIn: boolean;
   /** Whose entries are lost with it, with the years: “Maurice Phelan 1861”. */
   people: string[];
   substitutes: { series: string; title: string }[];
@@ -111,60 +115,32 @@ export interface CoverageRow {
   why: string | undefined;
 }
 
-/** How an entry's status is said. */
-export const statusWords: Readonly<Record<Status, string>> = {
-  found: 'found',
-  searched: 'searched, not found',
-  unreadable: 'unreadable',
-  unavailable: 'not available',
-  lost: 'lost',
-  open: 'open',
-};
-
-const factorWords = {
-  there: 'That it exists and is found',
-  tells: 'That it names a place',
-  nearer: 'How much nearer that is',
-  close: 'How far it holds for the person of the case',
-} as const;
-
-/** What makes an entry, as a person's part in it. */
-const eventWords: Readonly<Record<EntryEvent, string>> = {
-  census: 'counted',
-  birth: 'birth or baptism',
-  marriage: 'marriage',
-  death: 'death or burial',
-  arrival: 'arrival',
-  departure: 'departure',
-  naturalization: 'citizenship',
-  residence: 'years lived there',
-  childhood: 'school years',
-  service: 'years of service',
-  biography: 'biography',
-};
-
 /** So many searches and people are shown on a page. */
 const mostOpen = 12;
 const mostPeople = 10;
 const mostMissing = 40;
 const mostSearched = 60;
 
-/** The research plan of a case; all of it where `all` is set. */
-export function planView(facts: Facts, c: Case, result?: CaseResult | null, all = false): PlanView {
+/** The research plan of a case in the words of a language; all of it where `all` is set. */
+export function planView(
+  facts: Facts,
+  c: Case,
+  result?: CaseResult | null,
+  all = false,
+  wording: Wording = english,
+): PlanView {
+  const t = wording.plan;
   const plan = planOf(facts, c.id, result);
   const open = all ? plan.open : plan.open.slice(0, mostOpen);
   const drawn = plan.people.filter(({ coverage }) => coverage.entries.length > 0);
   const people = all ? drawn : drawn.slice(0, mostPeople);
   const undrawn = drawn.length - people.length + plan.leftOut;
   return {
-    stands: standsSentence(facts, c, plan),
-    open: open.map((search) => searchView(facts, search)),
-    more:
-      open.length < plan.open.length
-        ? `${plan.open.length - open.length} more are open, each worth less than these; npm run plan -- ${c.id} --all lists them.`
-        : null,
+    stands: standsSentence(facts, c, plan, wording),
+    open: open.map((search) => searchView(facts, search, plan, wording)),
+    more: open.length < plan.open.length ? t.moreOpen(plan.open.length - open.length, c.id) : null,
     missing: plan.missing.slice(0, all ? undefined : mostMissing).map(({ person, entry, searched }) => ({
-      ...named(facts, person),
+      ...named(facts, person, wording),
       series: entry.series.id,
       title: entry.series.title,
       year: civil(entry.first).year,
@@ -172,10 +148,10 @@ export function planView(facts: Facts, c: Case, result?: CaseResult | null, all 
       searched,
     })),
     searched: plan.searched.slice(0, all ? undefined : mostSearched).map(({ person, entry }) => ({
-      ...named(facts, person),
+      ...named(facts, person, wording),
       series: entry.series.id,
       title: entry.series.title,
-      years: yearsOf(entry.first, entry.last),
+      years: yearsOf(entry, wording),
       status: entry.status,
       searches: entry.searches,
     })),
@@ -183,91 +159,96 @@ export function planView(facts: Facts, c: Case, result?: CaseResult | null, all 
       series: lost.series,
       title: lost.title,
       why: lost.why.endsWith('.') ? lost.why : `${lost.why}.`,
-      people: [...byPerson(lost.people)].map(([name, years]) => `${name} ${years.join(', ')}`),
+      builtIn: facts.series.get(lost.series)?.builtIn ?? false,
+      people: [...byPerson(lost.people, wording)].map(([name, years]) => `${name} ${years.join(', ')}`),
       substitutes: lost.substitutes.map((series) => ({
         series,
         title: facts.series.get(series)?.title ?? series,
       })),
       because: lost.because,
     })),
-    people: people.map((person) => coverageView(facts, person)),
-    leftOut:
-      undrawn > 0
-        ? `The records of ${undrawn} more ${undrawn === 1 ? 'person' : 'people'} around the case are not drawn here.`
-        : null,
+    people: people.map((person) => coverageView(facts, person, wording)),
+    leftOut: undrawn > 0 ? t.notDrawn(undrawn) : null,
   };
 }
 
-function byPerson(list: readonly { person: PlanPerson; entry: Covered }[]): Map<string, string[]> {
+function byPerson(
+  list: readonly { person: PlanPerson; entry: Covered }[],
+  wording: Wording,
+): Map<string, string[]> {
   const found = new Map<string, string[]>();
   for (const { person, entry } of list) {
     const years = found.get(person.life.name) ?? [];
-    years.push(yearsOf(entry.first, entry.last));
+    years.push(yearsOf(entry, wording));
     found.set(person.life.name, years);
   }
   return found;
 }
 
-const reachWords = {
-  country: 'the country',
-  county: 'the county',
-  parish: 'the parish or town',
-  townland: 'the very place',
-} as const;
-
-function standsSentence(facts: Facts, c: Case, { reached, settled }: Plan): string {
+function standsSentence(facts: Facts, c: Case, { reached, settled }: Plan, wording: Wording): string {
+  const { stands } = wording.plan;
   const answer = c.conclusion?.place ?? c.hypothesis?.place;
-  const at = answer === undefined ? '' : ` (${nameOf(facts, answer)})`;
-  if (reached === null) return 'No evidence of the case names a place yet, so that any place is gain.';
-  if (settled === reached)
-    return `Two independent items of evidence reach ${reachWords[reached]}${reached === 'townland' || reached === 'parish' ? at : ''}. What is listed here would make that firmer${reached === 'townland' ? '' : ', or bring it nearer'}.`;
-  return `The evidence comes down to ${reachWords[reached]}, ${settled === null ? 'nowhere yet on two independent items' : `on two independent items only to ${reachWords[settled]}`}. What is listed here would bring it nearer, or add the second item.`;
+  if (reached === null) return stands.nowhere;
+  return settled === reached
+    ? stands.settled(reached, answer === undefined ? undefined : nameOf(facts, answer))
+    : stands.onTheWay(reached, settled);
 }
 
-function named(facts: Facts, { life, words }: PlanPerson): Named {
-  return { person: facts.people.has(life.id) ? life.id : undefined, name: life.name, words };
+function named(facts: Facts, person: PlanPerson, wording: Wording): Named {
+  const { life } = person;
+  return {
+    person: facts.people.has(life.id) ? life.id : undefined,
+    name: life.name,
+    words: memberWords(person, wording),
+  };
 }
 
 function nameOf(facts: Facts, place: string): string {
   return facts.places.get(place)?.name ?? place;
 }
 
-function searchView(facts: Facts, search: OpenSearch): SearchView {
+function searchView(facts: Facts, search: OpenSearch, plan: Plan, wording: Wording): SearchView {
+  const strength = search.gain >= 0.12 ? 'strong' : search.gain >= 0.03 ? 'fair' : 'slight';
   return {
     id: search.id,
     series: search.series,
     title: search.title,
     place: search.place,
     placeName: nameOf(facts, search.place),
-    years: yearsOf(search.first, search.last),
-    strength: search.gain >= 0.12 ? 'well worth it' : search.gain >= 0.03 ? 'worth it' : 'a long shot',
+    years: yearsOf(search, wording),
+    strength,
+    worth: wording.plan.strength[strength],
     gain: search.gain,
-    people: search.people.map((look) => ({ ...named(facts, look.person), what: whatOf(look) })),
-    why: search.ledger.map(({ factor, value, because }) => ({ label: factorWords[factor], value, because })),
-    fields: fieldsInWords(search.fields),
+    people: search.people.map((look) => ({
+      ...named(facts, look.person, wording),
+      what: whatOf(look, wording),
+    })),
+    why: whyWords(facts, search, plan, wording),
+    fields: tellingOf(search.fields).map((field) => wording.plan.fields[field]),
     spellings: search.spellings,
     watch: search.watch,
-    cautions: search.cautions,
+    cautions: search.cautions.map((caution) =>
+      cautionWords(caution, facts.series.get(search.series)?.builtIn ?? false, wording),
+    ),
     searched: search.searched,
   };
 }
 
-/** “counted 1870, aged 39 or 40”. */
-function whatOf({ entry, age }: LookFor): string {
-  const what = `${eventWords[entry.event]}, ${yearsOf(entry.first, entry.last)}`;
+/** “counted, 1870, aged 39 to 40”. */
+function whatOf({ entry, age }: LookFor, wording: Wording): string {
   const one = Number.isFinite(entry.last - entry.first) && entry.last - entry.first < 800;
-  if (!age || !one || entry.event === 'birth') return what;
-  return age.least === age.most ? `${what}, aged ${age.least}` : `${what}, aged ${age.least} to ${age.most}`;
+  const told = age && one && entry.event !== 'birth' ? age : undefined;
+  return wording.plan.what(wording.plan.events[entry.event], yearsOf(entry, wording), told);
 }
 
-function coverageView(facts: Facts, person: PlanPerson): CoverageView {
+function coverageView(facts: Facts, person: PlanPerson, wording: Wording): CoverageView {
   const { entries } = person.coverage;
   const bounds = entries.flatMap(({ first, last }) => [first, last]).filter(Number.isFinite);
   const from = civil(Math.min(...bounds)).year;
   const to = civil(Math.max(...bounds)).year;
   const year = (day: number, otherwise: number) => (Number.isFinite(day) ? civil(day).year : otherwise);
   return {
-    ...named(facts, person),
+    ...named(facts, person, wording),
     from,
     to,
     rows: entries
@@ -275,8 +256,8 @@ function coverageView(facts: Facts, person: PlanPerson): CoverageView {
       .map((entry) => ({
         series: entry.series.id,
         title: entry.series.title,
-        what: eventWords[entry.event],
-        years: yearsOf(entry.first, entry.last),
+        what: wording.plan.events[entry.event],
+        years: yearsOf(entry, wording),
         from: year(entry.first, from),
         to: year(entry.last, to),
         status: entry.status,

@@ -4,6 +4,6 @@ import { associatesCsv } from '../dossier/associates.ts';
 import { currentDossier } from '../dossier/current.ts';
 
 export const GET: APIRoute = () =>
-  new Response(associatesCsv(currentDossier().facts), {
+  new Response(associatesCsv(currentDossier().facts, currentDossier().wording), {
     headers: { 'Content-Type': 'text/csv; charset=utf-8' },
   });

@@ -5,9 +5,10 @@ import { registerOf } from '../../components/associates/register.ts';
 import { shapes } from '../../components/associates/shapes.ts';
 import { loadCorpus } from '../../src/corpus/load.ts';
 import { groupsOf } from '../../src/dossier/associate-groups.ts';
-import { associatesCsv, associatesView, aboutSoMany, mostShown } from '../../src/dossier/associates.ts';
-import { byAccident, familyName, roleNames, rolesInYears } from '../../src/dossier/associate-words.ts';
+import { associatesCsv, associatesView, mostShown } from '../../src/dossier/associates.ts';
+import { aboutSoMany, byAccident, familyName, rolesInYears } from '../../src/dossier/associate-words.ts';
 import { csvLine } from '../../src/dossier/csv.ts';
+import { english } from '../../src/interface/index.ts';
 import { associatesOf } from '../../src/reasoning/associates/associates.ts';
 import { facts, type RawRecord } from '../twin/facts.ts';
 
@@ -132,7 +133,7 @@ test('a line of the table: quotes doubled, formulas defused, numbers left', () =
 
 describe('the drawing', () => {
   test('every part has a shape of its own', () => {
-    expect(Object.keys(shapes).toSorted()).toEqual(Object.keys(roleNames).toSorted());
+    expect(Object.keys(shapes).toSorted()).toEqual(Object.keys(english.associates.roles).toSorted());
     const drawn = Object.values(shapes).map(({ path, filled }) => `${path} ${filled}`);
     expect(new Set(drawn).size).toBe(drawn.length);
   });

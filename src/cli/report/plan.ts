@@ -1,5 +1,7 @@
 /** What `plan` prints: what to search next and why, who is missing where, what is lost, and the coverage. */
-import { statusWords, type CoverageView, type PlanView, type SearchView } from '../../dossier/plan.ts';
+import { plainCaution } from '../../dossier/plan-words.ts';
+import type { CoverageView, PlanView, SearchView } from '../../dossier/plan.ts';
+import { english } from '../../interface/index.ts';
 import type { Case } from '../../model/case.ts';
 import { wrap, type Paint } from './paint.ts';
 
@@ -10,7 +12,7 @@ export function planReport(c: Case, view: PlanView, limit: number, paint: Paint)
   if (open.length === 0)
     lines.push(
       wrap(
-        'Nothing is open: no series known for the places and years of these people is left to search. Adding what you know of their lives, or a series of your own, may bring more.',
+        `${english.plan.nothingOpen} Adding what you know of their lives, or a series of your own, may bring more.`,
         paint.width,
       ),
       '',
@@ -39,13 +41,13 @@ function entry(search: SearchView, number: number, paint: Paint): string[] {
   const people = search.people.slice(0, 4).map(({ name, words, what }) => `${name} (${words}): ${what}`);
   const more = search.people.length - people.length;
   return [
-    `${String(number).padStart(2)}. ${paint.bold(search.title)}, ${search.placeName}, ${search.years}  ${paint.dim(`${search.strength}  ${search.gain.toFixed(3)}`)}`,
+    `${String(number).padStart(2)}. ${paint.bold(search.title)}, ${search.placeName}, ${search.years}  ${paint.dim(`${search.worth}  ${search.gain.toFixed(3)}`)}`,
     say('For', `${people.join('; ')}${more > 0 ? `; and ${more} more` : ''}.`),
     ...(search.fields.length > 0 ? [say('Look for', `${search.fields.slice(0, 6).join(', ')}.`)] : []),
     ...(search.spellings.length > 0 ? [say('Spelt so far', `${search.spellings.join('; ')}.`)] : []),
     ...(search.watch.length > 0 ? [say('Watch for', `${search.watch.join('; ')}.`)] : []),
     ...search.why.map(({ because }) => paint.dim(wrap(because, paint.width, `${indent}- `, `${indent}  `))),
-    ...(search.cautions.length > 0 ? [say('Beware', search.cautions.join(' '))] : []),
+    ...(search.cautions.length > 0 ? [say('Beware', search.cautions.map(plainCaution).join(' '))] : []),
   ];
 }
 
@@ -57,7 +59,7 @@ function missing(view: PlanView, most: number, paint: Paint): string[] {
     paint.bold('Not found in a census they should be in'),
     ...shown.map(({ name, title, placeName, searched }) =>
       wrap(
-        `${name}: ${title}, ${placeName}; ${searched ? 'searched, not found' : 'never searched'}.`,
+        `${name}: ${title}, ${placeName}; ${searched ? english.plan.searchedNotFound : english.plan.neverSearched}.`,
         paint.width,
         '  ',
         '    ',
@@ -95,7 +97,7 @@ function coverage(people: readonly CoverageView[], paint: Paint): string[] {
     `${paint.bold(name)}, ${words}: what should name them`,
     ...rows.map(
       ({ status, years, title, what }) =>
-        `  ${statusWords[status].padEnd(21)} ${years.padEnd(10)} ${title} (${what})`,
+        `  ${english.plan.status[status].padEnd(21)} ${years.padEnd(10)} ${title} (${what})`,
     ),
     '',
   ]);
@@ -108,11 +110,15 @@ export function planDocument(c: Case, view: PlanView, limit: number): object {
     case: c.id,
     subject: c.subject,
     stands: view.stands,
-    open: view.open.slice(0, limit),
+    open: view.open.slice(0, limit).map(({ worth, ...search }) => ({
+      ...search,
+      strength: worth,
+      cautions: search.cautions.map(plainCaution),
+    })),
     openInAll: view.open.length,
     missing: view.missing,
     searched: view.searched,
-    lost: view.lost,
+    lost: view.lost.map(({ builtIn: _, ...lost }) => lost),
     coverage: Number.isFinite(limit) ? view.people.slice(0, 1) : view.people,
     leftOut: view.leftOut,
   };

@@ -111,7 +111,7 @@ function associateOf(
   const chances = nameMet
     ? model.of(nameMet, chosen)
     : {
-        rarity: { share: 1, because: 'Only a part of the name is known.', source: '' },
+        rarity: { share: 1, because: { of: 'part-of-a-name' } as const, source: '' },
         expected: 0,
         chance: 1,
       };

@@ -5,8 +5,9 @@
  * officials do it for everybody and are no trail. On a list only the entries near by stand beside somebody, and
  * farther ones only when their names are met elsewhere.
  */
-import { byTheDoor, joinedBy, longList, nearBy } from '../../catalogue/roles.ts';
+import { byTheDoor, longList, nearBy } from '../../catalogue/roles.ts';
 import type { Facts } from '../../model/facts.ts';
+import type { PartSaid } from '../../model/part.ts';
 import type { SourceRecord } from '../../model/record.ts';
 import { kinOf } from '../kin.ts';
 import { ownersIn } from './namings.ts';
@@ -175,10 +176,10 @@ function nearestOf(
   return after === undefined || value - values[before]! <= values[after]! - value ? before : after;
 }
 
-/** The part of somebody beside the family, in a kind and in words. */
+/** The part of somebody beside the family, in a kind and as the record has it. */
 export interface Part {
   role: AssociateRole;
-  as: string;
+  as: PartSaid;
   lines?: number;
   /** Places of the family's mentions in the record that it stands beside. */
   beside: number[];
@@ -203,10 +204,10 @@ export function partOf(facts: Facts, standing: RecordStanding, at: number, dista
   if (tie) {
     const other = tie.from === at ? tie.to : tie.from;
     const role = associateKinds(tie.as)[0] ?? associateKinds(mention.role)[0] ?? 'other';
-    const as =
+    const as: PartSaid =
       tie.from === at
-        ? `${partFor(tie.as, named(other))}${lineWords(role, lines)}`
-        : `${named(other)} was ${tie.as}`;
+        ? { key: 'part', as: tie.as, of: named(other), lines: linesOf(role, lines) }
+        : { key: 'turned', as: tie.as, name: named(other) };
     return { role, as, ...off, beside: theirs.has(other) ? [other] : family };
   }
   const own = associateKinds(mention.role)[0];
@@ -214,44 +215,44 @@ export function partOf(facts: Facts, standing: RecordStanding, at: number, dista
   if (own && !(own === 'household' && placed && households !== 0))
     return {
       role: own,
-      as: `${mention.role!}${lineWords(own, lines)}`,
+      as: { key: 'part', as: mention.role!, of: null, lines: linesOf(own, lines) },
       ...off,
       beside: nearest === undefined ? family : [nearest],
     };
   if (placed && nearest !== undefined) {
     const beside = [nearest];
     if (households === 0)
-      return { role: 'household', as: `in one household with ${named(nearest)}`, ...off, beside };
-    const [role, word]: [AssociateRole, string] = isPassage(facts, standing, at)
-      ? ['fellow-passenger', 'fellow passenger']
+      return { role: 'household', as: { key: 'household', name: named(nearest) }, ...off, beside };
+    const role = isPassage(facts, standing, at)
+      ? 'fellow-passenger'
       : isByTheDoor(facts, record, households)
-        ? ['neighbour', 'neighbour']
-        : ['other', 'in an entry near by'];
+        ? 'neighbour'
+        : 'other';
     const byHouses =
       households !== undefined &&
       households <= nearBy.households &&
       (lines === undefined || lines > nearBy.lines);
-    const howFar = byHouses
-      ? count(households, 'household')
-      : lines === undefined
-        ? count(households!, 'household')
-        : count(lines, 'line');
-    return { role, as: `${word}, ${howFar} off`, ...off, beside };
+    const as: PartSaid =
+      byHouses || lines === undefined
+        ? { key: 'near', as: role, off: households!, by: 'household' }
+        : { key: 'near', as: role, off: lines, by: 'line' };
+    return { role, as, ...off, beside };
   }
   if (isPassage(facts, standing, at))
-    return { role: 'fellow-passenger', as: 'on the same ship', beside: family };
+    return { role: 'fellow-passenger', as: { key: 'aboard' }, beside: family };
   // Whoever a record is about stands to the family as the family stands to them.
   const part = family.find((one) => associateKinds(record.mentions[one]!.role).length > 0);
   if (part !== undefined) {
     const word = record.mentions[part]!.role!;
     const role = associateKinds(word)[0]!;
-    return { role, as: `${mention.role ?? 'named'}, where ${named(part)} was ${word}`, beside: [part] };
+    return {
+      role,
+      as: { key: 'about', role: mention.role ?? null, name: named(part), as: word },
+      beside: [part],
+    };
   }
-  return { role: 'other', as: mention.role ?? 'named in the same record', beside: family };
+  return { role: 'other', as: { key: 'named', role: mention.role ?? null }, beside: family };
 }
-
-/** “witness for Maurice Phelan”. */
-export const partFor = (as: string, name: string) => `${as} ${joinedBy[as.toLowerCase()] ?? 'of'} ${name}`;
 
 /** Whether entries near each other mean people who lived near each other; a record of no known series is taken so. */
 function isByTheDoor(facts: Facts, { series }: SourceRecord, households: number | undefined): boolean {
@@ -259,18 +260,15 @@ function isByTheDoor(facts: Facts, { series }: SourceRecord, households: number 
   return households !== undefined || kind === undefined || byTheDoor.has(kind);
 }
 
-const count = (n: number, what: string) => `${n} ${what}${n === 1 ? '' : 's'}`;
+/** How far off they stand, of a part for which that matters. */
+const linesOf = (role: AssociateRole, lines: number | undefined): number | null =>
+  lines !== undefined && (role === 'neighbour' || role === 'fellow-passenger') ? lines : null;
 
-const lineWords = (role: AssociateRole, lines: number | undefined) =>
-  lines !== undefined && (role === 'neighbour' || role === 'fellow-passenger')
-    ? `, ${count(lines, 'line')} off`
-    : '';
-
-function nameIn(facts: Facts, record: SourceRecord, at: number): string {
+function nameIn(facts: Facts, record: SourceRecord, at: number): string | null {
   const mention = record.mentions[at]!;
   const owner = kinOf(facts).owner(`${record.id}#${mention.id}`);
   const person = owner === undefined ? undefined : facts.people.get(owner);
-  return (person?.placeholder ? undefined : person?.name) ?? mention.name ?? 'somebody not named';
+  return (person?.placeholder ? undefined : person?.name) ?? mention.name ?? null;
 }
 
 function isPassage(facts: Facts, { record, family }: RecordStanding, at: number): boolean {

@@ -20,6 +20,7 @@ import { anyOf, atLeast, poissonAtLeast } from '../chance.ts';
 import { comparisonAt } from '../identity/context.ts';
 import { crowdOf, type Crowd } from '../identity/crowd.ts';
 import type { Share } from '../identity/compare-rows.ts';
+import type { Rarity } from './types.ts';
 
 /** One independent record of the family: where it was made, and how many names beside the family it holds. */
 export interface Occasion {
@@ -32,12 +33,6 @@ export interface NameMet {
   surname: string;
   /** The share in which some list names several people so, not counting the first; 0 where none does. */
   alike: number;
-}
-
-export interface Rarity {
-  share: number;
-  because: string;
-  source: string;
 }
 
 type Sourced = Share & { source?: string };
@@ -135,17 +130,18 @@ export function chanceModel(facts: Facts, occasions: readonly Occasion[], countr
     const largest = share(name, record);
     if (largest === given.share * surname.share) {
       const source = [...new Set([surname.source, given.source])].filter(Boolean).join('; ');
-      return { share: largest, because: `${sentence(surname.because)} ${sentence(given.because)}`, source };
+      const because = { of: 'names', surname: surname.reason, given: given.reason } as const;
+      return { share: largest, because, source };
     }
     return largest === name.alike
       ? {
           share: largest,
-          because: 'One long list beside the family names several people so.',
+          because: { of: 'list' },
           source: 'the record itself',
         }
       : {
           share: largest,
-          because: `Counted as one in ${crowd.people.toLocaleString('en')}, however rare the name: ${crowd.because}.`,
+          because: { of: 'crowd', people: crowd.people, reason: crowd.reason },
           source: crowd.source,
         };
   };
@@ -197,8 +193,6 @@ export function chanceModel(facts: Facts, occasions: readonly Occasion[], countr
     return atLeast(others, chances);
   }
 }
-
-const sentence = (text: string) => text.replace(/\.?$/, '.');
 
 function sum<T>(list: readonly T[], value: (one: T) => number): number {
   return list.reduce((total, one) => total + value(one), 0);

@@ -3,12 +3,13 @@ import { longList } from '../../catalogue/roles.ts';
 import { mentionAt, mentionIndex, type Facts } from '../../model/facts.ts';
 import { splitMentionRef } from '../../model/common.ts';
 import { gather } from '../../model/multimap.ts';
+import type { PartSaid } from '../../model/part.ts';
 import type { Mention, SourceRecord } from '../../model/record.ts';
 import { keysOfNames } from '../identity/namesakes.ts';
 import { kinOf } from '../kin.ts';
 import { parseName } from '../names/parse-name.ts';
 import { once } from '../once.ts';
-import { distances, partOf, standingIn, partFor, type RecordStanding } from './beside.ts';
+import { distances, partOf, standingIn, type RecordStanding } from './beside.ts';
 import { alikeIn, dayOf, namingsIn, type Naming } from './namings.ts';
 import { associateKinds, kindsOf } from './role-kinds.ts';
 import { shapeOf } from './shape.ts';
@@ -67,7 +68,7 @@ export function crowdBeside(facts: Facts, family: ReadonlySet<string>): Crowd {
 
 interface Elsewhere {
   role: AssociateRole;
-  as: string;
+  as: PartSaid;
   near: boolean;
 }
 
@@ -88,11 +89,15 @@ function tiedElsewhere(
   const sailed = new Map<string, Mention>();
   for (const refs of own.values())
     for (const ref of refs) {
-      const person = facts.people.get(kin.owner(ref)!)?.name ?? 'one of the family';
+      const person = facts.people.get(kin.owner(ref)!)?.name ?? null;
       for (const { other, as, turned } of ties.get(ref) ?? []) {
         if (kindsOf(as).includes('kin')) continue;
         const role = associateKinds(as)[0] ?? 'other';
-        put(other, { role, as: turned ? `${person} was ${as}` : partFor(as, person), near: true });
+        put(other, {
+          role,
+          as: turned ? { key: 'turned', as, name: person } : { key: 'part', as, of: person, lines: null },
+          near: true,
+        });
       }
       const at = mentionAt(facts, ref);
       const voyage = at && shapeOf(at.record).voyages[mentionIndex(at.record, at.mention.id)];
@@ -104,7 +109,7 @@ function tiedElsewhere(
     for (const ref of aboard)
       put(ref, {
         role: 'fellow-passenger',
-        as: `came on the ${said!.ship!}, the family’s ship`,
+        as: { key: 'same-ship', ship: said!.ship! },
         near: aboard.length <= longList,
       });
   }
@@ -161,16 +166,20 @@ function partiesOf(facts: Facts, { record, family }: RecordStanding): Seen[] {
   return family.flatMap((at) => {
     const mention = record.mentions[at]!;
     const parties = [
-      { party: mention.joining, words: 'whom they were joining' },
-      { party: mention.nearest, words: 'whom they left' },
+      { party: mention.joining, how: 'joining' as const },
+      { party: mention.nearest, how: 'left' as const },
     ];
-    return parties.flatMap(({ party, words }) => {
+    return parties.flatMap(({ party, how }) => {
       if (party?.name === undefined || kindsOf(party.relation).includes('kin')) return [];
       const { given, surname, patronymic } = parseName(party.name);
       const ref = `${record.id}#${mention.id}`;
       const role = associateKinds(party.relation)[0] ?? 'other';
-      const as =
-        [party.relation ?? 'somebody', words].join(' ') + (party.address ? `, at ${party.address}` : '');
+      const as: PartSaid = {
+        key: 'party',
+        relation: party.relation ?? null,
+        how,
+        address: party.address || null,
+      };
       return [
         {
           ref,
@@ -213,7 +222,7 @@ function informantsOf(facts: Facts, record: SourceRecord, family: ReadonlySet<st
           ref: record.id,
           record: record.id,
           role: 'informant',
-          as: 'gave the information',
+          as: { key: 'informed' },
           beside: [],
         }),
       } as Seen,

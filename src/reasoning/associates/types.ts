@@ -1,5 +1,7 @@
 /** What is known of those who keep turning up beside a family. Plain data; `associatesOf` makes it. */
 import type { RoleKind } from '../../catalogue/roles.ts';
+import type { PartSaid } from '../../model/part.ts';
+import type { Reason } from '../../model/reason.ts';
 
 /** What part somebody who is not kin had in a record beside the family. */
 export type AssociateRole = Exclude<RoleKind, 'kin' | 'official'> | 'other';
@@ -13,8 +15,8 @@ export interface Sighting {
   ref: string;
   record: string;
   role: AssociateRole;
-  /** In words, for a table: “neighbour, 3 lines off”. */
-  as: string;
+  /** As the record has it: a neighbour, three lines off. */
+  as: PartSaid;
   /** Lines of the page or list between this mention and the nearest of the family; absent where either has none. */
   lines?: number;
   /** Mentions of the family in the record that it stands beside. */
@@ -54,8 +56,8 @@ export interface Associate {
   roles: AssociateRole[];
   /** Years of the records, where they are dated. */
   years?: { first: number; last: number };
-  /** The share of people of the name where they lived, in words, and its source. */
-  rarity: { share: number; because: string; source: string };
+  /** The share of people of the name where they lived, with the reason, and its source. */
+  rarity: Rarity;
   /** How many of the family's other records would name somebody of this name by chance alone. */
   expected: number;
   /** The chance that they turn up in so many records by accident: 0 to 1. */
@@ -63,6 +65,21 @@ export interface Associate {
   /** Where records say they came from: the lead. */
   origins: StatedOrigin[];
 }
+
+/** How common a name is, and from what that was taken. */
+export interface Rarity {
+  share: number;
+  because: RarityBecause;
+  source: string;
+}
+
+export type RarityBecause =
+  | { of: 'names'; surname: Reason; given: Reason }
+  /** One long list names several people so. */
+  | { of: 'list' }
+  /** However rare the name, somebody of so many stands there. */
+  | { of: 'crowd'; people: number; reason: Reason }
+  | { of: 'part-of-a-name' };
 
 /** All associates of one surname. */
 export interface SurnameGroup {

@@ -5,7 +5,7 @@
  */
 import type { Facts } from '../../model/facts.ts';
 import { associatesOf } from '../associates/associates.ts';
-import type { Associate } from '../associates/types.ts';
+import type { Associate, AssociateRole } from '../associates/types.ts';
 import { relationsFrom } from '../kinship/relations.ts';
 import type { Relationship } from '../kinship/types.ts';
 import { lifeOf, type Life } from './life.ts';
@@ -13,8 +13,8 @@ import { lifeOf, type Life } from './life.ts';
 export interface Member {
   life: Life;
   kind: 'subject' | 'kin' | 'associate';
-  /** What they are to the subject: “sister”; of an associate, how they were met. */
-  words: string;
+  /** What they are to the subject; of an associate, the parts in which they were met, in how many records. */
+  is: { relation: Relationship } | { roles: readonly AssociateRole[]; records: number };
   /** How far what is said of their origin holds for the subject: 0 to 1. */
   closeness: number;
 }
@@ -40,7 +40,7 @@ export function circleOf(facts: Facts, subject: string): Circle {
     kin.push({
       life: lifeOf(person),
       kind: relation.kind === 'self' ? 'subject' : 'kin',
-      words: relation.kind === 'self' ? 'the subject' : relation.words,
+      is: { relation },
       closeness,
     });
   }
@@ -93,9 +93,7 @@ function associateMember(facts: Facts, associate: Associate): Member {
   return {
     life,
     kind: 'associate',
-    words: `${associate.roles.map(roleWord).join(', ')} in ${associate.records} records`,
+    is: { roles: associate.roles, records: associate.records },
     closeness: associate.chance < 0.01 ? 0.35 : associate.chance < 0.1 ? 0.25 : 0.12,
   };
 }
-
-const roleWord = (role: string): string => (role === 'other' ? 'named' : role.replace(/-/g, ' '));

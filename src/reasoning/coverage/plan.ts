@@ -14,8 +14,8 @@ import { containmentOf } from '../containment.ts';
 import { circleOf, type Member } from './circle.ts';
 import { lifeOf } from './life.ts';
 import { coverageOf, type Coverage, type Covered } from './coverage.ts';
-import { cautionsOf, ledgerOf } from './reasons.ts';
-import { knownOf, rank, worthOf, type Factor, type Worth } from './worth.ts';
+import { cautionsOf, type Caution } from './cautions.ts';
+import { knownOf, rank, worthOf, type Worth } from './worth.ts';
 
 export interface PlanPerson extends Member {
   coverage: Coverage;
@@ -43,13 +43,12 @@ export interface OpenSearch {
   people: LookFor[];
   /** How it compares with the others: 0 to 1. */
   gain: number;
-  ledger: Factor[];
   fields: readonly string[];
   /** Every spelling met so far of those it is for, commonest first. */
   spellings: string[];
   /** Names of kin and associates that would confirm it. */
   watch: string[];
-  cautions: string[];
+  cautions: Caution[];
   /** Searches that took in a part of the years. */
   searched: string[];
 }
@@ -210,7 +209,6 @@ function searchOf(
     last: Math.max(...ranked.map((one) => one.entry.last)),
     people: ranked,
     gain: Math.min(worth.gain + rest / 4, worth.gain * 1.5),
-    ledger: ledgerOf(facts, known, best!),
     fields: worth.fields,
     spellings: spellingsOf(facts, ranked),
     watch: people

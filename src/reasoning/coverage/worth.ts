@@ -74,13 +74,6 @@ export function rank(reach: Reach | null): number {
   return reach === null ? 0 : reaches.indexOf(reach) + 1;
 }
 
-/** One factor of what a search is worth, and why. */
-export interface Factor {
-  factor: 'there' | 'tells' | 'nearer' | 'close';
-  value: number;
-  because: string;
-}
-
 export interface Worth {
   /** The product of the factors: 0 to 1. */
   gain: number;

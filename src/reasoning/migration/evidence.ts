@@ -37,11 +37,11 @@ function stated(a: Row, b: Row, context: ListContext): Tie[] {
     ...(b.entry.stated ?? []).filter(({ of }) => of === a.entry.ref),
   ];
   const kin = found.find((one) => one.kin);
-  if (kin) return [tie('kin', kin.as, 0.98, 1e-5, `the record says ${kin.as}`)];
+  if (kin) return [tie('kin', kin.as, 0.98, 1e-5, { key: 'stated-kin', as: kin.as })];
   const other = found[0];
   if (!other) return [];
   const u = Math.max(context.statedCompanions, 1e-3);
-  return u >= 0.6 ? [] : [tie('companion', other.as, 0.6, u, `noted as ${other.as} in the record`)];
+  return u >= 0.6 ? [] : [tie('companion', other.as, 0.6, u, { key: 'stated-companion', as: other.as })];
 }
 
 function places(field: 'origin' | 'bound', a: Row, b: Row, context: ListContext): Tie[] {
@@ -49,19 +49,11 @@ function places(field: 'origin' | 'bound', a: Row, b: Row, context: ListContext)
   const its = valuesOf(b, field);
   if (mine.length === 0 || its.length === 0) return [];
   const shared = mine.find((place) => its.includes(place));
-  if (shared === undefined)
-    return [
-      against(
-        field,
-        agreeing[field],
-        context.tables.differ(field),
-        field === 'origin' ? 'from different places' : 'bound for different places',
-      ),
-    ];
+  if (shared === undefined) return [against(field, agreeing[field], context.tables.differ(field))];
   const u = share(field, shared, a, b, context);
   const narrowest = shared === mine[0] || shared === its[0];
   const m = narrowest ? agreeing[field] : agreeing[field] * 0.6 + 0.4 * u;
-  return [tie(field, shared, Math.max(m, u), u, '')];
+  return [tie(field, shared, Math.max(m, u), u, { key: field, place: shared })];
 }
 
 function parties(field: 'joining' | 'nearest', a: Row, b: Row, context: ListContext): Tie[] {
@@ -69,24 +61,8 @@ function parties(field: 'joining' | 'nearest', a: Row, b: Row, context: ListCont
   const shared = a[field].filter((key) => b[field].includes(key));
   if (shared.length === 0) return [];
   const u = Math.min(...shared.map((key) => share(field, key, a, b, context)));
-  return [
-    tie(
-      field,
-      shared[0]!,
-      agreeing[field],
-      u,
-      field === 'joining' ? 'both join the same person or address' : 'both left the same person or address',
-    ),
-  ].filter(({ weight }) => weight > 0);
+  return [tie(field, shared[0]!, agreeing[field], u, { key: field })].filter(({ weight }) => weight > 0);
 }
-
-const worded = {
-  cabin: ['the same cabin', 'different cabins'],
-  class: ['the same class', 'different classes'],
-  port: ['came aboard at the same port', 'came aboard at different ports'],
-  country: ['of the same country', 'of different countries'],
-  occupation: ['the same occupation', ''],
-} as const;
 
 function plainFields(a: Row, b: Row, context: ListContext): Tie[] {
   const found: Tie[] = [];
@@ -95,18 +71,14 @@ function plainFields(a: Row, b: Row, context: ListContext): Tie[] {
     const [its] = valuesOf(b, field);
     if (mine === undefined || its === undefined) continue;
     if (mine !== its) {
-      if (field !== 'occupation')
-        found.push(against(field, agreeing[field], context.tables.differ(field), worded[field][1]));
+      if (field !== 'occupation') found.push(against(field, agreeing[field], context.tables.differ(field)));
       continue;
     }
     const u = share(field, mine, a, b, context);
-    const one = tie(
-      field,
-      a.entry[field]!,
-      Math.max(agreeing[field], u),
-      u,
-      `${worded[field][0]}, ${a.entry[field]}`,
-    );
+    const one = tie(field, a.entry[field]!, Math.max(agreeing[field], u), u, {
+      key: field,
+      value: a.entry[field]!,
+    });
     // Callings run in a place and a class, so that the same one says less than its rarity.
     if (field === 'occupation') one.weight = Math.min(1.5, one.weight / 2);
     found.push(one);
@@ -128,7 +100,7 @@ function standing(a: Row, b: Row, context: ListContext): Tie[] {
             value: '',
             weight: Math.log2(scattered),
             accident: 1,
-            because: 'far apart on the list',
+            because: { key: 'different' },
           },
         ];
   }
@@ -148,7 +120,7 @@ function standing(a: Row, b: Row, context: ListContext): Tie[] {
       value: '',
       weight: odds,
       accident: Math.min(1, (2 * apart) / Math.max(1, context.count - 1)),
-      because: apart === 1 ? 'on the next line' : `${apart} lines apart`,
+      because: { key: 'beside', lines: apart },
     },
   ];
 }

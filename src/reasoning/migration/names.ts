@@ -32,11 +32,11 @@ export function names(a: Row, b: Row, context: ListContext): Tie[] {
           m * loose,
           u,
           mine.text === its.text
-            ? `the same surname, ${mine.written}`
-            : `surnames that may be one, ${mine.written} and ${its.written}`,
+            ? { key: 'surname', name: mine.written }
+            : { key: 'surnames-alike', a: mine.written, b: its.written },
         ),
       );
-    } else found.push(against('surname', m, 1, 'different surnames'));
+    } else found.push(against('surname', m, 1));
   }
   for (const [wife, kin] of [
     [a, b],
@@ -49,31 +49,26 @@ export function names(a: Row, b: Row, context: ListContext): Tie[] {
       kin.surname.text !== wife.surname?.text
     )
       found.push(
-        tie(
-          'maiden name',
-          wife.maiden.written,
-          0.15,
-          context.tables.surnameShare(kin.surname, a, b),
-          `${wife.maiden.written}, the other’s surname, is the maiden name of one`,
-        ),
+        tie('maiden name', wife.maiden.written, 0.15, context.tables.surnameShare(kin.surname, a, b), {
+          key: 'maiden-name',
+          name: wife.maiden.written,
+        }),
       );
     if (wife.husband && kin.given && kin.sex !== 'F' && !kin.husband && sameSurname(wife, kin)) {
       const { level } = agreeGiven(wife.husband, kin.given);
       if (level === 'exact' || level === 'same')
-        found.push(tie('husband’s name', kin.given.written, 0.6, 0.02, 'she is listed under his given name'));
+        found.push(tie('husband’s name', kin.given.written, 0.6, 0.02, { key: 'husband-name' }));
     }
     const fathers = wife.patronymic ? (wife.surname?.patronymic?.fathers ?? []) : [];
     if (fathers.length > 0 && kin.given && kin.sex !== 'F' && older(kin, wife) >= 16) {
       const groups = new Set(kin.given.given[0]?.map(({ group }) => group));
       if (fathers.some(({ group }) => groups.has(group)))
         found.push(
-          tie(
-            'father’s name',
-            kin.given.written,
-            0.3,
-            0.05,
-            `${wife.surname!.written} says that the father’s name was ${kin.given.written}`,
-          ),
+          tie('father’s name', kin.given.written, 0.3, 0.05, {
+            key: 'father-name',
+            patronymic: wife.surname!.written,
+            name: kin.given.written,
+          }),
         );
     }
   }
@@ -95,10 +90,10 @@ export function families(a: Row, b: Row, context: ListContext): Tie[] {
   const close = !context.alphabetical && Math.abs(a.line - b.line) <= 3;
   if (!named && !(close && context.patronymics)) return [];
   if (younger.age! < 14 && gap >= 16 && gap <= 55)
-    return [tie('family', '', 0.8, 0.2, 'ages that fit a parent and a child')];
+    return [tie('family', '', 0.8, 0.2, { key: 'parent-and-child' })];
   if (younger.age! < 14 && elder.age! < 14 && gap <= 12)
-    return [tie('family', '', 0.8, 0.3, 'both are children')];
+    return [tie('family', '', 0.8, 0.3, { key: 'both-children' })];
   if (a.sex && b.sex && a.sex !== b.sex && younger.age! >= 18 && gap <= 15)
-    return [tie('family', '', 0.6, 0.35, 'ages that fit a couple, or brother and sister')];
+    return [tie('family', '', 0.6, 0.35, { key: 'couple' })];
   return [];
 }

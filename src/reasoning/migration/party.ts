@@ -77,20 +77,21 @@ function memberOf(row: Row, rows: readonly Row[], prior: number, tiesOf: TiesOf)
       top,
       ties.reduce((sum, { weight }) => sum + weight, prior),
     );
-    for (const { kind, because, value, weight } of ties) {
+    for (const { kind, because, weight } of ties) {
       if (weight < 0.5) continue;
-      const key = `${kind} ${because === '' ? value : because}`;
+      const key = `${kind} ${Object.values(because).join(' ')}`;
       const known = why.get(key);
       if (known) {
         known.with.push(other.entry.ref);
         known.weight = Math.max(known.weight, weight);
-      } else
-        why.set(key, { kind, with: [other.entry.ref], because: because === '' ? value : because, weight });
+      } else why.set(key, { kind, with: [other.entry.ref], because, weight });
     }
   }
   return {
     ref: row.entry.ref,
-    why: [...why.values()].sort((a, b) => b.weight - a.weight || (a.because < b.because ? -1 : 1)),
+    why: [...why]
+      .sort(([a, one], [b, other]) => other.weight - one.weight || (a < b ? -1 : 1))
+      .map(([, one]) => one),
     probability: probabilityOf(Math.min(top, 50)),
   };
 }

@@ -23,13 +23,11 @@ export function tickets(a: Row, b: Row, context: ListContext): Tie[] {
     return u >= agreeing.ticket
       ? []
       : [
-          tie(
-            'ticket',
-            a.entry.ticket!,
-            agreeing.ticket,
-            u,
-            `the same ticket, ${a.entry.ticket}${heads > largestParty ? `, which ${heads} of the list hold` : ''}`,
-          ),
+          tie('ticket', a.entry.ticket!, agreeing.ticket, u, {
+            key: 'ticket',
+            ticket: a.entry.ticket!,
+            heads: heads > largestParty ? heads : null,
+          }),
         ];
   }
   const found: Tie[] = [];
@@ -44,16 +42,15 @@ export function tickets(a: Row, b: Row, context: ListContext): Tie[] {
       // Of tickets sold in one run nearly every number is aboard, and some of them are next by accident.
       const u = Math.max(2 * gap * density(a, context), 1 / context.count / 2);
       const mNext = gap === 1 ? 0.12 : 0.05;
-      const next = tie(
-        'next ticket',
-        `${a.entry.ticket} and ${b.entry.ticket}`,
-        mNext,
-        u,
-        `${gap === 1 ? 'tickets with numbers in a row' : 'tickets two numbers apart'}, ${a.entry.ticket} and ${b.entry.ticket}`,
-      );
+      const next = tie('next ticket', `${a.entry.ticket} and ${b.entry.ticket}`, mNext, u, {
+        key: 'tickets-near',
+        a: a.entry.ticket!,
+        b: b.entry.ticket!,
+        apart: gap,
+      });
       if (next.weight > 0) return [next];
     }
-    if (m > 0) found.push(against('ticket', m, tables.differ('ticket'), 'different tickets'));
+    if (m > 0) found.push(against('ticket', m, tables.differ('ticket')));
   }
   return found;
 }
@@ -108,16 +105,12 @@ function numberShare(
 export function numbered(field: 'household', a: Row, b: Row, context: ListContext): Tie[] {
   const [one, other] = [a.household, b.household];
   if (one === undefined || other === undefined) return [];
-  if (one !== other)
-    return [against('household', agreeing.household, 1, 'different family or party numbers')];
+  if (one !== other) return [against('household', agreeing.household, 1)];
   const u = numberShare(field, one, true, a, b, context);
   return [
-    tie(
-      'household',
-      a.entry.household!,
-      agreeing.household,
-      u,
-      `the same family or party number, ${a.entry.household}`,
-    ),
+    tie('household', a.entry.household!, agreeing.household, u, {
+      key: 'household',
+      number: a.entry.household!,
+    }),
   ];
 }

@@ -1,6 +1,7 @@
 /** What a piece of evidence between two entries of a list is made of. */
 import type { Row } from './list.ts';
 import type { Counted, Tables } from './tables.ts';
+import type { TieSaid } from '../../model/tie.ts';
 import type { Tie } from './types.ts';
 
 /** Companions a traveller has on average, the lone ones counted, where a list has not shown it yet (our estimate). */
@@ -46,7 +47,7 @@ export function priorOf({ count, companions }: Pick<ListContext, 'count' | 'comp
 }
 
 /** Evidence for: m among those of one party, u among strangers. */
-export const tie = (kind: Tie['kind'], value: string, m: number, u: number, because: string): Tie => ({
+export const tie = (kind: Tie['kind'], value: string, m: number, u: number, because: TieSaid): Tie => ({
   kind,
   value,
   weight: Math.log2(m / u),
@@ -54,13 +55,15 @@ export const tie = (kind: Tie['kind'], value: string, m: number, u: number, beca
   because,
 });
 
+const different: TieSaid = { key: 'different' };
+
 /** Evidence against: the two differ where those of one party agree with the share m. */
-export const against = (kind: Tie['kind'], m: number, differ: number, because: string): Tie => ({
+export const against = (kind: Tie['kind'], m: number, differ: number): Tie => ({
   kind,
   value: '',
   weight: Math.min(0, Math.log2((1 - m) / differ)),
   accident: 1,
-  because,
+  because: different,
 });
 
 /** The share of other parties that have a value; half a party is added, since none is not never. */

@@ -1,4 +1,5 @@
 /** Plain data of lists of travellers and of the parties found in them. */
+import type { TieSaid } from '../../model/tie.ts';
 
 /** One line of a list of travellers. Everything but the reference may be missing. */
 export interface ListEntry {
@@ -66,15 +67,14 @@ export interface Tie {
   weight: number;
   /** The share of strangers on this list of whom it would be true by accident, 0 to 1; 1 where it tells against. */
   accident: number;
-  /** In words. */
-  because: string;
+  because: TieSaid;
 }
 
 /** A member of a party, and why they are counted in it. */
 export interface PartyMember {
   ref: string;
   /** What joins them to the others, the strongest first. */
-  why: { kind: TieKind; with: string[]; because: string; weight: number }[];
+  why: { kind: TieKind; with: string[]; because: TieSaid; weight: number }[];
   /** How likely they belong to the party, 0 to 1, as the model has it. */
   probability: number;
 }

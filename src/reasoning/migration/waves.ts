@@ -48,7 +48,8 @@ export interface WaveLink {
   /** The index of the earlier wave. */
   wave: number;
   refs: string[];
-  because: string;
+  /** Of `joining`: as the list of the later traveller has it. */
+  joined?: { name: string; whom: string };
 }
 
 export interface Chain {
@@ -62,7 +63,7 @@ export interface Chain {
   units: number;
   of: number;
   /** The origin’s share of its country’s people, with what it was reckoned from; absent where it is not known. */
-  share?: { share: number; because: string; source: string };
+  share?: { share: number; people: number; whole: number; country: string; kind: string; source: string };
   /** The chance of so many by accident; absent where the share is not known. */
   chance?: number;
 }
@@ -133,10 +134,12 @@ export function shareOfCountry(facts: Facts, place: string): Chain['share'] {
     (one) => one.kind === kind && (one.country === undefined || one.country === country),
   );
   if (!whole || !part || country === undefined) return undefined;
-  const name = facts.places.get(country)?.name ?? country;
   return {
     share: Math.min(1, part.people / whole.people),
-    because: `about ${part.people.toLocaleString('en')} of ${whole.people.toLocaleString('en')} people in ${name} lived in a ${part.kind} of the usual size`,
+    people: part.people,
+    whole: whole.people,
+    country: facts.places.get(country)?.name ?? country,
+    kind: part.kind,
     source: part.source === whole.source ? part.source : `${part.source}; ${whole.source}`,
   };
 }
@@ -250,35 +253,30 @@ function linkOf(
   before: Arrival,
   wave: number,
 ): WaveLink | undefined {
-  const link = (kind: WaveLink['kind'], refs: string[], because: string): WaveLink => ({
+  const link = (kind: WaveLink['kind'], refs: string[]): WaveLink => ({
     kind,
     who: later.who,
     to: before.who,
     wave,
     refs: [...new Set(refs)],
-    because,
   });
   for (const ref of later.listed) {
     const mention = mentionAt(facts, ref)?.mention;
     const joined = mention?.joining?.name ?? mention?.says['joining'];
     if (joined !== undefined && sameName(joined, namesOf(facts, before)))
-      return link('joining', [ref], `${later.name} was to join ${joined}`);
+      return { ...link('joining', [ref]), joined: { name: later.name, whom: joined } };
   }
   if (
     later.person !== undefined &&
     before.person !== undefined &&
     kin.joined(later.person).has(before.person)
   )
-    return link(
-      'kin',
-      [later.refs[0]!, before.refs[0]!],
-      `${later.name} and ${before.name} are joined by kinship or marriage`,
-    );
+    return link('kin', [later.refs[0]!, before.refs[0]!]);
   const [mine, its] = [parseName(later.name), parseName(before.name)];
   if (mine.surname === '' || its.surname === '' || mine.patronymic || its.patronymic) return undefined;
   const { level } = agreeSurname(preparedSurname(mine.surname), preparedSurname(its.surname));
   return level === 'exact' || level === 'same'
-    ? link('surname', [later.refs[0]!, before.refs[0]!], `${later.name} and ${before.name} share a surname`)
+    ? link('surname', [later.refs[0]!, before.refs[0]!])
     : undefined;
 }
 

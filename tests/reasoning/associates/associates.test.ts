@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import fc from 'fast-check';
+import { english } from '../../../src/interface/index.ts';
 import type { Facts } from '../../../src/model/facts.ts';
+import { worded } from '../../../src/model/said.ts';
 import { associatesOf, caseFamilies } from '../../../src/reasoning/associates/associates.ts';
 import { independentOf } from '../../../src/reasoning/associates/independent.ts';
 import { kindsOf } from '../../../src/reasoning/associates/role-kinds.ts';
@@ -56,10 +58,11 @@ const named = (all: Facts, name: string): Associate => {
   ).toHaveLength(1);
   return found[0]!;
 };
+const said = (as: Associate['sightings'][number]['as']) => worded(as, english.associates.parts);
 const parts = (all: Facts) =>
   Object.fromEntries(
     besides(all).associates.flatMap(({ name, sightings }) =>
-      sightings.map(({ role, as }) => [name, `${role}: ${as}`]),
+      sightings.map(({ role, as }) => [name, `${role}: ${said(as)}`]),
     ),
   );
 
@@ -166,7 +169,7 @@ describe('who stands beside a family', () => {
       'Anton Kessler': 'neighbour: neighbour, 2 households off',
     });
     const both = content([marriage, census]);
-    expect(named(both, 'Ellen Drohan').sightings.map(({ as }) => as)).toEqual([
+    expect(named(both, 'Ellen Drohan').sightings.map(({ as }) => said(as))).toEqual([
       'witness',
       'neighbour, 41 lines off',
     ]);

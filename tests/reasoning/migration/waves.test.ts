@@ -220,6 +220,7 @@ describe('the view', () => {
     expect(party!.members.map(({ name }) => name)).toEqual(['Hugh Lorgan', 'Rose Lorgan']);
     expect(party!.origin).toEqual({
       says: 'They seem to have travelled together; this record does not say from where.',
+      after: '',
     });
     expect(partiesCsv({ parties }).split('\n')[1]).toContain('Hugh Lorgan');
   });
