@@ -1,7 +1,7 @@
 /** What a mention says, as labelled lines for reading. */
 import type { Mention } from '../../src/model/record.ts';
 import { dateInWords } from '../layout/dates.ts';
-import { ageInWords, plainWords } from '../layout/words.ts';
+import { wording } from '../layout/wording.ts';
 
 interface Line {
   /** The key an informant or an inference is given for. */
@@ -15,42 +15,46 @@ interface Line {
 
 /** The statements of a mention in a fixed order, without its name, role and age. */
 export function statementLines(mention: Mention): Line[] {
+  const { words, records: t } = wording();
   const lines: Line[] = [];
   const add = (key: string, label: string, value: string | undefined, reading = false) => {
     if (value) lines.push({ key, label, value, reading, inferred: mention.inferred.includes(key) });
   };
-  add('born', 'born', mention.born && dateInWords(mention.born));
-  add('birthplace', 'birthplace', mention.birthplace, true);
-  add('residence', 'residence', mention.residence, true);
-  add('lastResidence', 'last residence', mention.lastResidence, true);
-  add('occupation', 'occupation', mention.occupation, true);
-  add('immigrated', 'immigrated', mention.immigrated && dateInWords(mention.immigrated));
-  if (mention.event) add('event', mention.event.kind, mention.event.date && dateInWords(mention.event.date));
-  if (mention.event?.place)
-    add('event', mention.event.date ? 'at' : mention.event.kind, mention.event.place, true);
-  if (mention.voyage) add('voyage', 'voyage', voyageInWords(mention.voyage));
-  if (mention.joining) add('joining', 'joining', partyInWords(mention.joining), true);
-  if (mention.nearest) add('nearest', 'left behind', partyInWords(mention.nearest), true);
-  for (const [key, value] of Object.entries(mention.says)) add(`says.${key}`, plainWords(key), value, true);
-  if (!mention.present) add('present', 'not there', 'named, but absent');
+  add('born', t.born, mention.born && dateInWords(mention.born));
+  add('birthplace', words.statement('birthplace'), mention.birthplace, true);
+  add('residence', words.statement('residence'), mention.residence, true);
+  add('lastResidence', words.statement('lastResidence'), mention.lastResidence, true);
+  add('occupation', words.statement('occupation'), mention.occupation, true);
+  add('immigrated', words.statement('immigrated'), mention.immigrated && dateInWords(mention.immigrated));
+  const kind = mention.event && words.eventKind(mention.event.kind);
+  if (mention.event) add('event', kind!, mention.event.date && dateInWords(mention.event.date));
+  if (mention.event?.place) add('event', mention.event.date ? t.at : kind!, mention.event.place, true);
+  if (mention.voyage) add('voyage', words.statement('voyage'), voyageInWords(mention.voyage));
+  if (mention.joining) add('joining', words.statement('joining'), partyInWords(mention.joining), true);
+  if (mention.nearest) add('nearest', t.leftBehind, partyInWords(mention.nearest), true);
+  for (const [key, value] of Object.entries(mention.says))
+    add(`says.${key}`, words.statement(`says.${key}`), value, true);
+  if (!mention.present) add('present', t.notThere, t.namedButAbsent);
   return lines;
 }
 
 /** An age as stated, with a mark for months and days. */
 export function ageOf(mention: Mention): string {
-  return mention.age === undefined ? '' : ageInWords(mention.age);
+  return mention.age === undefined ? '' : wording().words.age(mention.age);
 }
 
 function voyageInWords(voyage: NonNullable<Mention['voyage']>): string {
   const { ship, from, to, sailed, arrived, bound, ticket } = voyage;
+  const t = wording().records;
   const known = (date: string | undefined) => date !== undefined && date !== '..';
+  const day = (date: string | undefined) => (known(date) ? dateInWords(date!) : undefined);
   const parts = [
-    ship && `ship ${ship}`,
-    from && `from ${from}${known(sailed) ? `, ${dateInWords(sailed!)}` : ''}`,
-    to && `to ${to}${known(arrived) ? `, ${dateInWords(arrived!)}` : ''}`,
-    !to && known(arrived) && `arrived ${dateInWords(arrived!)}`,
-    bound && `bound for ${bound}`,
-    ticket && `ticket ${ticket}`,
+    ship && t.ship(ship),
+    from && t.from(from, day(sailed)),
+    to && t.to(to, day(arrived)),
+    !to && known(arrived) && t.arrived(dateInWords(arrived!)),
+    bound && t.bound(bound),
+    ticket && t.ticket(String(ticket)),
   ];
   return parts.filter(Boolean).join('; ');
 }
@@ -68,8 +72,9 @@ function partyInWords(party: {
 
 /** “child of Johannes Olsen”: the relations of a mention to others of its record, by their names as written. */
 export function relationLines(mention: Mention, others: readonly Mention[]): string[] {
+  const { words, records: t } = wording();
   return mention.relations.map(({ as, of }) => {
     const other = others.find((m) => m.id === of || of.endsWith(`#${m.id}`));
-    return `${plainWords(as)} of ${other?.name ?? other?.role ?? 'somebody named elsewhere'}`;
+    return words.relationTo(as, other?.name ?? (other?.role ? words.role(other.role) : t.somebodyElsewhere));
   });
 }

@@ -1,2 +1,40 @@
 /** Searches and the source list. */
-export const searches = {};
+import type { Part, Phrase } from '../phrase.ts';
+
+export const searches = {
+  title: 'Searches',
+  about: 'Every look into a series of records, with those that found nothing.',
+  lede: 'What was looked for, where, and what came of it. A search that found nothing is kept: it shows what was not passed over.',
+  none: 'No search has been logged.',
+  count: 'Searches',
+  when: 'When',
+  forWhom: 'For whom',
+  where: 'Where',
+  result: 'Result',
+  somebodyHidden: 'somebody not shown here',
+  withYears: (series: Part, years: string): Phrase => [series, `, ${years}`],
+  findBy: 'Name, series or word',
+  byResult: 'Result',
+  byPerson: 'For whom',
+  bySeries: 'Series',
+  listed: 'by date, earliest first',
+  latestFirst: 'by date, latest first',
+  personOrder: 'by person',
+  seriesOrder: 'by series',
+  resultOrder: 'by result',
+
+  sources: {
+    title: 'Sources',
+    about: 'Every record examined, as a bibliography gives it.',
+    lede: 'Everything examined, as a bibliography gives it. Each entry leads to the record itself: what it says, who said it, and where it was used.',
+    entries: 'Entries',
+    takeAlong: 'To take along',
+    allAs: (form: string): string => `All as ${form}`,
+    forManagers: 'For a reference manager. Each record’s own page has its citation to copy.',
+    record: 'The record',
+    recordOf: (title: string): string => `The record: ${title}`,
+    findBy: 'Author, title, archive or year',
+    byForm: 'Form',
+    none: 'No record has been examined yet.',
+  },
+};

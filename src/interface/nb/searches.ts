@@ -1,3 +1,39 @@
 import type { searches as English } from '../en/searches.ts';
 
-export const searches: typeof English = {};
+export const searches: typeof English = {
+  title: 'Søk i kildene',
+  about: 'Hvert søk i en serie av kilder, også de som ikke ga funn.',
+  lede: 'Hva som ble søkt etter, hvor, og hva som kom ut av det. Et søk uten funn blir stående: det viser hva som ikke er oversett.',
+  none: 'Ingen søk er ført.',
+  count: 'Søk',
+  when: 'Når',
+  forWhom: 'Etter hvem',
+  where: 'Hvor',
+  result: 'Resultat',
+  somebodyHidden: 'noen som ikke vises her',
+  withYears: (series, years) => [series, `, ${years}`],
+  findBy: 'Navn, serie eller ord',
+  byResult: 'Resultat',
+  byPerson: 'Etter hvem',
+  bySeries: 'Serie',
+  listed: 'etter dato, eldste først',
+  latestFirst: 'etter dato, nyeste først',
+  personOrder: 'etter person',
+  seriesOrder: 'etter serie',
+  resultOrder: 'etter resultat',
+
+  sources: {
+    title: 'Kildeliste',
+    about: 'Alle kilder som er undersøkt, slik en bibliografi oppgir dem.',
+    lede: 'Alt som er undersøkt, slik en bibliografi oppgir det. Hver innførsel fører til selve kilden: hva den sier, hvem som sa det, og hvor den er brukt.',
+    entries: 'Innførsler',
+    takeAlong: 'Til å ta med',
+    allAs: (form) => `Alt som ${form}`,
+    forManagers: 'Til et referanseprogram. Siden til hver kilde har henvisningen til å kopiere.',
+    record: 'Kilden',
+    recordOf: (title) => `Kilden: ${title}`,
+    findBy: 'Forfatter, tittel, arkiv eller år',
+    byForm: 'Form',
+    none: 'Ingen kilde er undersøkt ennå.',
+  },
+};
