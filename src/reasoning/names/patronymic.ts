@@ -6,6 +6,7 @@
  */
 import type { GivenForm } from '../../catalogue/names/given-index.ts';
 import { givenFormsOf } from './lookup.ts';
+import { fatherSpellings, patronymicEnding } from './patronymic-ending.ts';
 
 /** A surname read as “child of”. */
 export interface Patronymic {
@@ -16,25 +17,14 @@ export interface Patronymic {
   fathers: readonly GivenForm[];
 }
 
-const ending = /^([a-z]{2,}?)(sen|son|datter|dotter|dottir|daatter|dtr|dr|(?<=s)d)$/u;
-
 /**
  * The patronymic a folded word is (Olsd. and Olsdtr. are Olsdatter), or nothing: a word is one when what stands before its ending is a given name of the
  * catalogue. Only the form is looked at; whether Johnson is still a patronymic its bearer’s other records tell.
  */
 export function patronymicOf(word: string): Patronymic | undefined {
-  if (word.length > 40) return undefined;
-  const match = ending.exec(word);
-  if (!match) return undefined;
-  const [, before = '', last = ''] = match;
-  const bare = before.replace(/s$/u, '');
-  const spellings = [...new Set([before, `${before}s`, `${before}e`, bare, `${bare}e`])].filter(
-    (spelling) => givenFormsOf(spelling).length > 0,
-  );
+  const found = patronymicEnding(word);
+  if (!found) return undefined;
+  const spellings = fatherSpellings(word).filter((spelling) => givenFormsOf(spelling).length > 0);
   if (spellings.length === 0) return undefined;
-  return {
-    of: last === 'sen' || last === 'son' ? 'son' : 'daughter',
-    spellings,
-    fathers: spellings.flatMap((spelling) => givenFormsOf(spelling)),
-  };
+  return { of: found.of, spellings, fathers: spellings.flatMap((spelling) => givenFormsOf(spelling)) };
 }

@@ -1,0 +1,92 @@
+/** A part of the index of words, as the library that searches it takes it. */
+import MiniSearch, { type AsPlainObject } from 'minisearch';
+import { eachStep, type WordRow } from '../../src/dossier/search/format.ts';
+
+/** The fields of the two tables of words. */
+export const fields = { names: ['title', 'name'], text: ['text'] } as const;
+
+/** A word that was found, with the documents it is in, each with its weight there. */
+export interface FoundWord {
+  word: string;
+  /** As typed, begun as typed, or spelled nearly so. */
+  how: 'whole' | 'begun' | 'near';
+}
+
+export interface FoundIn {
+  document: number;
+  score: number;
+  words: FoundWord[];
+}
+
+export interface WordIndex {
+  find(word: string, options?: { begun?: boolean; near?: boolean }): FoundIn[];
+}
+
+/** How long a text is makes no difference here: a list of a whole village is no worse a find than a card. */
+const bm25 = { k: 1.2, b: 0, d: 0.5 };
+/** Letters of a word for each slip that is forgiven. */
+const fuzzy = 0.2;
+const shortestFuzzy = 5;
+
+/** The index of some rows of a table. `documents` is how many there are in all. */
+export function wordIndex(
+  table: keyof typeof fields,
+  rows: readonly WordRow[],
+  documents: number,
+): WordIndex {
+  const index = MiniSearch.loadJS(plainObject(table, rows, documents), {
+    fields: [...fields[table]],
+    tokenize: (text) => [text],
+    processTerm: (term) => term,
+    searchOptions: { bm25, boost: { title: 2 }, weights: { prefix: 0.8, fuzzy: 0.6 } },
+  });
+  return {
+    find: (word, { begun = false, near = false } = {}) =>
+      index
+        .search(word, { prefix: begun, fuzzy: near && word.length >= shortestFuzzy ? fuzzy : false })
+        .map(({ id, score, match }) => ({
+          document: id as number,
+          score,
+          words: Object.keys(match).map((found) => ({
+            word: found,
+            how: found === word ? 'whole' : begun && found.startsWith(word) ? 'begun' : 'near',
+          })),
+        })),
+  };
+}
+
+/** Rows in the form in which the library keeps an index of its own. */
+export function plainObject(
+  table: keyof typeof fields,
+  rows: readonly WordRow[],
+  documents: number,
+): AsPlainObject {
+  const documentIds: Record<string, number> = {};
+  const fieldLength: Record<string, number[]> = {};
+  const lengths = fields[table].map(() => 1);
+  const index = rows.map(([word, ...lists]): AsPlainObject['index'][number] => {
+    const entry: Record<string, Record<string, number>> = {};
+    lists.forEach((steps, field) => {
+      if (steps.length === 0) return;
+      const documentsOfField: Record<string, number> = {};
+      eachStep(steps, (document, often) => {
+        documentsOfField[document] = often;
+        documentIds[document] = document;
+        fieldLength[document] = lengths;
+      });
+      entry[field] = documentsOfField;
+    });
+    return [word, entry];
+  });
+  return {
+    documentCount: documents,
+    nextId: documents,
+    documentIds,
+    fieldIds: Object.fromEntries(fields[table].map((field, i) => [field, i])),
+    fieldLength,
+    averageFieldLength: lengths,
+    storedFields: {},
+    index,
+    serializationVersion: 2,
+  };
+}
