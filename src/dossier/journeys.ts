@@ -231,7 +231,9 @@ function chainView(chain: Chain, wording: Wording): ChainView {
           ? t.notKnownHowMany
           : t.unitsOf(units, of, byAccident(chance, wording)),
     model:
-      share && units > 1 ? t.model(share.people, share.whole, share.country, share.kind, share.source) : '',
+      share && units > 1
+        ? t.model(share.people, share.whole, share.country, share.kind, wording.identity.source(share.source))
+        : '',
   };
 }
 

@@ -58,7 +58,7 @@ export const associates: typeof English = {
   cases: (n) => (n === 1 ? 'Saken' : 'Sakene'),
   onThisPage: 'På denne siden',
   leads: (n) =>
-    `${n === 1 ? 'En av dem sies' : `${n} av dem sies`} et sted å være fra et sted i gamlelandet som er snevrere enn selve landet. Et slikt sted er et spor å lete etter, og ikke noe funn om hvor familien kom fra.`,
+    `${n === 1 ? 'En av dem sies' : `${n} av dem sies`} et sted å være fra et sted i gamlelandet som er snevrere enn selve landet. Et slikt sted er et spor å lete etter, og ikke noe belegg for hvor familien kom fra.`,
   recurring: 'Hvem som går igjen',
   surnames: 'Etternavn som flere bærer',
   together: 'Hvem som opptrer sammen',

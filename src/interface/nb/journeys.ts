@@ -43,7 +43,7 @@ export const journeys: typeof English = {
   unitsOf: (units, of, accident) =>
     `${units} av ${of} familier og enslige reisende som er kjent for å ha dratt dit fra samme land, kom fra dette ene stedet: ${accident}.`,
   model: (people, whole, country, kind, source) =>
-    `Regnet ut av dette: Omtrent ${figures(people)} av ${figures(whole)} mennesker (${country}) bodde på ett sted av vanlig størrelse av dette slaget: ${words.placeKind(kind)} (${source}).`,
+    `Regnet ut av dette: Et område av vanlig størrelse (${words.placeKind(kind)}) hadde omtrent ${figures(people)} av landets ${figures(whole)} innbyggere (${country}; ${source}).`,
   later: (gap) => `${gap} senere`,
   withinAYear: 'innen et års tid',
   yearsLater: (n) => `omtrent ${n} år senere`,
@@ -154,7 +154,7 @@ export const journeys: typeof English = {
       '.',
     ],
     none: 'De ser ut til å ha reist sammen; denne kilden sier ikke hvor fra.',
-    one: 'De ser ut til å ha reist sammen; bare én av dem oppgir et sted, og det er ikke noe funn om de andre.',
+    one: 'De ser ut til å ha reist sammen; bare én av dem oppgir et sted, og det er ikke noe belegg for de andre.',
     nothingShared:
       'De ser ut til å ha reist sammen; stedene de oppgir, har ikke noe snevrere felles enn et land.',
   },

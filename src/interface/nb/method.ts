@@ -10,7 +10,7 @@ export const method: typeof English = {
   top: 'Til toppen',
   inShort: 'Kort sagt',
   brief: [
-    'Et opphavssted er konkludert først når to uavhengige funn når fram til det og hver motsigelse er besvart.',
+    'Et opphavssted er konkludert først når to uavhengige belegg når fram til det og hver motsigelse er besvart.',
     'Avskrifter av én kilde teller én gang, og det samme gjør alt som én person har fortalt.',
     'Vekter, sjanser og rekkefølger på disse sidene er til hjelp for skjønnet. Alene beviser de ingenting.',
     'En konklusjon er en mening som kan endres, og ikke noe juridisk bevis.',
@@ -38,7 +38,7 @@ export const method: typeof English = {
             { show: 'standings' },
             {
               says: [
-                'Om en konklusjon som oppfyller regelen, kalles fastslått eller sannsynlig, er forfatterens eget skjønn. En arbeidstanke telles og vises på samme måte, så leserne kan se hvor langt den er kommet, men den konkluderer ikke med noe.',
+                'Om en konklusjon som oppfyller regelen, kalles fastslått eller sannsynlig, er forfatterens eget skjønn. En arbeidshypotese telles og vises på samme måte, så leserne kan se hvor langt den er kommet, men den konkluderer ikke med noe.',
               ],
             },
           ],
@@ -49,7 +49,7 @@ export const method: typeof English = {
           blocks: [
             {
               says: [
-                'Hver opplysning i en kilde kom fra noen. Forfatteren skriver ned hvem som ga den, og hvordan de visste det: fra første hånd, fra andre, eller uvisst. Avskrifter, registre og transkripsjoner følges tilbake til det de er laget etter. Så blir funnene sammenlignet to og to.',
+                'Hver opplysning i en kilde kom fra noen. Forfatteren skriver ned hvem som ga den, og hvordan de visste det: fra første hånd, fra andre, eller uvisst. Avskrifter, registre og transkripsjoner følges tilbake til det de er laget etter. Så blir beleggene sammenlignet to og to.',
               ],
             },
             {
@@ -71,7 +71,7 @@ export const method: typeof English = {
             },
             {
               says: [
-                'Tallet som oppgis for et sted, er størrelsen på den største gruppen der hvert funn er uavhengig av alle de andre. Å si mindre om en kilde gjør aldri tallet større.',
+                'Tallet som oppgis for et sted, er størrelsen på den største gruppen der hvert belegg er uavhengig av alle de andre. Å si mindre om en kilde gjør aldri tallet større.',
               ],
             },
           ],
@@ -82,7 +82,7 @@ export const method: typeof English = {
           blocks: [
             {
               says: [
-                'Et funn teller for stedet det nevner, og for hvert sted det ligger i. En gravstein der det står ',
+                'Et belegg teller for stedet det nevner, og for hvert sted det ligger i. En gravstein der det står ',
                 { quote: 'Ireland' },
                 ', er en linje som stanser ved landet; en erklæring som nevner en kjøpstad, når grevskapet og lenger; en kirkebok når sognet eller gården. En konklusjon er ikke snevrere enn to uavhengige linjer når. Der bare én linje går helt fram, sier saken ved hvilket videre sted to av dem ennå møtes.',
               ],
@@ -95,7 +95,7 @@ export const method: typeof English = {
           blocks: [
             {
               says: [
-                'En kirkebok der hjemme nevner et barn med riktig navn. Alene sier det ingenting om den som reiste over havet. Derfor må funn som handler om en annen, og funn fra gamlelandet selv, knyttes til personen av andre funn: navnet på en kone, et vitne som kommer igjen, en søster som er nevnt i et brev. Uten en slik tilknytning blir funnet vist, men ikke talt.',
+                'En kirkebok der hjemme nevner et barn med riktig navn. Alene sier det ingenting om den som reiste over havet. Derfor må belegg som handler om en annen, og belegg fra gamlelandet selv, knyttes til personen av andre belegg: navnet på en kone, et vitne som kommer igjen, en søster som er nevnt i et brev. Uten en slik tilknytning blir funnet vist, men ikke talt.',
               ],
             },
           ],
@@ -106,7 +106,7 @@ export const method: typeof English = {
           blocks: [
             {
               says: [
-                'Et funn om personen som nevner et annet sted, er en motsigelse, enten forfatteren viser til det eller ikke. En konklusjon står bare når hver motsigelse er besvart med ord: Registeret leste siden feil; stesønnen visste det ikke; stedet er vurdert og lagt til side, og hvorfor. Et søk som skulle ha funnet familien på det konkluderte stedet, og ikke gjorde det, er også en motsigelse.',
+                'Et belegg om personen som nevner et annet sted, er en motsigelse, enten forfatteren viser til det eller ikke. En konklusjon står bare når hver motsigelse er besvart med ord: Registeret leste siden feil; stesønnen visste det ikke; stedet er vurdert og lagt til side, og hvorfor. Et søk som skulle ha funnet familien på det konkluderte stedet, og ikke gjorde det, er også en motsigelse.',
               ],
             },
           ],
@@ -117,7 +117,7 @@ export const method: typeof English = {
           blocks: [
             {
               says: [
-                'Tenk at en kilde viste seg å være feillest eller falsk. For hver sak regnes det ut hvor få kilder som måtte falle før det var færre enn to uavhengige funn igjen. Er det nok å miste én, kalles den kilden kritisk, og den nevnes ved navn.',
+                'Tenk at en kilde viste seg å være feillest eller falsk. For hver sak regnes det ut hvor få kilder som måtte falle før det var færre enn to uavhengige belegg igjen. Er det nok å miste én, kalles den kilden kritisk, og den nevnes ved navn.',
               ],
             },
           ],
@@ -128,7 +128,7 @@ export const method: typeof English = {
           blocks: [
             {
               says: [
-                'Et opphavssted utgis som konkludert bare når minst to uavhengige funn når fram til stedet og hver motsigelse er besvart. En konklusjon som ikke holder dette mål, stanser hele utgivelsen. En som kalles fastslått, må dessuten bygge på loggførte søk, også dem som ikke fant noe. Alt som blir kontrollert når nettstedet lages, står under ',
+                'Et opphavssted utgis som konkludert bare når minst to uavhengige belegg når fram til stedet og hver motsigelse er besvart. En konklusjon som ikke holder dette mål, stanser hele utgivelsen. En som kalles fastslått, må dessuten bygge på loggførte søk, også dem som ikke fant noe. Alt som blir kontrollert når nettstedet lages, står under ',
                 { text: 'reglene for innholdet', href: rules },
                 ', og hver setning i utregningen på denne siden er vist i små ',
                 { text: 'eksempler', href: examples },
@@ -253,7 +253,7 @@ export const method: typeof English = {
             },
             {
               says: [
-                'Det et dokument om en søster sier, er direkte funn om søsteren og indirekte funn om broren. For hver i slekten spør en arbeidsplan hva som ennå ikke er sporet: en kilde som nevner dem uten hovedpersonen, et oppgitt fødested, et ekteskap, et dødsfall, foreldrene, om de reiste eller ble, og et søk.',
+                'Det et dokument om en søster sier, er direkte belegg for søsteren og indirekte belegg for broren. For hver i slekten spør en arbeidsplan hva som ennå ikke er sporet: en kilde som nevner dem uten hovedpersonen, et oppgitt fødested, et ekteskap, et dødsfall, foreldrene, om de reiste eller ble, og et søk.',
               ],
             },
           ],
@@ -279,7 +279,7 @@ export const method: typeof English = {
             },
             {
               says: [
-                'De som går igjen, bodde nær familien, gikk i samme kirke eller kom med samme skip; hvor de kom fra, er et spor, og aldri et funn om hvor familien kom fra.',
+                'De som går igjen, bodde nær familien, gikk i samme kirke eller kom med samme skip; hvor de kom fra, er et spor, og aldri et belegg for hvor familien kom fra.',
               ],
             },
           ],
@@ -295,7 +295,7 @@ export const method: typeof English = {
             },
             {
               says: [
-                'Hvor lett fremmede ville se slik ut: Av n fremmede finnes det så mange mulige grupper av den størrelsen som det er måter å velge den på, hver bundet sammen på en av kᵏ⁻² måter; ganger sjansene for overensstemmelsene langs den sterkeste veien. Det er en grense, og den tar overensstemmelsene som uavhengige. At folk sto ved siden av hverandre, er ikke noe funn om hvor de kom fra: Et sted nevnes bare der de oppgir det selv.',
+                'Hvor lett fremmede ville se slik ut: Av n fremmede finnes det så mange mulige grupper av den størrelsen som det er måter å velge den på, hver bundet sammen på en av kᵏ⁻² måter; ganger sjansene for overensstemmelsene langs den sterkeste veien. Det er en grense, og den tar overensstemmelsene som uavhengige. At folk sto ved siden av hverandre, er ikke noe belegg for hvor de kom fra: Et sted nevnes bare der de oppgir det selv.',
               ],
             },
             {
@@ -351,7 +351,7 @@ export const method: typeof English = {
           blocks: [
             {
               says: [
-                'Navn gikk i arv. Et etternavn brukt som mellomnavn kan være morens eller en bestemors; et fornavn som kommer igjen blant søskenbarn, kan være en forfars; i Irland, Skottland og Norge ble de eldste barna ofte oppkalt etter besteforeldrene, i en bestemt rekkefølge; en fadder med morens etternavn kan være broren hennes. Alt dette er det vanlig å se etter, og ikke noe av det beviser noe. Et spor telles aldri før forfatteren gjør det til et funn.',
+                'Navn gikk i arv. Et etternavn brukt som mellomnavn kan være morens eller en bestemors; et fornavn som kommer igjen blant søskenbarn, kan være en forfars; i Irland, Skottland og Norge ble de eldste barna ofte oppkalt etter besteforeldrene, i en bestemt rekkefølge; en fadder med morens etternavn kan være broren hennes. Alt dette er det vanlig å se etter, og ikke noe av det beviser noe. Et spor telles aldri før forfatteren gjør det til et belegg.',
               ],
             },
             {
@@ -385,7 +385,7 @@ export const method: typeof English = {
               items: [
                 {
                   says: [
-                    'En konklusjon her er en begrunnet mening ut fra de funnene som er gjort. Den kan endres, og nye funn kan velte den.',
+                    'En konklusjon her er en begrunnet mening ut fra de beleggene som er sett. Den kan endres, og nye belegg kan velte den.',
                   ],
                 },
                 {

@@ -138,11 +138,11 @@ export const plan: typeof English = {
   metAs: (roles, records) => `${roles.join(', ')} i ${records} kilder`,
 
   stands: {
-    nowhere: 'Ingen funn i saken nevner noe sted ennå, så ethvert sted er en vinning.',
+    nowhere: 'Ingen belegg i saken nevner noe sted ennå, så ethvert sted er en vinning.',
     settled: (at, place) =>
-      `To uavhengige funn når ${reach[at]}${place === undefined || at === 'country' || at === 'county' ? '' : ` (${place})`}. Det som står her, ville gjøre det sikrere${at === 'townland' ? '' : ', eller føre saken nærmere'}.`,
+      `To uavhengige belegg når ${reach[at]}${place === undefined || at === 'country' || at === 'county' ? '' : ` (${place})`}. Det som står her, ville gjøre det sikrere${at === 'townland' ? '' : ', eller føre saken nærmere'}.`,
     onTheWay: (reached, settled) =>
-      `Funnene når ned til ${reach[reached]}, ${settled === null ? 'men ingen steder er det ennå to uavhengige' : `men to uavhengige når bare til ${reach[settled]}`}. Det som står her, ville føre saken nærmere eller gi det andre funnet.`,
+      `Beleggene når ned til ${reach[reached]}, ${settled === null ? 'men ingen steder er det ennå to uavhengige' : `men to uavhengige når bare til ${reach[settled]}`}. Det som står her, ville føre saken nærmere eller gi det andre funnet.`,
   },
 
   because: {
@@ -175,11 +175,11 @@ export const plan: typeof English = {
         return 'Saken har ikke noe sted ennå: Ethvert er en vinning, og jo snevrere, jo bedre.';
       if (reached === 'townland')
         return settled === 'townland'
-          ? 'To uavhengige funn når alt stedet: Ett til ville gjøre det sikrere, ikke nærmere.'
-          : 'Ett funn nevner selve stedet; det saken trenger, er et til som ikke bygger på det første.';
+          ? 'To uavhengige belegg når alt stedet: Ett til ville gjøre det sikrere, ikke nærmere.'
+          : 'Ett belegg nevner selve stedet; det saken trenger, er et til som ikke bygger på det første.';
       return settled === reached
         ? `Saken når ${reach[reached]}: Bare noe nærmere er en vinning.`
-        : `Saken når ${reach[reached]} på for tynt grunnlag: Et funn til der er en vinning, og noe nærmere er mer.`;
+        : `Saken når ${reach[reached]} på for tynt grunnlag: Et belegg til der er en vinning, og noe nærmere er mer.`;
     },
     aboutSubject: 'Den handler om personen i saken.',
     associate: (name, words) =>
