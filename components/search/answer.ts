@@ -1,7 +1,7 @@
 /** A question of several words: the documents that hold all of them, or else those that hold the most. */
 import { kindOf, kinds, type Contents, type Kind } from '../../src/dossier/search/format.ts';
 import { wordsIn } from '../../src/dossier/search/words.ts';
-import type { Hit, Hits, LookUp } from './lookup.ts';
+import type { Asked, Hit, Hits, LookUp } from './lookup.ts';
 
 export interface Found {
   document: number;
@@ -25,22 +25,23 @@ export interface Answer {
 const mostWords = 8;
 
 /** What a kind adds: a person before the hundred records that name them. */
-const weights: Record<Kind, number> = { case: 1.2, person: 1.5, place: 1.4, record: 1, search: 0.7 };
+const weights: Record<Kind, number> = { case: 1.3, person: 2, place: 1.7, record: 1, search: 0.7 };
 
 /** The words of a question; the last may go on, unless a space follows it. */
-export function wordsOfQuestion(question: string): { word: string; begun: boolean }[] {
+export function wordsOfQuestion(question: string): Asked[] {
   const words = wordsIn(question, true);
   const goesOn = words.at(-1)?.end === question.length;
   const last = words.at(-1)?.word;
-  return [...new Set(words.map(({ word }) => word))]
+  const distinct = [...new Map(words.map((one) => [one.word, one])).values()];
+  return distinct
     .slice(0, mostWords)
-    .map((word) => ({ word, begun: goesOn && word === last }));
+    .map(({ word, stem }) => ({ word, stem, begun: goesOn && word === last }));
 }
 
 /** Answers a question. One without a word is answered by nothing. */
 export async function answer(question: string, lookUp: LookUp, contents: Contents): Promise<Answer> {
   const asked = wordsOfQuestion(question);
-  const each = await Promise.all(asked.map(({ word, begun }) => lookUp.word(word, begun)));
+  const each = await Promise.all(asked.map((one) => lookUp.word(one)));
   return combined(
     asked.map(({ word }) => word),
     each,

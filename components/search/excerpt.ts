@@ -1,6 +1,6 @@
 /** Text with the words that were found marked in it, and the piece of a long text where they stand. */
 import { stemOf } from '../../src/dossier/search/spelling.ts';
-import { wordsIn } from '../../src/dossier/search/words.ts';
+import { wordsIn, type Word } from '../../src/dossier/search/words.ts';
 
 export interface Piece {
   text: string;
@@ -8,8 +8,8 @@ export interface Piece {
 }
 
 /** Where in a text the words stand. */
-function spots(text: string, words: ReadonlySet<string>): { word: string; start: number; end: number }[] {
-  return wordsIn(text).filter(({ word }) => words.has(word) || words.has(stemOf(word) ?? word));
+function spots(text: string, words: ReadonlySet<string>): Word[] {
+  return wordsIn(text).filter(({ word, stem }) => words.has(word) || words.has(stem ?? stemOf(word) ?? word));
 }
 
 /** A whole text, its found words marked. */
@@ -50,11 +50,9 @@ export function excerpt(text: string, words: ReadonlySet<string>): Piece[] {
   ];
 }
 
-type Spot = ReturnType<typeof spots>[number];
-
 /** The spot from which most different words lie within a piece. */
-function bestSpot(all: readonly Spot[]): Spot | undefined {
-  let best: Spot | undefined;
+function bestSpot(all: readonly Word[]): Word | undefined {
+  let best: Word | undefined;
   let most = 0;
   const inside = new Map<string, number>();
   for (let from = 0, to = 0; from < all.length; from++) {
@@ -86,7 +84,7 @@ function wordEnd(text: string, to: number, earliest: number): number {
   return space <= earliest ? Math.max(to, earliest) : space;
 }
 
-function pieces(text: string, from: number, to: number, found: readonly Spot[]): Piece[] {
+function pieces(text: string, from: number, to: number, found: readonly Word[]): Piece[] {
   const made: Piece[] = [];
   let at = from;
   for (const { start, end } of found) {

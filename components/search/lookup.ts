@@ -57,9 +57,18 @@ const shortestText = 2;
 /** Of a beginning that spans more of the index, only so many parts are fetched. */
 const mostParts = 4;
 
+/** A typed word. */
+export interface Asked {
+  word: string;
+  /** It may go on. */
+  begun: boolean;
+  /** What is left of it without a prefix written as one. */
+  stem?: string | undefined;
+}
+
 export interface LookUp {
-  /** The documents a word is found in. `begun`: it may go on. */
-  word(word: string, begun: boolean): Promise<Hits>;
+  /** The documents a word is found in. */
+  word(asked: Asked): Promise<Hits>;
 }
 
 /** Looks words up in the parts of an index. */
@@ -103,12 +112,11 @@ export function lookUpIn(parts: Parts, contents: Contents): LookUp {
   };
 
   /** Other words of names that stand for a typed one, the surest reason first. */
-  const others = async (word: string, begun: boolean): Promise<Map<string, Other>> => {
+  const others = async ({ word, begun, stem = stemOf(word) }: Asked): Promise<Map<string, Other>> => {
     const found = new Map<string, Other>();
     const add = (target: string, other: Other) => {
       if (target !== word && other.weight > (found.get(target)?.weight ?? 0)) found.set(target, other);
     };
-    const stem = stemOf(word);
     const [forms, byStem, fathers, sounds] = await Promise.all([
       rowsAt('forms', word, begun && word.length >= shortest.begun),
       stem === undefined ? [] : rowsAt('forms', stem, false),
@@ -119,7 +127,7 @@ export function lookUpIn(parts: Parts, contents: Contents): LookUp {
       // A form that is only begun says less than one typed to its end.
       const sure = form === word || typed === word ? 1 : 0.9;
       for (const { target, ...reason } of relations.map(relationOf))
-        add(target, { reason, typed, weight: sure * (reason.how === 'used' ? 0.7 : 0.8) });
+        add(target, { reason, typed, weight: sure * weightOf(reason) });
     };
     for (const row of forms) relate(row);
     for (const row of [...byStem, ...fathers.flat()]) relate(row, word);
@@ -128,7 +136,7 @@ export function lookUpIn(parts: Parts, contents: Contents): LookUp {
     for (const [other, { oneSound, isKnown }] of sounds) {
       const likeness = alike(word, other, oneSound, isKnown && (known || sounds.get(word)?.isKnown === true));
       if (likeness && !found.has(other))
-        add(other, { reason: { how: likeness.how }, typed: word, weight: likeness.likeness / 2 });
+        add(other, { reason: { how: likeness.how }, typed: word, weight: likeness.likeness ** 3 });
     }
     return found;
   };
@@ -148,7 +156,8 @@ export function lookUpIn(parts: Parts, contents: Contents): LookUp {
     return found;
   };
 
-  const look = async (word: string, begun: boolean): Promise<Hits> => {
+  const look = async (asked: Asked): Promise<Hits> => {
+    const { word, begun } = asked;
     const hits = new Map<number, Hit>();
     const add = (document: number, hit: Hit) => {
       const known = hits.get(document);
@@ -156,15 +165,15 @@ export function lookUpIn(parts: Parts, contents: Contents): LookUp {
         hits.set(document, hit);
     };
     const near = word.length >= shortest.alike && !/\p{N}/u.test(word);
-    const [names, text, related] = await Promise.all([
-      find('names', word, { begun, near }),
+    const [names, nearNames, text, related] = await Promise.all([
+      find('names', word, { begun }),
+      near ? find('names', word, { near }) : [],
       word.length < shortestText ? [] : find('text', word, { begun: begun && word.length >= shortest.begun }),
-      word.length < shortest.whole ? new Map<string, Other>() : others(word, begun),
+      word.length < shortest.whole ? new Map<string, Other>() : others(asked),
     ]);
-    for (const { document, score, words } of names) {
-      const typed = words.filter(({ how }) => how !== 'near');
-      if (typed.length > 0)
-        add(document, { tier: tier('name'), score, words: typed.map((one) => one.word), typed: word });
+    for (const { document, score, words } of names)
+      add(document, { tier: tier('name'), score, words: words.map((one) => one.word), typed: word });
+    for (const { document, score, words } of nearNames)
       for (const one of words)
         if (one.how === 'near' && !related.has(one.word))
           add(document, {
@@ -174,7 +183,6 @@ export function lookUpIn(parts: Parts, contents: Contents): LookUp {
             typed: word,
             reason: { how: 'near' },
           });
-    }
     for (const { document, score, words } of text)
       add(document, { tier: tier('text'), score, words: words.map((one) => one.word), typed: word });
     await Promise.all(
@@ -200,14 +208,20 @@ export function lookUpIn(parts: Parts, contents: Contents): LookUp {
   };
 
   return {
-    word(word, begun) {
-      const key = `${begun ? '' : '='}${word}`;
+    word(asked) {
+      const key = `${asked.begun ? '' : '='}${asked.word} ${asked.stem ?? ''}`;
       let answer = answers.get(key);
       if (!answer) {
-        answers.set(key, (answer = look(word, begun)));
+        answers.set(key, (answer = look(asked)));
         answer.catch(() => answers.delete(key));
       }
       return answer;
     },
   };
+}
+
+/** Spellings of one name weigh more than names used for one another, and these more than two forms of a third. */
+function weightOf(reason: Reason): number {
+  if (reason.how === 'used') return 0.7;
+  return reason.how === 'given' && !reason.forms.includes('n') ? 0.55 : 0.8;
 }

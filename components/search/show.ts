@@ -39,7 +39,8 @@ export function item(
     ]);
     const line = paragraph('find-names', list, lang);
     const label = element('span', 'find-label');
-    label.textContent = `${words.writtenAs} `;
+    const own = found.kind === 'person' || found.kind === 'place';
+    label.textContent = `${own ? words.writtenAs : words.naming} `;
     line.prepend(label);
     li.append(line);
   }

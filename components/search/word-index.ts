@@ -3,7 +3,7 @@ import MiniSearch, { type AsPlainObject } from 'minisearch';
 import { eachStep, type WordRow } from '../../src/dossier/search/format.ts';
 
 /** The fields of the two tables of words. */
-export const fields = { names: ['title', 'name'], text: ['text'] } as const;
+export const fields = { names: ['title', 'name', 'named'], text: ['text'] } as const;
 
 /** A word that was found, with the documents it is in, each with its weight there. */
 export interface FoundWord {
@@ -38,7 +38,7 @@ export function wordIndex(
     fields: [...fields[table]],
     tokenize: (text) => [text],
     processTerm: (term) => term,
-    searchOptions: { bm25, boost: { title: 2 }, weights: { prefix: 0.8, fuzzy: 0.6 } },
+    searchOptions: { bm25, boost: { title: 2, name: 2 }, weights: { prefix: 0.8, fuzzy: 0.6 } },
   });
   return {
     find: (word, { begun = false, near = false } = {}) =>

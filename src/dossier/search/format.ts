@@ -16,7 +16,10 @@ export type Kind = (typeof kinds)[number];
 export const tables = ['names', 'text', 'forms', 'sounds', 'cards'] as const;
 export type Table = (typeof tables)[number];
 
-/** Word, then the documents it is in, in steps: in titles and in other names for `names`, in text for `text`. */
+/**
+ * Word, then the documents it is in, as steps: for `names` those it is in the title of, those it is another name of, and
+ * those that name it among others; for `text` those it stands in. Empty ones at the end are left out.
+ */
 export type WordRow = readonly [word: string, ...fields: Steps[]];
 
 /** Numbers of documents as steps from one to the next, doubled; an odd one is followed by how often the word is there. */

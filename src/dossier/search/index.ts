@@ -53,10 +53,7 @@ export function indexOf(documents: readonly Document[]): SearchIndex {
   const { names, text } = inverted(documents);
   const vocabulary = [...names.keys()].sort();
   const rows: Record<Table, Iterable<readonly [string, string]>> = {
-    names: vocabulary.map((word) => [
-      word,
-      JSON.stringify([word, ...names.get(word)!.map((list) => stepsOf(list))]),
-    ]),
+    names: vocabulary.map((word) => [word, JSON.stringify([word, ...stepsOfFields(names.get(word)!)])]),
     text: [...text.keys()].sort().map((word) => {
       const { list, often } = text.get(word)!;
       return [word, JSON.stringify([word, stepsOf(list, often)])];
@@ -80,29 +77,36 @@ export function indexOf(documents: readonly Document[]): SearchIndex {
   return { edition: digest.digest('hex').slice(0, 10), files, counts };
 }
 
+/** The fields of a word as steps, without empty ones at the end. */
+function stepsOfFields(fields: readonly (readonly number[])[]): number[][] {
+  const steps = fields.map((list) => stepsOf(list));
+  while (steps.at(-1)?.length === 0) steps.pop();
+  return steps;
+}
+
 function cardOf({ id, title, facts, names, text }: Document): Card {
   return [id, title, facts, names, text];
 }
 
 /** Words of titles and of other names, each with the documents it is in; words of text, with how often too. */
 interface Inverted {
-  names: Map<string, [titles: number[], others: number[]]>;
+  names: Map<string, [titles: number[], names: number[], named: number[]]>;
   text: Map<string, { list: number[]; often: number[] }>;
 }
 
 function inverted(documents: readonly Document[]): Inverted {
   const names: Inverted['names'] = new Map();
   const text: Inverted['text'] = new Map();
-  const addName = (word: string, field: 0 | 1, document: number) => {
+  const addName = (word: string, field: 0 | 1 | 2, document: number) => {
     let lists = names.get(word);
-    if (!lists) names.set(word, (lists = [[], []]));
+    if (!lists) names.set(word, (lists = [[], [], []]));
     const list = lists[field];
     if (list.at(-1) !== document) list.push(document);
   };
-  const addNames = (string: string, field: 0 | 1, document: number) => {
-    for (const { word } of nameWords(string)) {
+  const addNames = (string: string, field: 0 | 1 | 2, document: number) => {
+    for (const { word, stem: own } of nameWords(string)) {
       addName(word, field, document);
-      const stem = stems.get(word);
+      const stem = own ?? stems.get(word);
       if (stem !== undefined) addName(stem, field, document);
     }
   };
@@ -119,7 +123,8 @@ function inverted(documents: readonly Document[]): Inverted {
   };
   documents.forEach((document, number) => {
     addNames(document.title, 0, number);
-    for (const name of document.names) addNames(name, 1, number);
+    const field = document.kind === 'person' || document.kind === 'place' ? 1 : 2;
+    for (const name of document.names) addNames(name, field, number);
     for (const { word } of wordsIn(document.text)) {
       let entry = text.get(word);
       if (!entry) text.set(word, (entry = { list: [], often: [] }));

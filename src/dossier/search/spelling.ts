@@ -2,6 +2,7 @@
  * What a word can be looked up by beside its own letters: without its prefix, by its sound, by the father it names, and
  * by likeness. The same code makes the index and reads what is typed; it knows no table of names, so that it is small.
  */
+import { distance } from 'fastest-levenshtein';
 import { oStems } from '../../catalogue/names/prefixes.ts';
 import { daitchMokotoff } from '../../reasoning/names/daitch-mokotoff.ts';
 import { surnameParts } from '../../reasoning/names/fold.ts';
@@ -27,9 +28,11 @@ export const sharedDigits = 3;
 
 /** Likenesses from which two words are taken for spellings of one another, and, where they sound alike, for one name. */
 const near = 0.85;
-const nearInSound = 0.7;
+const nearInSound = 0.6;
 /** Two names the catalogue knows apart are only joined by a slip of the pen. */
 const slip = 0.92;
+/** Of the letters of two spellings, the share that may differ: a common beginning alone makes no likeness. */
+const mostChanged = 0.34;
 
 /** How alike two folded words are, if they are: by their letters, or by sound and somewhat by their letters. */
 export function alike(
@@ -38,10 +41,11 @@ export function alike(
   oneSound: boolean,
   bothKnown: boolean,
 ): { how: 'near' | 'sound'; likeness: number } | undefined {
-  const likeness = jaroWinkler(a, b);
-  if (bothKnown) return likeness >= slip ? { how: 'near', likeness } : undefined;
-  if (likeness >= near) return { how: 'near', likeness };
-  return oneSound && likeness >= nearInSound ? { how: 'sound', likeness } : undefined;
+  const jaro = jaroWinkler(a, b);
+  const kept = 1 - distance(a, b) / Math.max(a.length, b.length);
+  const likeness = (jaro + kept) / 2;
+  if (jaro >= (bothKnown ? slip : near) && kept >= 1 - mostChanged) return { how: 'near', likeness };
+  return oneSound && !bothKnown && jaro >= nearInSound ? { how: 'sound', likeness } : undefined;
 }
 
 /** Under what a patronymic is kept: each spelling of the father’s name it may be made of, behind a plus. */

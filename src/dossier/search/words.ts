@@ -9,6 +9,8 @@ export interface Word {
   word: string;
   start: number;
   end: number;
+  /** What is left without a prefix that is written as one: `faolain` of Ó Faoláin. */
+  stem?: string;
 }
 
 /** Of a longer word the rest is not looked at. */
@@ -53,7 +55,7 @@ function foldNew(written: string): string {
     .split(/(\p{Nd}+)/u)
     .map((part, at) => (at % 2 === 1 ? part : foldName(part).replaceAll(' ', '')))
     .join('');
-  if (/^m['’‘ᶜ]\p{L}{2}/iu.test(whole)) return `mac${word.replace(/^mc?/, '')}`;
+  if (/^m['’‘]\p{L}{2}/iu.test(whole)) return `mac${word.slice(1)}`;
   return word.replace(/^mc(?=[a-z]{2})/, 'mac');
 }
 
@@ -78,8 +80,14 @@ export function wordsIn(text: string, typed = false): Word[] {
       else if (kind === joiner && to + 1 < end && kindOf(text.charCodeAt(to + 1)) === letter) to += 2;
       else break;
     }
-    const word = foldWord(text.slice(at, to));
-    if (word !== '') found.push({ word, start: at, end: to });
+    const written = text.slice(at, to);
+    const word = foldWord(written);
+    if (word !== '')
+      found.push(
+        /^[oó]['’‘]\p{L}{2}/iu.test(written)
+          ? { word, start: at, end: to, stem: word.slice(1) }
+          : { word, start: at, end: to },
+      );
     at = to;
   }
   return found.some(({ word }) => prefixes.has(word)) ? joined(text, found, typed) : found;
@@ -103,7 +111,7 @@ function joined(text: string, words: readonly Word[], typed: boolean): Word[] {
       continue;
     }
     const word = (one.word === 'mc' ? 'mac' : one.word) + next.word;
-    result.push({ word, start: one.start, end: next.end });
+    result.push({ word, start: one.start, end: next.end, stem: next.word });
     at++;
   }
   return result;

@@ -22,7 +22,8 @@ export const search = {
   description: 'Look up people, places, records and cases, however their names are spelled.',
   lede: 'People, places, records and cases by name, by spelling or by what a record says. Other spellings of a name are found with it.',
   field: 'A name, a place, a year, words of a record',
-  hint: 'Answers come as you type. Arrow keys go through them, Enter opens, Escape clears.',
+  hint: 'Answers come as you type.',
+  keys: 'Arrow keys go through them, Enter opens, Escape clears.',
   results: 'What was found',
   /** What the buttons that narrow the list are called together. */
   narrow: 'Show',
@@ -51,7 +52,9 @@ export const search = {
       forms[kind]?.(form, name) ?? `both stand for ${name}`,
     forms: (name: string): string => `both stand for ${name}`,
   },
+  /** Before other names of a person or place, and before those whom something else names. */
   writtenAs: 'also written',
+  naming: 'names',
   lists: 'The lists',
   listsLede: 'Everything here can also be reached by leafing.',
   withoutScript:
