@@ -16,6 +16,7 @@ export interface Card {
   text: string;
   /** More of it, on the card of the home page. */
   below?: string | undefined;
+  /** `within` is what the place lies in, and empty where there is none. */
   answer?: { shape: StandingShape; word: string; place: string; within: string };
   sight: Sight;
   /** The name of the site. */
@@ -114,7 +115,7 @@ function answerOf(
       : shape === 'hypothesis' || shape === 'broken'
         ? t.notConcluded(word, chain.join(', '))
         : t.concluded(word, chain.join(', '), wording.standing.strength(view.result?.independent ?? 0));
-  return { shape, word, place: chain[0] ?? '', within: chain.slice(1).join(', '), inWords };
+  return { shape, word, place: chain[0] ?? t.noPlaceYet, within: chain.slice(1).join(', '), inWords };
 }
 
 /** The place a case puts forward and those above it. */
