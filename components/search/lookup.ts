@@ -21,7 +21,7 @@ const tier = (of: (typeof tiers)[number]): number => tiers.indexOf(of);
 export type Reason =
   | { how: 'same' | 'used' | 'prefix' | 'near' | 'sound' }
   | { how: 'given'; of: string; forms: string }
-  | { how: 'father'; of: string };
+  | { how: 'father' | 'like'; of: string };
 
 /** How a typed word was found in a document. */
 export interface Hit {
@@ -187,7 +187,7 @@ export function lookUpIn(parts: Parts, contents: Contents): LookUp {
       add(document, { tier: tier('text'), score, words: words.map((one) => one.word), typed: word });
     await Promise.all(
       [...related].map(async ([other, { reason, typed, weight }]) => {
-        const isLike = reason.how === 'near' || reason.how === 'sound';
+        const isLike = ['near', 'sound', 'like'].includes(reason.how);
         const [inNames, inText] = await Promise.all([
           find('names', other),
           isLike ? [] : find('text', other),
@@ -222,6 +222,7 @@ export function lookUpIn(parts: Parts, contents: Contents): LookUp {
 
 /** Spellings of one name weigh more than names used for one another, and these more than two forms of a third. */
 function weightOf(reason: Reason): number {
+  if (reason.how === 'like') return 0.4;
   if (reason.how === 'used') return 0.7;
   return reason.how === 'given' && !reason.forms.includes('n') ? 0.55 : 0.8;
 }

@@ -11,7 +11,7 @@ export function reasonWords(words: Wording['search'], found: string, typed: stri
 }
 
 function why(words: Wording['search']['why'], found: string, typed: string, reason: Reason): string {
-  if (reason.how === 'father') return words.father(reason.of);
+  if (reason.how === 'father' || reason.how === 'like') return words[reason.how](reason.of);
   if (reason.how !== 'given') return words[reason.how];
   const [ofTyped = '', ofFound = ''] = reason.forms;
   if (ofFound === itself && ofTyped !== itself) return words.form(ofTyped, typed, found);

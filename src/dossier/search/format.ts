@@ -28,22 +28,24 @@ export type Steps = readonly number[];
 /**
  * How a form of a name came to stand for a word. `same` and `used`: surnames. `given`: two forms of the given name
  * `of`, `forms` saying by a letter each how they are: first the one typed, then the one found. `father`: patronymics
- * that both say the father was called `of`.
+ * that both say the father was called `of`. `like`: a surname the catalogue lacks, nearly spelled as `of`, which the
+ * typed one is a form of.
  */
 export type Relation =
   | { target: string; how: 'same' | 'used' }
   | { target: string; how: 'given'; of: string; forms: string }
-  | { target: string; how: 'father'; of: string };
+  | { target: string; how: 'father' | 'like'; of: string };
 
 /** A form of a name and the words it stands for, each as `relationText` writes it. */
 export type FormRow = readonly [form: string, ...relations: string[]];
 
-const signs = { same: '=', used: '~', given: '.', father: '+' } as const;
+const signs = { same: '=', used: '~', given: '.', father: '+', like: '?' } as const;
 
-/** A relation as a row holds it: `phelan~`, `bridget.dn`, `delia.di Bridget`, `johannesen+John`. */
+/** A relation as a row holds it: `phelan~`, `bridget.dn`, `delia.di Bridget`, `johannesen+John`,
+ * `faolan?Faelan`. */
 export function relationText(relation: Relation): string {
   const start = relation.target + signs[relation.how];
-  if (relation.how === 'father') return start + relation.of;
+  if (relation.how === 'father' || relation.how === 'like') return start + relation.of;
   if (relation.how !== 'given') return start;
   // Where the word found is the name itself, the name needn’t be said.
   const isItself = relation.of.toLowerCase() === relation.target;
@@ -52,10 +54,11 @@ export function relationText(relation: Relation): string {
 
 /** The relation a row holds. */
 export function relationOf(text: string): Relation {
-  const at = text.search(/[=~.+]/);
+  const at = text.search(/[=~.+?]/);
   const target = text.slice(0, at);
   const rest = text.slice(at + 1);
   if (text[at] === signs.father) return { target, how: 'father', of: rest };
+  if (text[at] === signs.like) return { target, how: 'like', of: rest };
   if (text[at] !== signs.given) return { target, how: text[at] === signs.same ? 'same' : 'used' };
   const named = target.charAt(0).toUpperCase() + target.slice(1);
   return { target, how: 'given', forms: rest.slice(0, 2), of: rest.length > 2 ? rest.slice(3) : named };

@@ -12,7 +12,7 @@ import { givenFormsOf } from '../../reasoning/names/lookup.ts';
 import { preparedGiven, preparedSurname } from '../../reasoning/names/prepared.ts';
 import { gather } from '../../model/multimap.ts';
 import { relationText, type FormRow, type Relation, type SoundRow } from './format.ts';
-import { fatherKey, soundsOf } from './spelling.ts';
+import { alike, fatherKey, soundsOf } from './spelling.ts';
 
 /** How two forms of a given name are forms of it, a letter each. */
 export const formLetters: Record<FormKind, string> = {
@@ -51,6 +51,7 @@ export function formRows(vocabulary: Iterable<string>): FormRow[] {
   for (const word of vocabulary) {
     if (/\p{N}/u.test(word)) continue;
     surnameRelations(word, add);
+    if (!isKnown(word)) unknownRelations(word, add);
     givenRelations(word, add);
     fatherRelations(word, add);
   }
@@ -69,6 +70,24 @@ function surnameRelations(word: string, add: Add): void {
       if (level === 'same') add(form, { target: word, how: 'same' });
       else if (level === 'variant') add(form, { target: word, how: 'used' });
     }
+}
+
+/** The groups of surnames that a sound code may be of, by their own spellings. */
+const groupsBySound = new Map<string, { group: number; form: string; written: string }[]>();
+surnameGroups.forEach(({ name, spellings }, group) => {
+  for (const written of [name, ...spellings]) {
+    const form = foldedSurname(written);
+    for (const code of soundsOf(form)) gather(groupsBySound, code, { group, form, written });
+  }
+});
+
+/** A surname that the catalogue lacks stands for what the names do that sound the same and are nearly spelled so. */
+function unknownRelations(word: string, add: Add): void {
+  for (const code of soundsOf(word))
+    for (const { group, form, written } of groupsBySound.get(code) ?? [])
+      if (alike(word, form, true, false)?.how === 'near')
+        for (const other of surnameForms[group]!)
+          if (other !== form) add(other, { target: word, how: 'like', of: written });
 }
 
 function givenRelations(word: string, add: Add): void {

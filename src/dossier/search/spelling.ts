@@ -28,7 +28,7 @@ export const sharedDigits = 3;
 
 /** Likenesses from which two words are taken for spellings of one another, and, where they sound alike, for one name. */
 const near = 0.85;
-const nearInSound = 0.6;
+const nearInSound = 0.65;
 /** Two names the catalogue knows apart are only joined by a slip of the pen. */
 const slip = 0.92;
 /** Of the letters of two spellings, the share that may differ: a common beginning alone makes no likeness. */

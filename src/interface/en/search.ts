@@ -47,6 +47,7 @@ export const search = {
     near: 'spelled nearly the same',
     sound: 'they sound alike',
     father: (name: string): string => `both say that the father was called ${name}`,
+    like: (name: string): string => `spelled like ${name}, another form of the name`,
     /** Where one of the two is the name itself. */
     form: (kind: string, form: string, name: string): string =>
       forms[kind]?.(form, name) ?? `both stand for ${name}`,

@@ -43,6 +43,7 @@ export const search: typeof English = {
     near: 'skrevet nesten likt',
     sound: 'de lyder likt',
     father: (name) => `begge sier at faren het ${name}`,
+    like: (name) => `skrevet som ${name}, en annen form av navnet`,
     form: (kind, form, name) => forms[kind]?.(form, name) ?? `begge står for ${name}`,
     forms: (name) => `begge står for ${name}`,
   },

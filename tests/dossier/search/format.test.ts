@@ -71,6 +71,7 @@ test.each([
   [{ target: 'bridget', how: 'given', of: 'Bridget', forms: 'dn' }, 'bridget.dn'],
   [{ target: 'delia', how: 'given', of: 'Bridget', forms: 'di' }, 'delia.di Bridget'],
   [{ target: 'johannesen', how: 'father', of: 'John' }, 'johannesen+John'],
+  [{ target: 'faolan', how: 'like', of: 'Faelan' }, 'faolan?Faelan'],
 ] as const)('a relation as text: %j', (relation, text) => {
   expect(relationText(relation)).toBe(text);
   expect(relationOf(text)).toEqual(relation);
