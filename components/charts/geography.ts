@@ -1,6 +1,7 @@
 /** Views for small drawn maps: a projection fitted to some points, and what of the atlas can be seen in it. */
 import { geoArea, geoAzimuthalEqualArea, geoGraticule, geoPath, type GeoProjection } from 'd3-geo';
 import { countries, inner, shores, type Shape } from './atlas.ts';
+import { countySheets, linesOf, stateSheets, type Area } from './counties.ts';
 import { inView } from './in-view.ts';
 import { leastLand, Pen } from './pen.ts';
 import { uncut } from './uncut.ts';
@@ -18,11 +19,17 @@ export interface View {
   borders: string;
   states: string;
   shores: string;
+  /** Lines between counties, on maps of a small piece of the earth. */
+  counties: string;
   graticule: string;
   /** Where lines of latitude and longitude meet the left and the lower edge. */
-  ticks: { x: number; y: number; edge: 'left' | 'foot'; label: string }[];
+  ticks: { x: number; y: number; edge: 'left' | 'foot'; degrees: number }[];
   /** Length of a round distance at the middle of the view, in units of the drawing. */
   scale: { km: number; length: number };
+  /** The ground of a county as path data. */
+  area: (area: Area) => string;
+  /** Where a point lies in the drawing. */
+  xy: (point: Point) => [number, number];
 }
 
 const views = new Map<string, View>();
@@ -91,6 +98,7 @@ function drawnView(
   };
   const tooSmall = 4 / (scale * scale);
   const big = within(countries(detail)).filter((shape) => widthKm <= 2500 || areaOf(shape) > tooSmall);
+  const areas = new Map<string, string>();
   const net = new Pen(0.4);
   geoPath(projection, net as never)(netAround(centre as [number, number], reach, stepOf(widthKm)));
   return {
@@ -99,23 +107,37 @@ function drawnView(
     height,
     land: draw(big, slack, leastLand),
     borders: draw(within(inner(detail)), slack * 1.5),
-    states: draw(within(inner('us')), slack * 1.5),
+    states: draw(within([inner('us'), ...stateSheets.map(linesOf)].flat()), slack * 1.5),
     shores: draw(within(shores()), slack),
+    counties: widthKm > countyLinesTo ? '' : draw(within(countySheets.flatMap(linesOf)), slack),
     graticule: net.written(),
     ticks: ticksOf(projection, width, height, stepOf(widthKm)),
     scale: scaleBar(widthKm / width, width),
+    area: (area) => {
+      let path = areas.get(area.key);
+      if (path === undefined) {
+        const pen = new Pen(slack);
+        geoPath(projection, pen as never)(area);
+        areas.set(area.key, (path = pen.written()));
+      }
+      return path;
+    },
+    xy: ({ lon, lat }) => projection([lon, lat]) as [number, number],
   };
 }
+
+/** Maps wider than this, in kilometres, show no county lines. */
+const countyLinesTo = 1100;
 
 function centredOn({ lon, lat }: Point): GeoProjection {
   return geoAzimuthalEqualArea().rotate([-lon, -lat]).translate([0, 0]).scale(1).precision(0.2);
 }
 
-const areas = new WeakMap<Shape, number>();
+const sizes = new WeakMap<Shape, number>();
 
 function areaOf(shape: Shape): number {
-  let area = areas.get(shape);
-  if (area === undefined) areas.set(shape, (area = geoArea(shape)));
+  let area = sizes.get(shape);
+  if (area === undefined) sizes.set(shape, (area = geoArea(shape)));
   return area;
 }
 
@@ -185,8 +207,7 @@ function ticksOf(projection: GeoProjection, width: number, height: number, step:
         const value =
           Math.round(Math.max(Math.floor(here / step), Math.floor(before / step)) * step * 100) / 100;
         const [x, y] = at(t);
-        const side = pick === 1 ? (value < 0 ? 'S' : 'N') : value < 0 ? 'W' : 'E';
-        ticks.push({ x, y, edge, label: value === 0 ? '0°' : `${Math.abs(value)}° ${side}` });
+        ticks.push({ x, y, edge, degrees: value });
       }
       before = here;
     }

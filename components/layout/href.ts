@@ -62,6 +62,8 @@ export const builtIn = (id: string): string => `${ids}#id-${id}`;
 export const find = '/search.html';
 /** Surnames with all their spellings. */
 export const surnames = '/surnames.html';
+/** One surname in that list. */
+export const surname = (id: string): string => `${surnames}#surname-${id}`;
 /** How the site looks, and why. */
 export const style = '/style.html';
 /** New and changed cases, for feed readers. */

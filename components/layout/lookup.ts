@@ -1,6 +1,8 @@
 /** What pages ask of the dossier more than once. Everything here is a lookup; nothing is computed anew. */
 import { currentDossier } from '../../src/dossier/current.ts';
-import type { CaseView, Dossier, PlaceView, RecordView } from '../../src/dossier/types.ts';
+import type { CaseView, Dossier, MediaView, PlaceView, RecordView } from '../../src/dossier/types.ts';
+import { recordDate } from '../../src/dossier/record-date.ts';
+import { sourcesOf } from '../../src/model/case.ts';
 import { isoDay } from '../../src/model/days.ts';
 import { daySpan, edtfProblem } from '../../src/model/edtf.ts';
 import { byText } from './words.ts';
@@ -36,18 +38,7 @@ export function positionOf(
 
 /** The date a record is filed under: when it was made, else the date of its citation or of an event in it. */
 export function dateOf(view: RecordView): string | undefined {
-  const { record } = view;
-  const cite = record.cite;
-  if (record.form === 'derivative') {
-    const event = record.mentions.find((m) => m.event?.date !== undefined)?.event?.date;
-    if (event) return event;
-  }
-  return (
-    record.made ??
-    cite?.issued ??
-    cite?.['event-date'] ??
-    record.mentions.find((m) => m.event?.date)?.event?.date
-  );
+  return recordDate(view.record);
 }
 
 /** Records in the order of their dates, the undated last, then by title. */
@@ -72,6 +63,30 @@ export function sortableDate(date: string | undefined): string {
 export function recordViews(ids: Iterable<string>): RecordView[] {
   const { records } = currentDossier();
   return [...ids].flatMap((id) => records.get(id) ?? []);
+}
+
+/** The picture a case is shown with: of a record its conclusion cites, else of any it uses. */
+export function pictureOf(view: CaseView): { image: MediaView; record: RecordView } | undefined {
+  const cited = new Set((view.case.conclusion ?? view.case.hypothesis)?.cites);
+  const first = view.case.evidence
+    .filter((item) => cited.has(item.id))
+    .flatMap((item) => sourcesOf(item).records);
+  for (const record of recordViews([...first, ...view.records])) {
+    const [image] = record.media;
+    if (image) return { image, record };
+  }
+  return undefined;
+}
+
+/** A place with the country it lies in: “Knockmahon, Ireland”. */
+export function placeAndCountry(dossier: Dossier, id: string): string {
+  const path = dossier.places.get(id)?.path ?? [id];
+  return [...new Set([id, path.at(-1)!])].map((step) => nameOfPlace(dossier, step)).join(', ');
+}
+
+/** How long a narrative takes to read, in minutes: 220 words each, the pace of plain prose (common practice). */
+export function minutesToRead(view: CaseView): number {
+  return Math.max(1, Math.round(view.narrative.words / 220));
 }
 
 /** The place a case names, as a conclusion or as a hypothesis. */

@@ -51,7 +51,7 @@ export function familiesOfCase(
         said.map((one) => [link(one)]),
         ', ',
       ),
-      ...(more > 0 ? [` and ${more} more`] : []),
+      ...(more > 0 ? [names.wording.candidates.more(more)] : []),
     ],
     verdict,
   });

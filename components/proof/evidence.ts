@@ -5,7 +5,6 @@ import type { Informant, Mention, SourceRecord } from '../../src/model/record.ts
 import type { ItemResult } from '../../src/reasoning/types.ts';
 import { coverageInWords } from '../layout/dates.ts';
 import * as href from '../layout/href.ts';
-import { listInWords, plainWords, seenWords } from '../layout/words.ts';
 import type { Fix } from './bodies.ts';
 import type { Namer } from '../../src/dossier/words.ts';
 import { joined, type Part, type Phrase } from '../../src/interface/phrase.ts';
@@ -32,7 +31,7 @@ export interface EvidenceRow {
   worth: FactRows;
 }
 
-/** What somebody is to the subject, in a clause after their name; empty for the subject and for those not kin. */
+/** What somebody is to the subject, in a word or two; empty for the subject and for those not kin. */
 type Kinship = (person: string) => string;
 
 /** The row of an item. `cite` gives the mark of a new note on a record. */
@@ -45,60 +44,51 @@ export function evidenceRow(
   cite: (record: string) => Part,
   kinship: Kinship = () => '',
 ): EvidenceRow {
+  const { evidence } = names.wording.proof;
+  const { terms } = evidence;
   const mentions = item.mentions.flatMap(({ ref, person }) => {
     const at = mentionAt(facts, ref);
     return at ? [{ ...at, ref, person }] : [];
   });
   const title: Phrase =
     item.search === undefined
-      ? joined(item.records.map((id) => [names.record(id), cite(id)]))
-      : ['A search', ...item.records.flatMap((id): Phrase => ['; ', names.record(id), cite(id)])];
+      ? joined(item.records.map((id) => [names.record(id), cite(id)]), names.wording.everywhere.and)
+      : [evidence.aSearch, ...item.records.flatMap((id): Phrase => ['; ', names.record(id), cite(id)])];
   return {
     id: item.id,
     title,
     mark: markOf(item, fix),
     verdict: verdictOf(item, fix, names),
     says: rows(
-      ['Says', mentions.map(({ mention }) => said(mention, given.states))],
-      [
-        'Says',
-        mentions.length === 0 && item.mentions.length > 0 && ['A statement of somebody not shown here.'],
-      ],
-      ['Of whom', mentions.map(({ mention, person, ref }) => ofWhom(mention, ref, person, names, kinship))],
-      ['Search', item.search !== undefined && searchPhrase(facts, item.search, names)],
-      ['Read as', given.place !== undefined && [names.place(given.place), kindAfter(facts, given.place)]],
-      [
-        'Against',
-        given.against !== undefined && [names.place(given.against), kindAfter(facts, given.against)],
-      ],
+      [terms.says, mentions.map(({ mention }) => said(mention, given.states, names))],
+      [terms.says, mentions.length === 0 && item.mentions.length > 0 && [evidence.notShown]],
+      [terms.ofWhom, mentions.map(({ mention, person, ref }) => ofWhom(mention, ref, person, names, kinship))],
+      [terms.search, item.search !== undefined && searchPhrase(facts, item.search, names)],
+      [terms.readAs, given.place !== undefined && placeAndKind(facts, given.place, names)],
+      [terms.against, given.against !== undefined && placeAndKind(facts, given.against, names)],
     ),
     source: rows(
       [
-        'Source',
+        terms.source,
         item.records.map((id) => sourceClass(facts.records.get(id), names, item.records.length > 1)),
       ],
       [
-        'Informant',
+        terms.informant,
         mentions.map(({ record, mention }) => informantPhrase(record, mention, given.states, names)),
       ],
       [
-        'Information',
-        mentions.map(({ record, mention }) => [informationClass(record, mention, given.states)]),
+        terms.information,
+        mentions.map(({ record, mention }) => [informationClass(record, mention, given.states, names)]),
       ],
       [
-        'Rests on',
-        item.roots.length > 0 &&
-          joined(
-            item.roots.map((root) => rootPhrase(root, names)),
-            '; and ',
-            '; ',
-          ),
+        terms.restsOn,
+        item.roots.length > 0 && evidence.roots(item.roots.map((root) => rootPhrase(root, names))),
       ],
     ),
     worth: rows(
-      ['Evidence', [kindWords[given.kind]]],
-      ['Tie', item.mentions.length > 0 && tiePhrase(item, given.tiedBy, names)],
-      ['The author', given.note !== undefined && names.linked(given.note)],
+      [terms.evidence, [evidence.kind(given.kind)]],
+      [terms.tie, item.mentions.length > 0 && tiePhrase(item, given.tiedBy, names)],
+      [terms.author, given.note !== undefined && names.linked(given.note)],
     ),
   };
 }
@@ -115,20 +105,13 @@ function rows(...given: [term: string, words: false | Phrase | Phrase[]][]): Fac
   });
 }
 
-const kindWords: Record<Evidence['kind'], string> = {
-  direct: 'direct: it says what is asked',
-  indirect: 'indirect: what is asked has to be inferred from it',
-  negative: 'negative: something that should be there is not',
-};
-
-function said(mention: Mention, states: string | undefined): Phrase {
-  const words = saidPhrase(mention, states) ?? ['nothing under this heading'];
-  const inferred = mention.inferred.includes(states ?? 'name');
-  return [
-    `${stateWords(states)}: `,
-    ...words,
-    inferred ? ' (inferred; the record does not say it outright)' : '',
-  ];
+function said(mention: Mention, states: string | undefined, { wording }: Namer): Phrase {
+  const { evidence } = wording.proof;
+  return evidence.says(
+    stateWords(states, wording),
+    saidPhrase(mention, states, wording) ?? [evidence.nothingSaid],
+    mention.inferred.includes(states ?? 'name'),
+  );
 }
 
 function ofWhom(
@@ -138,10 +121,11 @@ function ofWhom(
   names: Namer,
   kinship: Kinship,
 ): Phrase {
-  const role = mention.role ? `, ${plainWords(mention.role)}` : '';
-  const name: Part = { text: mention.name ?? 'somebody not named', href: href.mention(ref) };
-  if (person === null) return [name, `${role}; not yet taken to be anybody`];
-  return [name, `${role}; taken to be `, names.person(person), kinship(person)];
+  const { evidence } = names.wording.proof;
+  const role = mention.role ? names.wording.words.role(mention.role) : '';
+  const name: Part = { text: mention.name ?? evidence.somebodyNotNamed, href: href.mention(ref) };
+  if (person === null) return evidence.takenForNobody(name, role);
+  return evidence.takenFor(name, role, names.person(person), kinship(person));
 }
 
 /** Who supplied a statement; nothing where a copy leaves that to what it derives from. */
@@ -153,16 +137,20 @@ function informantPhrase(
 ): Phrase {
   const informant = informantOf(record, mention, states);
   if (informant) return whoPhrase(informant, names);
-  return record.derivedFrom.length > 0 ? [] : ['not known'];
+  return record.derivedFrom.length > 0 ? [] : [names.wording.proof.evidence.notKnown];
 }
 
 /** How the informant knew: the class of the information (common practice). */
-function informationClass(record: SourceRecord, mention: Mention, states: string | undefined): string {
+function informationClass(
+  record: SourceRecord,
+  mention: Mention,
+  states: string | undefined,
+  { wording }: Namer,
+): string {
+  const { evidence } = wording.proof;
   const informant = informantOf(record, mention, states);
-  if (informant) return knowledgeWords[informant.knowledge ?? 'undetermined'];
-  return record.derivedFrom.length > 0
-    ? 'that of the record it derives from'
-    : 'undetermined: who spoke is not known';
+  if (informant) return evidence.knowledge(informant.knowledge ?? 'undetermined');
+  return record.derivedFrom.length > 0 ? evidence.asItsExemplar : evidence.whoNotKnown;
 }
 
 /** The informant named for a statement, else the record’s default, else its only one. */
@@ -180,56 +168,30 @@ function informantOf(
   return key !== undefined && Object.hasOwn(record.informants, key) ? record.informants[key] : undefined;
 }
 
-const knowledgeWords: Record<NonNullable<Informant['knowledge']>, string> = {
-  primary: 'primary: was there, or did it',
-  secondary: 'secondary: had it from others',
-  undetermined: 'undetermined: how they knew is not known',
-};
-
 function whoPhrase(informant: Informant, names: Namer): Phrase {
-  const teller =
-    informant.toldBy && informant.toldBy.length > 0
-      ? joined(informant.toldBy.map((id) => [names.person(id)]))
-      : [];
-  const told: Phrase = teller.length > 0 ? [', who had it from ', ...teller] : [];
+  const { evidence } = names.wording.proof;
+  const people = (ids: readonly string[]) => ids.map((id) => names.person(id));
+  const told =
+    informant.toldBy && informant.toldBy.length > 0 ? evidence.toldBy(people(informant.toldBy)) : [];
   if (informant.person !== undefined) return [names.person(informant.person), ...told];
-  if (informant.oneOf !== undefined)
-    return [
-      'one of ',
-      ...joined(
-        informant.oneOf.map((id) => [names.person(id)]),
-        ' or ',
-      ),
-      ', not known which',
-      ...told,
-    ];
+  if (informant.oneOf !== undefined) return [...evidence.oneOf(people(informant.oneOf)), ...told];
   return [informant.described ?? '', ...told];
 }
 
 /** What kind of source a record is: its form, how it was seen, what it derives from. */
 function sourceClass(record: SourceRecord | undefined, names: Namer, named: boolean): Phrase {
   if (!record) return [];
-  const from = record.derivedFrom.map((d): Phrase =>
-    typeof d === 'string'
-      ? ['from ', names.record(d)]
-      : 'unseen' in d
-        ? [`from ${d.unseen}, not examined`]
-        : ['perhaps from ', names.record(d.perhaps)],
+  const { evidence } = names.wording.proof;
+  const from = record.derivedFrom.map(
+    (d): Phrase =>
+      typeof d === 'string'
+        ? evidence.from(names.record(d))
+        : 'unseen' in d
+          ? evidence.fromUnseen(d.unseen)
+          : evidence.fromPerhaps(names.record(d.perhaps)),
   );
-  return [
-    named ? `${record.title}: ` : '',
-    formWords[record.form],
-    record.seen ? `; seen ${seenWords[record.seen]}` : '; how it was seen is not said',
-    ...(from.length > 0 ? ['; ', ...joined(from)] : []),
-  ];
+  return evidence.source(named ? record.title : undefined, record.form, record.seen, from);
 }
-
-/** The class of a source (common practice). */
-const formWords: Record<SourceRecord['form'], string> = {
-  original: 'original record',
-  derivative: 'derivative, a copy, index or transcript',
-  authored: 'authored, somebody’s own account',
-};
 
 function searchPhrase(facts: Facts, id: string, names: Namer): Phrase {
   const search = facts.searches.get(id);
@@ -242,9 +204,9 @@ function searchPhrase(facts: Facts, id: string, names: Namer): Phrase {
   ];
 }
 
-function kindAfter(facts: Facts, place: string): string {
+function placeAndKind(facts: Facts, place: string, names: Namer): Phrase {
   const kind = facts.places.get(place)?.kind;
-  return kind ? `, ${kind}` : '';
+  return [names.place(place), kind ? `, ${names.wording.words.placeKind(kind)}` : ''];
 }
 
 function markOf(item: ItemResult, fix: Fix | null): EvidenceRow['mark'] {
@@ -254,25 +216,21 @@ function markOf(item: ItemResult, fix: Fix | null): EvidenceRow['mark'] {
 
 /** Whether an item counts, from where, and on which line of the drawing. */
 export function verdictOf(item: ItemResult, fix: Fix | null, names: Namer): string {
-  if (!fix) return 'Nothing is concluded yet, so nothing counts yet';
-  const level = (index: number) => {
-    const place = names.placeName(fix.levels[index]!.place);
-    return index === 0 ? `at ${place}` : `from ${place} upward`;
-  };
+  const { evidence } = names.wording.proof;
+  if (!fix) return evidence.nothingYet;
+  const nameAt = (index: number) => names.placeName(fix.levels[index]!.place);
   for (const body of fix.bodies) {
     if (body.item === item.id)
-      return `Counts ${level(body.reach)}: line ${body.letter}${body.miss ? `, which misses ${names.placeName(fix.levels[0]!.place)}` : ''}`;
+      return evidence.counts(nameAt(body.reach), body.reach === 0, body.letter, body.miss ? nameAt(0) : null);
     const joinedTo = body.joined.find((j) => j.item === item.id);
     if (!joinedTo) continue;
-    const instead = joinedTo.insteadAt.map((index) => names.placeName(fix.levels[index]!.place));
-    const there = instead.length > 0 ? `; counted in its place at ${listInWords(instead)}` : '';
-    if (joinedTo.relation === 'dependent')
-      return `Adds nothing beside ${body.item}, whose line ${body.letter} it shares${there}`;
-    return `Runs alongside line ${body.letter}: not shown to be independent of ${body.item}${there}`;
+    const instead = joinedTo.insteadAt.map(nameAt);
+    return joinedTo.relation === 'dependent'
+      ? evidence.adds(body.item, body.letter, instead)
+      : evidence.runsAlongside(body.item, body.letter, instead);
   }
   const miss = fix.misses.find((m) => m.item === item.id);
-  if (miss)
-    return `Conflicts with ${names.placeName(fix.levels[0]!.place)}${miss.answered ? ': answered' : ': not answered'}`;
+  if (miss) return evidence.conflicts(nameAt(0), miss.answered);
   const outside = fix.outside.find((o) => o.item === item.id);
-  return `Does not count: ${reasonWords(outside?.reasons ?? [])}`;
+  return evidence.doesNotCount(reasonWords(outside?.reasons ?? [], names.wording.proof.sightLines));
 }

@@ -18,20 +18,24 @@ export interface ItemNames {
 /** The names of a case’s items. */
 export function itemNames(dossier: Dossier, view: CaseView): ItemNames {
   const { evidence } = view.case;
+  const { wording } = dossier;
+  const t = wording.proof.sightLines;
   const numbered = evidence.some((item) => item.id.length > longestKey);
   const titled = (id: string): ItemName => {
     const item = evidence.find((one) => one.id === id);
     const at = item?.from.map((ref) => mentionAt(dossier.facts, ref)).find((found) => found !== undefined);
-    const more = item && item.from.length > 1 ? ` and ${item.from.length - 1} more` : '';
     if (item && !at)
       return {
         key: id,
-        title: sourcesOf(item).searches.length > 0 ? 'A search' : 'A record not shown here',
+        title: sourcesOf(item).searches.length > 0 ? t.aSearch : t.recordNotShown,
       };
     return {
       key: id,
-      title: (at?.record.title ?? '') + more,
-      reading: at && readingOf(at.mention, item?.states),
+      title:
+        item && item.from.length > 1
+          ? t.andMore(at?.record.title ?? '', item.from.length - 1)
+          : (at?.record.title ?? ''),
+      reading: at && readingOf(at.mention, item?.states, wording),
     };
   };
   const keyed = (id: string): ItemName => ({

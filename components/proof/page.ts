@@ -7,7 +7,6 @@ import type { Rendered } from '../../src/markdown/types.ts';
 import type { CaseFile } from '../../src/model/case.ts';
 import type { CaseResult } from '../../src/reasoning/types.ts';
 import { mentionAt } from '../../src/model/facts.ts';
-import { plainWords } from '../layout/words.ts';
 import { associatesOfCase, type AssociatesOfCase } from './associates.ts';
 import { bodiesOf, relationOf, type Fix } from './bodies.ts';
 import { familiesOfCase, type FamiliesView } from './candidates.ts';
@@ -16,7 +15,7 @@ import { ledgerViews, type LedgerView } from './identity.ts';
 import type { Namer } from '../../src/dossier/words.ts';
 import { namerOf } from './names.ts';
 import { notebook, type PageNote } from './notebook.ts';
-import { joined, type Phrase } from '../../src/interface/phrase.ts';
+import type { Phrase } from '../../src/interface/phrase.ts';
 import { searchRows, type SearchRow } from './searches.ts';
 import { saidPhrase } from './statements.ts';
 import { doubtPhrase, groupPairs, marginPhrase, pairPhrase, pointTitle } from '../../src/dossier/words.ts';
@@ -72,7 +71,7 @@ function gathered(dossier: Dossier, view: CaseView, result: CaseResult): ProofPa
   const fix = bodiesOf(result, c.evidence);
   const kinship = (person: string) => {
     const kin = view.kinship.byPerson.get(person);
-    return kin && person !== c.subject ? `, the subject’s ${kin.words}` : '';
+    return kin && person !== c.subject ? kin.words : '';
   };
   const evidence = result.items.flatMap((item) => {
     const given = c.evidence[item.index];
@@ -101,10 +100,10 @@ function gathered(dossier: Dossier, view: CaseView, result: CaseResult): ProofPa
       view.families.candidates.length > 0 ? familiesOfCase(dossier, c, view.families, names, book) : null,
     searches: searchRows(view.searches, dossier, names, book.cite),
     overturn: marginPhrase(result, names),
-    points: result.points.map(({ point, holds, because }) => ({
-      title: pointTitle(point),
+    points: result.points.map(({ point, holds, said }) => ({
+      title: pointTitle(point, names.wording),
       holds,
-      because: names.linked(because),
+      because: names.linked(names.wording.points.because(said)),
     })),
     problems: result.problems.map(({ severity, message, help }) => ({
       severity,
@@ -132,22 +131,13 @@ function placedConflicts(dossier: Dossier, c: CaseFile, result: CaseResult, name
     const item = result.items.find((one) => one.id === id);
     const given = c.evidence.find((one) => one.id === id);
     const mention = item?.mentions[0] && mentionAt(dossier.facts, item.mentions[0].ref)?.mention;
-    const said = mention && saidPhrase(mention, given?.states);
+    const said = mention && saidPhrase(mention, given?.states, names.wording);
+    const words = names.wording.proof.conflicts;
+    const placeOf = (id: string | undefined, without: string) => (id === undefined ? without : names.place(id));
     const what: Phrase =
       given?.kind === 'negative'
-        ? [
-            names.item(id),
-            ' speaks against ',
-            given.against === undefined ? 'the place' : names.place(given.against),
-            '.',
-          ]
-        : [
-            names.item(id),
-            ...(said ? [' says ', ...said, ', which'] : []),
-            ' is read as ',
-            given?.place === undefined ? 'another place' : names.place(given.place),
-            '.',
-          ];
+        ? words.speaksAgainst(names.item(id), placeOf(given.against, words.thePlace))
+        : words.readAs(names.item(id), said ?? undefined, placeOf(given?.place, words.anotherPlace));
     const resolution =
       by?.kind === 'conflicts'
         ? c.conflicts[by.index]?.resolution
@@ -169,10 +159,10 @@ function otherConflicts(c: CaseFile, names: Namer): ConflictView[] {
     .filter((conflict) => conflict.evidence === undefined)
     .map(({ about, between, resolution }) => ({
       answered: true,
-      what: [
-        ...(about ? [`On ${plainWords(about)}`] : ['On a point without a place']),
-        ...(between ? [', ', ...joined(between.map((id) => [names.item(id)])), ' differ.'] : ['.']),
-      ],
+      what: names.wording.proof.conflicts.about(
+        about && names.wording.words.statement(about),
+        (between ?? []).map((id) => names.item(id)),
+      ),
       answer: names.linked(resolution),
       rejected: false,
     }));

@@ -2,6 +2,7 @@
  * The provenance drawing as plain geometry: columns from the items at the left through their records and what those
  * derive from to the informants at the right, ordered so that lines cross little. Lengths are view-box units.
  */
+import { english, type Wording } from '../../src/interface/index.ts';
 import { wrapped } from './lettering.ts';
 import type { Flow, ProvenanceGraph, Source } from './provenance.ts';
 
@@ -25,6 +26,8 @@ export interface ProvenanceSheet {
   headings: { text: string; x: number }[];
 }
 
+type ColumnWords = Wording['proof']['provenance']['columns'];
+
 export const provenanceSize = { width: 900, text: 12.5, heading: 12 };
 const [itemWidth, line, gapY, head] = [56, 15.5, 14, 30];
 const most = { columns: 6, inColumn: 26 };
@@ -43,6 +46,7 @@ interface Node {
 export function provenanceSheet(
   graph: ProvenanceGraph,
   text: (source: Source) => string,
+  columnWords: ColumnWords = english.proof.provenance.columns,
 ): ProvenanceSheet | null {
   const columns = columnsOf(graph);
   const last = Math.max(...columns.values());
@@ -99,7 +103,7 @@ export function provenanceSheet(
     path: pathThrough(keys.map((key) => [edge(key, 'in'), edge(key, 'out')])),
   }));
   const height = Math.ceil(Math.max(...[...nodes.values()].map((node) => node.y + node.height / 2)) + 4);
-  return { width: provenanceSize.width, height, boxes, lines, headings: headingsOf(grid, graph, left) };
+  return { width: provenanceSize.width, height, boxes, lines, headings: headingsOf(grid, graph, left, columnWords) };
 }
 
 /** Items first, then each box one column beyond what leads to it; who spoke stands in the last. */
@@ -215,12 +219,13 @@ function headingsOf(
   grid: Node[][],
   graph: ProvenanceGraph,
   left: (column: number) => number,
+  t: ColumnWords,
 ): { text: string; x: number }[] {
   return grid.map((column, i) => {
     const kinds = new Set(column.flatMap((node) => graph.sources.get(node.key)?.kind ?? []));
     const spoke = kinds.has('person') || kinds.has('described') || kinds.has('unknown');
     return {
-      text: i === 0 ? 'Item' : spoke ? 'Who spoke' : i === 1 ? 'Record' : 'Record it derives from',
+      text: i === 0 ? t.item : spoke ? t.spoke : i === 1 ? t.record : t.derives,
       x: tenth(left(i)),
     };
   });

@@ -73,7 +73,7 @@ function rootSource(root: Root): Source {
   const key = `root:${root.key}`;
   if (root.kind === 'person') return { key, kind: 'person', person: root.of };
   if (root.kind === 'described')
-    return { key, kind: 'described', record: root.of, text: root.label ?? 'an informant described' };
+    return { key, kind: 'described', record: root.of, text: root.label ?? '' };
   return { key, kind: 'unknown', record: root.of };
 }
 

@@ -2,7 +2,6 @@
 import type { Search } from '../../src/model/search.ts';
 import type { Dossier } from '../../src/dossier/types.ts';
 import { coverageInWords, dateInWords } from '../layout/dates.ts';
-import { resultWords } from '../layout/words.ts';
 import type { Namer } from '../../src/dossier/words.ts';
 import { joined, type Part, type Phrase } from '../../src/interface/phrase.ts';
 
@@ -16,6 +15,7 @@ export interface SearchRow {
   coverage: string;
   where: string;
   result: string;
+  nothing: boolean;
   records: Phrase;
   note: string;
 }
@@ -33,12 +33,19 @@ export function searchRows(
     found: search.result === 'found',
     date: dateInWords(search.date),
     name: [names.search(search.id)],
-    whom: joined(search.for.map((id) => [names.person(id)])),
+    whom: joined(
+      search.for.map((id) => [names.person(id)]),
+      names.wording.everywhere.and,
+    ),
     series: dossier.series.get(search.series)?.title ?? search.series,
     coverage: search.coverage === undefined ? '' : coverageInWords(search.coverage),
     where: search.where ?? '',
-    result: resultWords[search.result],
-    records: joined(search.records.map((id) => [names.record(id), cite(id)])),
+    result: names.wording.words.result(search.result),
+    nothing: nothing(search),
+    records: joined(
+      search.records.map((id) => [names.record(id), cite(id)]),
+      names.wording.everywhere.and,
+    ),
     note: search.note ?? '',
   }));
 }

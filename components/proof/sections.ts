@@ -6,42 +6,43 @@ export interface Section {
   title: string;
 }
 
-const all = {
-  conclusion: 'The conclusion',
-  lines: 'Sight lines',
-  support: 'How far the evidence reaches',
-  argument: 'The author’s argument',
-  evidence: 'The evidence, item by item',
-  who: 'Who is who',
-  independence: 'What depends on what',
-  conflicts: 'Conflicts',
-  aside: 'Places set aside',
-  families: 'Candidate families',
-  searches: 'Searches',
-  overturn: 'What would overturn it',
-  points: 'Reviewer’s points',
-  beside: 'Beside the family',
-  check: 'What the check says',
-  reviews: 'Reviews',
-  notes: 'Notes',
-  citing: 'Citing this page, and cautions',
-} as const;
+const order = [
+  'conclusion',
+  'lines',
+  'support',
+  'argument',
+  'evidence',
+  'who',
+  'independence',
+  'conflicts',
+  'aside',
+  'families',
+  'searches',
+  'overturn',
+  'points',
+  'beside',
+  'check',
+  'reviews',
+  'notes',
+  'citing',
+] as const;
 
-export type SectionKey = keyof typeof all;
+export type SectionKey = (typeof order)[number];
 
 /** The section of a key. */
-export function section(key: SectionKey, page: Pick<ProofPage, 'result'>): Section {
+export function section(key: SectionKey, page: Pick<ProofPage, 'result' | 'names'>): Section {
+  const { sections: t } = page.names.wording.proof;
   const { claim, place } = page.result;
-  if (key === 'conclusion' && place === null) return { id: '_conclusion', title: 'An open case' };
-  if (key === 'conclusion' && claim === 'hypothesis') return { id: '_conclusion', title: 'A working idea' };
-  return { id: `_${key}`, title: all[key] };
+  if (key === 'conclusion' && place === null) return { id: '_conclusion', title: t.openCase };
+  if (key === 'conclusion' && claim === 'hypothesis') return { id: '_conclusion', title: t.workingIdea };
+  return { id: `_${key}`, title: t[key] };
 }
 
 /** The sections a page has: without a place there is nothing to draw, to count or to overturn. */
 export function sections(
-  page: Pick<ProofPage, 'result' | 'argument' | 'rejected' | 'families' | 'ledgers' | 'associates'>,
+  page: Pick<ProofPage, 'result' | 'names' | 'argument' | 'rejected' | 'families' | 'ledgers' | 'associates'>,
 ): Section[] {
-  const keys = (Object.keys(all) as SectionKey[]).filter((key) => {
+  const keys = order.filter((key) => {
     if (page.result.place === null && ['lines', 'support', 'overturn'].includes(key)) return false;
     if (key === 'argument') return page.argument.parts.length > 0;
     if (key === 'beside') return page.associates !== null;

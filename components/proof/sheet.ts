@@ -1,4 +1,5 @@
 /** The shapes a sight-line drawing is made of, and the two compositions it is drawn in. Lengths are view-box units. */
+import type { Wording } from '../../src/interface/index.ts';
 import type { Lettering } from './lettering.ts';
 
 export interface Point {
@@ -53,6 +54,10 @@ export interface ItemName {
 }
 
 export interface SheetNames {
+  /** The words of the lettering. */
+  words: Wording['proof']['sightLines'];
+  /** What a kind of place is called. */
+  kind(kind: string): string;
   item(id: string): ItemName;
   place(id: string): string;
 }

@@ -1,4 +1,5 @@
 /** The lettering of a sight-line drawing: levels, mark, stations, ends and reasons. */
+import type { Wording } from '../../src/interface/index.ts';
 import { inRuns, type Body, type Fix, type Level, type Miss, type OutsideReason } from './bodies.ts';
 import { fitted, widthOf, wrapped, type Lettering } from './lettering.ts';
 import type { Composition, Point, SheetNames } from './sheet.ts';
@@ -49,7 +50,7 @@ export function stairOf(
         role: 'level',
       });
       lettering.push({
-        text: tallied(level, size.small, room, level.kind),
+        text: tallied(level, names, size.small, room, names.kind(level.kind)),
         x,
         y: last,
         anchor: 'start',
@@ -91,7 +92,7 @@ export function markLettering(fix: Fix, names: SheetNames, sheet: Composition, m
   }
   if (level.kind) {
     lines.push({
-      text: fitted(level.kind, size.small, room),
+      text: fitted(names.kind(level.kind), size.small, room),
       x,
       y,
       anchor: 'start',
@@ -101,7 +102,7 @@ export function markLettering(fix: Fix, names: SheetNames, sheet: Composition, m
     y += size.small * 1.35;
   }
   lines.push({
-    text: tallied(level, size.small, room),
+    text: tallied(level, names, size.small, room),
     x,
     y,
     anchor: 'start',
@@ -167,7 +168,7 @@ export function groupLettering(
   const x = station.x - (titled ? indent : 13);
   const lead = titled
     ? fitted(items.map((item) => names.item(item).key).join('  '), size.main, x - 4)
-    : `${items.length} items`;
+    : names.words.manyItems(items.length);
   return {
     lead,
     text: '',
@@ -200,7 +201,7 @@ export function missLettering(miss: Miss, names: SheetNames, sheet: Composition,
   const { size, width } = sheet;
   const x = end.x + size.small;
   const room = width - x - 4;
-  const place = miss.place === null ? 'speaks against' : names.place(miss.place);
+  const place = miss.place === null ? names.words.speaksAgainstMark : names.place(miss.place);
   const set = Math.max(size.main * 0.8, Math.min(size.main, room / widthOf(place, 1)));
   return [
     {
@@ -212,7 +213,7 @@ export function missLettering(miss: Miss, names: SheetNames, sheet: Composition,
       role: 'level',
     },
     {
-      text: miss.answered ? 'answered' : 'unanswered',
+      text: miss.answered ? names.words.isAnswered : names.words.isUnanswered,
       x,
       y: end.y + size.main * 0.1 + size.small * 1.25,
       anchor: 'start',
@@ -222,30 +223,24 @@ export function missLettering(miss: Miss, names: SheetNames, sheet: Composition,
   ];
 }
 
-const words: Record<OutsideReason, string> = {
-  negative: 'negative evidence',
-  'no-place': 'names no place',
-  ties: 'a tie only, names no place',
-  untied: 'not tied to the subject',
-  'broken-tie': 'its tie does not hold',
-  uncited: 'not cited',
-  elsewhere: 'points elsewhere',
-};
-
 /** Why an item is not counted, in a few words. */
-export function reasonWords(reasons: readonly OutsideReason[]): string {
-  return reasons.map((reason) => words[reason]).join(', ');
+export function reasonWords(
+  reasons: readonly OutsideReason[],
+  words: Wording['proof']['sightLines'],
+): string {
+  return reasons.map((reason) => words.outside[reason]).join(', ');
 }
 
 /** The reason beside a station that is not counted. */
 export function reasonLettering(
   reasons: readonly OutsideReason[],
+  names: SheetNames,
   sheet: Composition,
   from: Point,
 ): Lettering {
   const { size, width } = sheet;
   return {
-    text: fitted(reasonWords(reasons), size.small, width - from.x - 4),
+    text: fitted(reasonWords(reasons, names.words), size.small, width - from.x - 4),
     x: from.x,
     y: from.y + size.small * 0.34,
     anchor: 'start',
@@ -255,9 +250,9 @@ export function reasonLettering(
 }
 
 /** “county · 3 independent: A B C”, with fewer words where there is less room. */
-function tallied(level: Level, size: number, room: number, kind = ''): string {
+function tallied(level: Level, { words }: SheetNames, size: number, room: number, kind = ''): string {
   const lead = kind ? `${kind} · ` : '';
-  const full = counted(level).replace(/^\d+/, '$& independent');
+  const full = counted(level).replace(/^\d+/, (n) => words.independent(Number(n)));
   return widthOf(lead + full, size) <= room ? lead + full : fitted(lead + counted(level), size, room);
 }
 

@@ -189,7 +189,7 @@ function place(sheet: Sheet, row: Row, plan: Plan): void {
       bar: null,
       crossings: [],
     });
-    sheet.lettering.push(reasonLettering(row.reasons, composition, { x: stub.x + 8, y: stub.y }));
+    sheet.lettering.push(reasonLettering(row.reasons, names, composition, { x: stub.x + 8, y: stub.y }));
   } else if (row.kind === 'alongside') {
     const { reach, insteadAt } = row.joined;
     const stop = along(mark, from, reach === 0 ? radii[0]! + 4 : radii[reach]!);

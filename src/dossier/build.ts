@@ -5,7 +5,7 @@ import { formatCitations } from '../citations/format.ts';
 import { noteStyleProblem } from '../citations/with-style.ts';
 import { renderedBefore, standsAlone } from '../markdown/alone.ts';
 import { renderBody } from '../markdown/render.ts';
-import type { Rendered, SiteVoice } from '../markdown/types.ts';
+import type { Rendered } from '../markdown/types.ts';
 import { interfaceTag, wordingIn } from '../interface/index.ts';
 import { sourcesOf } from '../model/case.ts';
 import { isoDay } from '../model/days.ts';
@@ -30,10 +30,14 @@ import { libraryView } from './library.ts';
 import { imageHref } from './media-paths.ts';
 import { placeViews } from './place-views.ts';
 import { planView } from './plan.ts';
+import { publishingView } from './publishing.ts';
 import { readingsByMention, readingViews } from './readings.ts';
+import { surnamesView } from './surnames.ts';
 import type { BirthView, CaseView, Dossier, MediaView, PersonView, RecordView } from './types.ts';
+import { voiceIn } from './voice.ts';
 import { maskResult, withoutLiving } from './withhold.ts';
 import { gather } from '../model/multimap.ts';
+import { voyageLegs } from './voyage-legs.ts';
 
 /**
  * Builds the dossier. With errors in the examination it still holds what can be shown, for the live preview. `kept`
@@ -42,25 +46,18 @@ import { gather } from '../model/multimap.ts';
 export function buildDossier(examination: Examination, kept?: KeptParts): Dossier {
   const { corpus, living } = examination;
   const withheld = corpus.site.audience === 'family' ? new Set<string>() : living;
-  const tag = interfaceTag(corpus.site);
-  const wording = wordingIn(tag);
+  const wording = wordingIn(interfaceTag(corpus.site));
   const facts = withoutLiving(corpus, withheld);
   const citations = formatCitations(facts.records.values(), {
     language: corpus.site.language,
     before: kept?.citations,
     style: usableStyle(corpus.citationStyle?.text),
   });
-  const voiceIn = (language: string): SiteVoice => ({
-    tag,
-    words: wording.layout.prose,
-    ownLang: language === tag ? undefined : tag,
-    citationLang: /^en\b/i.test(language) ? undefined : 'en',
-  });
   const languageOf = (kind: string, id: string) =>
     (kind === 'record' ? facts.records.get(id)?.language : undefined) ?? corpus.site.language;
   const note = (record: string) => citations.notes.get(record) ?? { full: record, short: record };
   const render = (kind: 'case' | 'record' | 'person', id: string, body: string): Rendered => {
-    const ctx = { ...bodyContext(corpus, kind, id, note), voice: voiceIn(languageOf(kind, id)) };
+    const ctx = { ...bodyContext(corpus, kind, id, note), voice: voiceIn(corpus.site, languageOf(kind, id)) };
     return kept && standsAlone(body, ctx)
       ? renderedBefore(body, ctx, kept.bodies)
       : renderBody(body, ctx).rendered;
@@ -111,7 +108,7 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
     const narrative = render('case', c.id, c.body);
     const argument = renderBody(c.body, {
       ...bodyContext(corpus, 'case', c.id, note),
-      voice: voiceIn(corpus.site.language),
+      voice: voiceIn(corpus.site),
       inSection: { rank: 3, anchors: '_argument-' },
     }).rendered;
     const family = searchesForFamily(facts, c.subject);
@@ -129,8 +126,8 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
       links: result ? identityLinks(facts, c, maskResult(corpus, result, withheld)) : [],
       kinship: kinshipView(facts, c),
       clues: clueViews(facts, c),
-      families: candidateViews(facts, c),
-      plan: planView(facts, c, result),
+      families: candidateViews(facts, c, wording),
+      plan: planView(facts, c, result, false, wording),
       searches: [...family, ...searchesForRivals(facts, c).filter((search) => !family.includes(search))],
       reviews: facts.reviews
         .filter((review) => review.case === c.id)
@@ -145,6 +142,7 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
     });
   }
 
+  const places = placeViews(facts, people);
   kept?.citations.keep();
   kept?.bodies.keep();
   return {
@@ -156,13 +154,16 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
     cases,
     records,
     people,
-    places: placeViews(facts, people),
-    associates: associatesView(facts),
-    journeys: journeysView(facts),
+    surnames: surnamesView(facts),
+    places,
+    associates: associatesView(facts, wording),
+    journeys: journeysView(facts, wording),
+    crossings: voyageLegs(facts),
     searches: facts.searches,
     series: facts.series,
     sources: citations.sources,
     library: libraryView(facts, citations.notes),
+    publishing: publishingView(corpus.site, cases, places, wording),
     findings: examination.findings,
   };
 }

@@ -1,11 +1,12 @@
 /** The candidate families of a case beside the subject's own, for the pages: a table, ledgers, and sentences. */
 import { foundThere } from '../catalogue/families.ts';
-import { dateInWords } from '../citations/date-words.ts';
 import type { Case } from '../model/case.ts';
 import { isoDay } from '../model/days.ts';
 import type { Facts } from '../model/facts.ts';
 import { candidatesIn } from '../reasoning/candidates/candidates.ts';
-import { fieldWords, soughtInWords } from '../reasoning/candidates/words.ts';
+import type { Wording } from '../interface/index.ts';
+import { sayEventDate } from '../interface/say-date.ts';
+import { familyFieldsShown } from '../reasoning/candidates/words.ts';
 import type {
   CandidateComparison,
   CandidateComparisons,
@@ -16,7 +17,6 @@ import type {
   Said,
 } from '../reasoning/candidates/types.ts';
 import { patronymicCountries } from '../catalogue/families.ts';
-import { grouped } from './associate-words.ts';
 
 export type Verdict = FamilyRow['verdict'];
 
@@ -50,7 +50,7 @@ export interface CandidateView {
   sum: number;
   verdict: string;
   /** How many families agree as well by accident, in a sentence; absent where nothing agrees. */
-  byChance?: { sentence: string; how: string; parts: { what: string; share: string; because: string }[] };
+  byChance?: { sentence: string; how: string; parts: string };
   /** What is heard of the child over there after the departure. */
   afterwards: { verdict: Verdict; sentence: string; said: readonly Said[] };
   /** Of each candidate it cannot be told apart from: what would tell them apart. */
@@ -68,24 +68,29 @@ export interface CandidatesView {
 /** Values of one cell that are shown. */
 const mostSaid = 4;
 
-const fields = Object.keys(fieldWords) as FamilyField[];
-
 /** Each candidate family of a case, compared with the family of its subject. */
-export function candidateViews(facts: Facts, c: Case): CandidatesView {
+export function candidateViews(facts: Facts, c: Case, wording: Wording): CandidatesView {
+  const say = wording.candidates;
   const compared = candidatesIn(facts, c);
   const norse = compared.overThere.some((id) => patronymicCountries.has(id));
-  const word = (field: FamilyField) =>
-    field === 'maiden' && norse ? 'mother’s patronymic' : fieldWords[field];
+  const called = (field: FamilyField) => (field === 'maiden' && norse ? 'mother-patronymic' : field);
+  const words: Words = { wording, called, word: (field) => say.field(called(field)) };
   return {
-    candidates: compared.candidates.map((one) => viewOf(facts, one, compared, word, norse)),
-    rows: compared.candidates.length === 0 ? [] : tableOf(compared, word),
-    none: `That it is none of ${compared.candidates.length === 1 ? 'these' : 'them'} is ${inHundred(compared.none)} likely.`,
+    candidates: compared.candidates.map((one) => viewOf(facts, one, compared, words)),
+    rows: compared.candidates.length === 0 ? [] : tableOf(compared, words),
+    none: say.none(compared.candidates.length, compared.none),
   };
 }
 
-type Word = (field: FamilyField) => string;
+interface Words {
+  wording: Wording;
+  /** The name a field goes by in these countries, and its word. */
+  called: (field: FamilyField) => string;
+  word: (field: FamilyField) => string;
+}
 
-function tableOf({ expected, candidates }: CandidateComparisons, word: Word): TraitRow[] {
+function tableOf({ expected, candidates }: CandidateComparisons, words: Words): TraitRow[] {
+  const say = words.wording.candidates;
   const byField = candidates.map(({ rows }) => {
     const found = new Map<FamilyField, FamilyRow[]>();
     for (const row of rows) {
@@ -95,30 +100,29 @@ function tableOf({ expected, candidates }: CandidateComparisons, word: Word): Tr
     }
     return found;
   });
-  const rows = fields.flatMap((field): TraitRow[] => {
+  let after = 0;
+  const rows: TraitRow[] = [];
+  for (const field of familyFieldsShown) {
     const count = Math.max(0, ...byField.map((found) => found.get(field)?.length ?? 0));
-    return Array.from({ length: count }, (_, i) => {
+    for (let i = 0; i < count; i++) {
       const each = byField.map((found) => found.get(field)?.[i]);
       const first = each.find((row) => row !== undefined)!;
-      return {
-        what: field === 'sibling' ? siblingWord(expected.siblings[i]?.sex) : word(field),
-        here: cell(field, first.aFrom),
+      rows.push({
+        what: field === 'sibling' ? say.field(siblingField(expected.siblings[i]?.sex)) : words.word(field),
+        here: cell(field, first.aFrom, words.wording),
         there: each.map((row) =>
           row
-            ? {
-                ...cell(field, field === 'order' ? [{ text: row.b, ref: '' }] : row.bFrom),
-                verdict: row.verdict,
-              }
+            ? { ...cell(field, thereOf(row, words.wording), words.wording), verdict: row.verdict }
             : { said: [], more: 0, verdict: 'unsaid' as const },
         ),
-      };
-    });
-  });
+      });
+      if (field === 'sibling' || field === 'maiden') after = rows.length;
+    }
+  }
   const others = candidates.map(({ family, rows: own }) => unmatched(family, own));
-  const after = rows.findLastIndex(({ what }) => siblingWords.has(what) || what === word('maiden'));
   if (others.some((all) => all.length > 0))
-    rows.splice(after < 0 ? rows.length : after + 1, 0, {
-      what: 'other children',
+    rows.splice(after === 0 ? rows.length : after, 0, {
+      what: say.field('other-children'),
       here: { said: [], more: 0 },
       there: others.map((all) => ({
         said: all.slice(0, mostSaid),
@@ -128,9 +132,12 @@ function tableOf({ expected, candidates }: CandidateComparisons, word: Word): Tr
   return expected.child ? rows : rows.filter(({ here }) => here.said.length > 0);
 }
 
-const siblingWord = (sex: 'M' | 'F' | undefined) =>
-  sex === 'M' ? 'brother' : sex === 'F' ? 'sister' : fieldWords.sibling;
-const siblingWords = new Set(['brother', 'sister', fieldWords.sibling]);
+const siblingField = (sex: 'M' | 'F' | undefined) =>
+  sex === 'M' ? 'brother' : sex === 'F' ? 'sister' : 'sibling';
+
+/** What a candidate’s records say on a line; of the order of the children, how much of it is as here. */
+const thereOf = ({ order, bFrom }: FamilyRow, { candidates: say }: Wording): readonly Said[] =>
+  order ? [{ text: say.orderAsHere(order.same, order.pairs), ref: '' }] : bFrom;
 
 /** Children over there that nobody here is matched with. */
 function unmatched({ siblings }: Family, rows: readonly FamilyRow[]): Said[] {
@@ -147,16 +154,29 @@ function unmatched({ siblings }: Family, rows: readonly FamilyRow[]): Said[] {
     });
 }
 
-function cell(field: FamilyField, all: readonly Said[]): CandidateCell {
-  const said = all.slice(0, mostSaid).map(({ text, ref }) => ({ text: inWords(field, text), ref }));
+function cell(field: FamilyField, all: readonly Said[], wording: Wording): CandidateCell {
+  const said = all.slice(0, mostSaid).map((one) => ({ text: inWords(field, one, wording), ref: one.ref }));
   return { said, more: all.length - said.length };
 }
 
 /** Days and months as a reader says them; everything else as the record has it. */
-function inWords(field: FamilyField, text: string): string {
-  if (field === 'birth' && /^\d{4}(?:-\d\d){0,2}$/.test(text)) return dateInWords(text);
-  if (field === 'birthday') return dateInWords(`2000-${text}`).replace(/ 2000$/, '');
-  if (field === 'afterwards') return text.replace(/\d{4}-\d\d-\d\d/, dateInWords);
+function inWords(field: FamilyField, { text, as }: Said, { candidates: say, dates }: Wording): string {
+  switch (as) {
+    case 'tells':
+      return say.tells(text);
+    case 'here-by':
+      return say.hereBy(sayEventDate(text, dates));
+    case 'without':
+      return say.without(text);
+    case 'not-found':
+      return say.notFound(text);
+    case 'child':
+      return say.childOf(text);
+    case undefined:
+  }
+  if (field === 'birth' && /^\d{4}(?:-\d\d){0,2}$/.test(text)) return sayEventDate(text, dates);
+  if (field === 'birthday')
+    return dates.dayOfMonth(Number(text.slice(3)), dates.month(Number(text.slice(0, 2))));
   return text;
 }
 
@@ -164,11 +184,13 @@ function viewOf(
   facts: Facts,
   one: CandidateComparison,
   all: CandidateComparisons,
-  word: Word,
-  norse: boolean,
+  { wording, called, word }: Words,
 ): CandidateView {
+  const { candidates: say, identity } = wording;
   const after = one.rows.find(({ field }) => field === 'afterwards')!;
-  const chance = byChance(one);
+  const chance = byChance(one, wording);
+  const inCell = (field: FamilyField, from: readonly Said[]) =>
+    from.map((said) => inWords(field, said, wording)).join(', ');
   return {
     id: one.id,
     ...(one.note === undefined ? {} : { note: one.note }),
@@ -178,9 +200,9 @@ function viewOf(
       .filter(({ verdict }) => verdict !== 'unsaid')
       .map((row) => ({
         what: word(row.field),
-        here: inCell(row.field, row.aFrom, row.a),
-        there: inCell(row.field, row.bFrom, row.b),
-        how: [row.agreement, row.because].filter(Boolean).join(': '),
+        here: inCell(row.field, row.aFrom),
+        there: inCell(row.field, thereOf(row, wording)),
+        how: [identity.level(row.agreement), identity.reasons(row.because)].filter(Boolean).join(': '),
         bits: row.weight,
       })),
     silent: [
@@ -188,84 +210,77 @@ function viewOf(
     ],
     prior: {
       bits: all.prior,
-      because: `one of about ${grouped(twoFigures(all.households))} families, and ${foundThere.share === 0.5 ? 'as likely as not' : inHundred(foundThere.share)} among them at all`,
+      because: say.prior(twoFigures(all.households), foundThere.share),
     },
     sum: one.weight + all.prior,
-    verdict: `${inHundred(one.probability)} likely the family, among the candidates and none of them`,
+    verdict: say.verdictOf(one.probability),
     ...(chance ? { byChance: chance } : {}),
     afterwards: {
       verdict: after.verdict,
-      sentence: afterwardsSentence(all, after),
-      said: after.bFrom,
+      sentence: afterwardsSentence(all, after, wording),
+      said: after.bFrom.map((said) => ({ text: inWords('afterwards', said, wording), ref: said.ref })),
     },
-    ties: one.ties.map(({ other, fields: telling }) => tieSentence(other, soughtInWords(telling, norse))),
+    ties: one.ties.map(({ other, fields: telling }) => say.tie(other, say.sought(telling.map(called)))),
     leftOut: one.leftOut,
   };
 }
 
-const inCell = (field: FamilyField, all: readonly Said[], text: string) =>
-  field === 'order' ? text : all.map((one) => inWords(field, one.text)).join(', ');
-
-function tieSentence(other: string, sought: string): string {
-  const would = sought === '' ? '' : ` A record that tells ${sought} might do it.`;
-  return `It cannot be told apart from candidate ${other} by what the records entered say.${would}`;
-}
-
-function afterwardsSentence({ hereBy }: CandidateComparisons, row: FamilyRow): string {
-  const by = hereBy ? dateInWords(isoDay(hereBy.day)) : '';
+function afterwardsSentence(
+  { hereBy }: CandidateComparisons,
+  row: FamilyRow,
+  { candidates: say, dates, identity }: Wording,
+): string {
+  const by = hereBy ? sayEventDate(isoDay(hereBy.day), dates) : '';
   switch (row.agreement) {
     case 'still there':
-      return `The emigrant was here by ${by}; this child is over there later, so is somebody else:`;
+      return say.stillThere(by);
     case 'said to have left':
-      return 'A record over there has this child abroad:';
+      return say.saidAbroad;
     case 'not there':
-      return `The emigrant was here by ${by}; this child has been looked for over there after that, and not found:`;
+      return say.lookedFor(by);
     default:
-      return `What became of this child over there is open: ${row.because}.`;
+      return say.openAfterwards(identity.reasons(row.because));
   }
 }
 
-function byChance({ chance, rows }: CandidateComparison): CandidateView['byChance'] {
+function byChance({ chance, rows }: CandidateComparison, wording: Wording): CandidateView['byChance'] {
   if (!chance) return undefined;
+  const { candidates: say, identity } = wording;
   const { expected, households, placeName, placeKind, parts, any, householdsBecause } = chance;
-  const community = `${placeName}, a ${placeKind} of about ${grouped(twoFigures(households.value))} households`;
-  const disagrees = rows.some(({ verdict, field }) => verdict === 'differs' && field !== 'afterwards');
-  const what = disagrees ? 'in what agrees here' : 'in all this';
-  const sentence =
-    expected.value >= 0.01
-      ? `In ${community}, ${few(expected)} other families would agree ${what} by accident.`
-      : `In ${community}, another family that agrees ${what} is not to be expected by accident: one such place in about ${rare(expected)} would have one.`;
+  const community = say.community(placeName, placeKind || say.aPlace, twoFigures(households.value));
+  const partly = rows.some(({ verdict, field }) => verdict === 'differs' && field !== 'afterwards');
   return {
-    sentence,
-    how: `${householdsBecause.charAt(0).toUpperCase()}${householdsBecause.slice(1)}. The chance that there is at least one is ${inHundred(any)}. The interval holds the number nine times in ten.`,
-    parts: parts.map((part) => ({ ...part, share: oneIn(part.share) })),
+    sentence:
+      expected.value >= 0.01
+        ? say.expected(community, few(expected, wording), partly)
+        : say.hardlyExpected(community, rare(expected, wording), partly),
+    how: say.how(identity.reason(householdsBecause), any),
+    parts: say.byAccident(
+      parts.map(({ what, share }) => ({ what: say.trait(what), share: oneIn(share, wording) })),
+    ),
   };
 }
 
 /** “0.06 (0.02–0.2)”. */
-function few({ value, low, high }: Estimate): string {
-  const figure = (n: number) => (n >= 10 ? grouped(twoFigures(n)) : String(Number(n.toPrecision(2))));
-  const one = (n: number) => String(Number(n.toPrecision(1)));
-  const edge = (n: number) => (n >= 10 ? figure(n) : n < 0.001 ? '0.001' : one(n));
-  return `about ${figure(value)} (${low < 0.001 ? 'under ' : ''}${edge(low)}–${edge(high)})`;
+function few({ value, low, high }: Estimate, { candidates: say, everywhere }: Wording): string {
+  const figure = (n: number) =>
+    n >= 10 ? everywhere.figures(twoFigures(n)) : say.decimal(Number(n.toPrecision(2)));
+  const edge = (n: number) =>
+    n >= 10 ? figure(n) : n < 0.001 ? say.decimal(0.001) : say.decimal(Number(n.toPrecision(1)));
+  return say.about(figure(value), low < 0.001 ? say.under(edge(low)) : edge(low), edge(high));
 }
 
 /** “70,000 (14,000–350,000)”: in how many places one would be. */
-function rare({ value, low, high }: Estimate): string {
+function rare({ value, low, high }: Estimate, { candidates: say, everywhere }: Wording): string {
   const most = 1e9;
-  const places = (n: number) => (1 / n >= most ? 'a thousand million' : grouped(twoFigures(1 / n)));
-  return 1 / value >= most ? `${places(value)} or more` : `${places(value)} (${places(high)}–${places(low)})`;
+  const places = (n: number) =>
+    1 / n >= most ? say.thousandMillion : everywhere.figures(twoFigures(1 / n));
+  return 1 / value >= most ? say.orMore(places(value)) : `${places(value)} (${places(high)}–${places(low)})`;
 }
 
 /** A share as “1 in 40” or “30 in 100”. */
-function oneIn(share: number): string {
-  return share >= 0.1 ? inHundred(share) : `1 in ${grouped(twoFigures(1 / Math.max(share, 1e-12)))}`;
-}
-
-/** A probability in words that never say certain. */
-function inHundred(share: number): string {
-  if (share < 0.01) return 'less than 1 in 100';
-  return `${Math.min(99, Math.round(share * 100))} in 100`;
+function oneIn(share: number, { candidates: say }: Wording): string {
+  return share >= 0.1 ? say.inHundred(share) : say.oneIn(twoFigures(1 / Math.max(share, 1e-12)));
 }
 
 function twoFigures(n: number): number {

@@ -24,6 +24,18 @@ export function currentDossier(): Dossier {
   return dossier;
 }
 
+const promiseKey = Symbol.for('whence.dossier.promised');
+
+/** Says that a dossier will be provided before the first page is asked for: what checks the content need not do so again. */
+export function promiseDossier(): void {
+  (globalThis as { [promiseKey]?: true })[promiseKey] = true;
+}
+
+/** Whether a dossier has been promised in this process. */
+export function isDossierPromised(): boolean {
+  return promiseKey in globalThis;
+}
+
 /** Whether a dossier has been provided in this process. */
 export function isDossierProvided(): boolean {
   return (globalThis as Holder)[key] !== undefined;

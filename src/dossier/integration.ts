@@ -10,7 +10,7 @@ import type { AstroIntegration, AstroIntegrationLogger, HookParameters } from 'a
 import { loadCorpus } from '../corpus/load.ts';
 import type { EntryKind } from '../corpus/types.ts';
 import { buildDossier } from './build.ts';
-import { currentDossier, isDossierProvided, provideDossier } from './current.ts';
+import { currentDossier, isDossierPromised, isDossierProvided, provideDossier } from './current.ts';
 import { examine, type Examination } from './examine.ts';
 import { ImageProblem, publishedImage } from './images.ts';
 import { ownKept } from './kept.ts';
@@ -52,7 +52,7 @@ export default function whence(): AstroIntegration {
         content = process.env.WHENCE_CONTENT ?? join(root, 'content');
         cache = join(root, 'node_modules', '.whence', 'images');
         if (command === 'build') {
-          if (isDossierProvided()) return;
+          if (isDossierProvided() || isDossierPromised()) return;
           const outcome = look();
           if ('failure' in outcome) throw outcome.failure;
           if (!outcome.examination.ok) throw new Refusal(outcome.examination);

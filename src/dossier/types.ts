@@ -27,6 +27,8 @@ import type { JourneysView } from './journeys.ts';
 import type { KinshipView } from './kinship.ts';
 import type { LibraryView } from './library.ts';
 import type { PlanView } from './plan.ts';
+import type { VoyageLegs } from './voyage-legs.ts';
+import type { SurnamesView } from './surnames.ts';
 import type { PublishingView } from './publishing.ts';
 
 export interface Dossier {
@@ -41,12 +43,16 @@ export interface Dossier {
   cases: ReadonlyMap<string, CaseView>;
   records: ReadonlyMap<string, RecordView>;
   people: ReadonlyMap<string, PersonView>;
+  /** Surnames with all their spellings. */
+  surnames: SurnamesView;
   /** The places something of the content refers to, and everything above them. */
   places: ReadonlyMap<string, PlaceView>;
   /** Those who keep turning up beside the families of the cases. */
   associates: AssociatesView;
   /** Who travelled together, and who came after whom. */
   journeys: JourneysView;
+  /** The crossings the lists tell of, from port to port. */
+  crossings: VoyageLegs;
   searches: ReadonlyMap<string, Search>;
   series: ReadonlyMap<string, Series>;
   /** The source list, in bibliography order. */
@@ -192,6 +198,12 @@ export interface PlaceView {
   /** Everything above, each before those that contain it. */
   above: string[];
   inside: string[];
+  /** The places whose chain to the country runs through this one next, by name. */
+  under: string[];
+  /** Places around it, nearest first: how far in kilometres, and in which of eight winds, north first. */
+  near: { place: string; km: number; wind: number }[];
+  /** Others inside the place it lies in first: by name while they are few, else only how many. */
+  beside: { within: string; count: number; places: string[] } | undefined;
   overlaps: string[];
   records: string[];
   people: string[];

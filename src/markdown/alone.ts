@@ -16,9 +16,13 @@ export function renderedBefore(
   ctx: BodyContext,
   before: { get(body: string): Rendered | undefined; set(body: string, rendered: Rendered): unknown },
 ): Rendered {
-  // What the site adds, the number of a note, is in its own language.
-  const key = ctx.voice ? `${ctx.voice.tag}\0${body}` : body;
+  const key = bodyKey(body, ctx.voice);
   let rendered = before.get(key);
   if (!rendered) before.set(key, (rendered = renderBody(body, ctx).rendered));
   return rendered;
+}
+
+/** What a body that stands alone is kept under: what the site adds to it, the number of a note, is in its own language. */
+export function bodyKey(body: string, voice: BodyContext['voice']): string {
+  return voice ? `${voice.tag}\0${voice.ownLang ?? ''}\0${body}` : body;
 }

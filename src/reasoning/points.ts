@@ -5,6 +5,7 @@
 import { missingElements } from '../catalogue/citation-needs.ts';
 import type { Case } from '../model/case.ts';
 import type { Facts } from '../model/facts.ts';
+import type { PointSaid } from '../model/point-said.ts';
 import type { Search } from '../model/search.ts';
 import { containmentOf } from './containment.ts';
 import type { Item } from './items.ts';
@@ -49,38 +50,29 @@ export function searchesForFamily(facts: Facts, subject: string): Search[] {
   return [...facts.searches.values()].filter((search) => search.for.some((person) => family.has(person)));
 }
 
-const list = (ids: readonly string[]) => ids.join(', ');
-const nothingCounts = 'No evidence counts yet.';
-
 function twoIndependent({ facts, place, support }: PointInput): PointResult {
   const here = support[0];
-  if (!place || !here) return point('two-independent', false, 'The case names no place yet.');
-  const holds = here.independent >= 2;
-  if (holds)
-    return point(
-      'two-independent',
-      true,
-      `${here.independent} independent items reach the place: ${list(here.witnesses)}.`,
-    );
+  if (!place || !here) return point('two-independent', false, { key: 'no-place-named' });
+  const { independent, witnesses } = here;
+  if (independent >= 2)
+    return point('two-independent', true, { key: 'reach-the-place', independent, items: witnesses });
   const broader = support.find((level) => level.independent >= 2);
-  return point(
-    'two-independent',
-    false,
-    `${here.independent === 1 ? 'One independent item reaches' : 'No item reaches'} the place${broader ? `; two reach ${facts.places.get(broader.place)?.name ?? broader.place} (${broader.kind})` : ''}.`,
-  );
+  return point('two-independent', false, {
+    key: 'too-few-reach',
+    independent,
+    broader: broader
+      ? { place: facts.places.get(broader.place)?.name ?? broader.place, kind: broader.kind }
+      : null,
+  });
 }
 
 function originalRecord({ facts, counting }: PointInput): PointResult {
   const found = counting.filter((item) =>
     item.records.some((record) => facts.records.get(record)?.form === 'original'),
   );
-  return point(
-    'original-record',
-    found.length > 0,
-    found.length > 0
-      ? `From an original record: ${list(found.map((item) => item.id))}.`
-      : 'No counting item comes from an original record.',
-  );
+  return found.length > 0
+    ? point('original-record', true, { key: 'from-originals', items: idsOf(found) })
+    : point('original-record', false, { key: 'no-original' });
 }
 
 function primaryInformation({ facts, counting }: PointInput): PointResult {
@@ -91,13 +83,9 @@ function primaryInformation({ facts, counting }: PointInput): PointResult {
       ),
     ),
   );
-  return point(
-    'primary-information',
-    found.length > 0,
-    found.length > 0
-      ? `From an informant with primary knowledge: ${list(found.map((item) => item.id))}.`
-      : 'No counting item comes from an informant known to have primary knowledge.',
-  );
+  return found.length > 0
+    ? point('primary-information', true, { key: 'from-primary', items: idsOf(found) })
+    : point('primary-information', false, { key: 'no-primary' });
 }
 
 function exemplarsSeen({ facts, counting }: PointInput): PointResult {
@@ -113,15 +101,11 @@ function exemplarsSeen({ facts, counting }: PointInput): PointResult {
       if (record?.form !== 'derivative' || excused.has(id)) continue;
       if (record.derivedFrom.some((d) => typeof d !== 'string' && 'unseen' in d)) unseen.add(id);
     }
-  return point(
-    'exemplars-seen',
-    counting.length > 0 && unseen.size === 0,
-    unseen.size > 0
-      ? `Copies whose exemplar was not examined, nor logged as unavailable: ${list([...unseen].sort())}.`
-      : counting.length > 0
-        ? 'No counting item rests on a copy whose exemplar could still be examined.'
-        : nothingCounts,
-  );
+  if (unseen.size > 0)
+    return point('exemplars-seen', false, { key: 'exemplars-unseen', records: [...unseen].sort() });
+  return counting.length > 0
+    ? point('exemplars-seen', true, { key: 'no-exemplar-unseen' })
+    : point('exemplars-seen', false, { key: 'nothing-counts' });
 }
 
 function bothShores({ facts, place, counting }: PointInput): PointResult {
@@ -136,17 +120,18 @@ function bothShores({ facts, place, counting }: PointInput): PointResult {
       const there = containment.countries(made).some((country) => origin.includes(country));
       (there ? old : fresh).add(item.id);
     }
-  const because =
-    old.size > 0 && fresh.size > 0
-      ? `From the old country: ${list([...old])}; from the new: ${list([...fresh])}.`
-      : old.size > 0
-        ? 'All counting evidence was made in the old country.'
+  if (old.size > 0 && fresh.size > 0)
+    return point('both-shores', true, { key: 'both-shores', old: [...old], fresh: [...fresh] });
+  return point('both-shores', false, {
+    key:
+      old.size > 0
+        ? 'all-from-the-old'
         : fresh.size > 0
-          ? 'All counting evidence was made in the new country.'
+          ? 'all-from-the-new'
           : counting.length > 0
-            ? 'No counting item comes from a record whose place is given.'
-            : nothingCounts;
-  return point('both-shores', old.size > 0 && fresh.size > 0, because);
+            ? 'no-place-given'
+            : 'nothing-counts',
+  });
 }
 
 function outsideTheFamily({ facts, case: c, counting }: PointInput): PointResult {
@@ -159,67 +144,53 @@ function outsideTheFamily({ facts, case: c, counting }: PointInput): PointResult
       ) &&
       item.roots.some((root) => root.known && root.kind !== 'unseen'),
   );
-  return point(
-    'outside-the-family',
-    found.length > 0,
-    found.length > 0
-      ? `Not on the family’s own word: ${list(found.map((item) => item.id))}.`
-      : 'Every counting item may rest on the family’s own word.',
-  );
+  return found.length > 0
+    ? point('outside-the-family', true, { key: 'not-the-family’s', items: idsOf(found) })
+    : point('outside-the-family', false, { key: 'all-may-be-the-family’s' });
 }
 
 function rivalsLookedFor({ facts, case: c }: PointInput): PointResult {
   const found = searchesForRivals(facts, c);
-  return point(
-    'rivals-looked-for',
-    found.length > 0,
-    found.length > 0
-      ? `Searches for others who would fit: ${list(found.map((s) => s.id))}.`
-      : 'No search is logged for others who would fit.',
-  );
+  return found.length > 0
+    ? point('rivals-looked-for', true, { key: 'rivals-searched', searches: idsOf(found) })
+    : point('rivals-looked-for', false, { key: 'no-rivals-searched' });
 }
 
 function conflictsAnswered({ conflicts }: PointInput): PointResult {
+  const items = (some: readonly ConflictResult[]) => some.map((conflict) => conflict.evidence);
   const open = conflicts.filter((conflict) => !conflict.answered);
+  if (open.length > 0)
+    return point('conflicts-answered', false, { key: 'conflicts-open', items: items(open) });
   return point(
     'conflicts-answered',
-    open.length === 0,
-    open.length > 0
-      ? `Not answered: ${list(open.map((conflict) => conflict.evidence))}.`
-      : conflicts.length > 0
-        ? `Every conflicting item is answered: ${list(conflicts.map((conflict) => conflict.evidence))}.`
-        : 'No item conflicts.',
+    true,
+    conflicts.length > 0 ? { key: 'conflicts-closed', items: items(conflicts) } : { key: 'no-conflict' },
   );
 }
 
 function searchesLogged({ facts, case: c }: PointInput): PointResult {
-  const searches = searchesForFamily(facts, c.subject);
-  const nothing = searches.filter((search) => search.result === 'not-found');
-  const why = searches.filter(
+  const logged = searchesForFamily(facts, c.subject);
+  const searches = logged.length;
+  const nothing = logged.filter((search) => search.result === 'not-found').length;
+  const why = logged.some(
     (search) => ['unreadable', 'unavailable'].includes(search.result) && search.note !== undefined,
   );
   return point(
     'searches-logged',
-    nothing.length + why.length > 0,
-    searches.length === 0
-      ? 'No search is logged for the subject or their family.'
-      : nothing.length > 0
-        ? `${searches.length} searches are logged, ${nothing.length} with nothing found.`
-        : why.length > 0
-          ? `${searches.length} searches are logged; where nothing could be looked at, the log says why.`
-          : `${searches.length} searches are logged, none with nothing found.`,
+    nothing > 0 || why,
+    searches === 0
+      ? { key: 'no-search' }
+      : nothing > 0
+        ? { key: 'searches-with-nothing', searches, nothing }
+        : { key: why ? 'searches-with-reasons' : 'searches-all-found', searches },
   );
 }
 
 function statesWhatIsAsked({ case: c, counting }: PointInput): PointResult {
   const found = counting.filter((item) => item.onQuestion);
-  return point(
-    'states-what-is-asked',
-    found.length > 0,
-    found.length > 0
-      ? `Of the subject and on the question (${c.asks}): ${list(found.map((item) => item.id))}.`
-      : `No counting item states the subject’s ${c.asks} outright.`,
-  );
+  return found.length > 0
+    ? point('states-what-is-asked', true, { key: 'says-what-is-asked', asks: c.asks, items: idsOf(found) })
+    : point('states-what-is-asked', false, { key: 'none-says-it', asks: c.asks });
 }
 
 function independenceArgued({ support, pairs }: PointInput): PointResult {
@@ -228,16 +199,12 @@ function independenceArgued({ support, pairs }: PointInput): PointResult {
     (p) => p.relation === 'undetermined' && p.argument === undefined && here.has(p.a) && here.has(p.b),
   );
   const argued = pairs.filter((p) => p.argument !== undefined);
-  const name = (p: Pair) => `${p.a} and ${p.b}`;
-  const standing =
-    argued.length > 0
-      ? `Independent by the author’s argument: ${argued.map(name).join('; ')}.`
-      : 'No pair stands on an argument.';
-  return point(
-    'independence-argued',
-    open.length === 0,
-    open.length > 0 ? `${standing} Left undetermined at the place: ${open.map(name).join('; ')}.` : standing,
-  );
+  const named = ({ a, b }: Pair) => [a, b] as const;
+  return point('independence-argued', open.length === 0, {
+    key: 'pairs-argued',
+    argued: argued.map(named),
+    open: open.map(named),
+  });
 }
 
 /** More than this are counted, not named. */
@@ -248,19 +215,21 @@ function citationsComplete({ facts, items }: PointInput): PointResult {
   const lacking = [...used].flatMap((id) => {
     const record = facts.records.get(id);
     const missing = record ? missingElements(record.cite) : [];
-    return missing.length > 0 ? [`${id} lacks ${missing.join(', ')}`] : [];
+    return missing.length > 0 ? [{ record: id, missing }] : [];
   });
-  return point(
-    'citations-complete',
-    used.size > 0 && lacking.length === 0,
-    lacking.length > 0
-      ? `${lacking.slice(0, mostNamed).join('; ')}${lacking.length > mostNamed ? `; and ${lacking.length - mostNamed} more` : ''}.`
-      : used.size > 0
-        ? 'Every cited record can be found again from its citation.'
-        : 'No record is cited yet.',
-  );
+  if (lacking.length > 0)
+    return point('citations-complete', false, {
+      key: 'citations-lack',
+      lacking: lacking.slice(0, mostNamed),
+      more: Math.max(0, lacking.length - mostNamed),
+    });
+  return used.size > 0
+    ? point('citations-complete', true, { key: 'citations-complete' })
+    : point('citations-complete', false, { key: 'nothing-cited' });
 }
 
-function point(id: PointResult['point'], holds: boolean, because: string): PointResult {
-  return { point: id, holds, because };
+const idsOf = (all: readonly { id: string }[]): string[] => all.map(({ id }) => id);
+
+function point(id: PointResult['point'], holds: boolean, said: PointSaid): PointResult {
+  return { point: id, holds, said };
 }

@@ -1,4 +1,6 @@
 /** What the reasoning answers, in plain data. Nothing here knows about files or pages. */
+import type { PointSaid } from '../model/point-said.ts';
+
 
 /** Where information comes from. `key` is unique over the corpus; equal keys are one root. */
 export interface Root {
@@ -128,7 +130,8 @@ export type PointId =
 export interface PointResult {
   point: PointId;
   holds: boolean;
-  because: string;
+  /** Why; the interface says it. */
+  said: PointSaid;
 }
 
 /** Something wrong in the case that the author must hear of, at a place in the case file. */

@@ -2,7 +2,7 @@
  * `npm run bench`: whole-process times of check and build beside Eleventy rendering the same record files, in the same
  * run on the same machine. Read the ratios; single seconds depend on the machine and on what else it does.
  *
- *   npm run bench -- [--sizes 1000,5000] [--runs 3] [--only check|places|compare|crowd|citations] [--townlands FILE.csv]
+ *   npm run bench -- [--sizes 1000,5000] [--runs 3] [--only check|places|compare|crowd|citations|search] [--townlands FILE.csv]
  */
 import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -14,6 +14,7 @@ import { crowdReport, degenerateReport } from './crowd.ts';
 import { generate } from './generate.ts';
 import { measure, median, type Measured } from './measure.ts';
 import { placesReport } from './places.ts';
+import { searchReport } from './search.ts';
 
 const { values } = parseArgs({
   options: {
@@ -116,4 +117,9 @@ if (wanted('crowd')) {
   print(crowdReport());
   console.log('\nshapes with nothing to hold on to, in seconds');
   print(degenerateReport());
+}
+
+if (wanted('search')) {
+  console.log('\nthings looked up, the processor of the browser slowed to a quarter');
+  print(await searchReport());
 }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Namer } from '../../src/dossier/words.ts';
+import { english } from '../../src/interface/index.ts';
 import { plain } from '../../src/interface/phrase.ts';
 import {
   doubtPhrase,
@@ -21,6 +22,7 @@ const titles: Record<string, string> = {
   gravestone: 'Gravestone',
 };
 const names: Namer = {
+  wording: english,
   subject: 'maurice',
   person: (id) => ({
     text: id === 'maurice' ? 'Maurice Phelan' : 'Bridget Crotty',
@@ -267,6 +269,6 @@ describe('what would overturn it', () => {
 });
 
 test('a point in a reviewer’s own words keeps them', () => {
-  expect(pointTitle('both-shores')).toBe('Evidence comes from the old country and the new');
-  expect(pointTitle('constructor')).toBe('constructor');
+  expect(pointTitle('both-shores', english)).toBe('Evidence comes from the old country and the new');
+  expect(pointTitle('constructor', english)).toBe('constructor');
 });

@@ -37,7 +37,7 @@ const parts = (more: Partial<SiteParts> = {}): SiteParts => ({
     for (const [path, html] of Object.entries(pages)) await take(path, html);
   },
   assets: join(root, 'assets'),
-  images: [],
+  images: () => [],
   mediaFolder: join(root, 'media'),
   imageCache: join(root, 'cache'),
   names: new Map(),
@@ -55,7 +55,7 @@ test('a site is its pages with relative links, its images in two sizes, and the 
     'assets/s.css': '@font-face{src:url(/assets/f.woff2)}',
     '404.html': '<a href="/index.html">home</a>',
   });
-  const manifest = await write({ images: [{ ...image, file: join(root, 'media/b c.png') }] });
+  const manifest = await write({ images: () => [{ ...image, file: join(root, 'media/b c.png') }] });
   expect(read('index.html')).toBe('<a href="records/x.html">x</a>');
   expect(read('records/x.html')).toBe(
     '<img src="../media/b%20c.png.jpg" alt=""><link rel="stylesheet" href="../assets/s.css">',
@@ -99,7 +99,9 @@ describe('nothing goes out that names someone withheld', () => {
     await expect(
       write({
         names,
-        images: [{ ...image, src: '/media/mary-phelan.jpg', file: join(root, 'media/mary-phelan.jpg') }],
+        images: () => [
+          { ...image, src: '/media/mary-phelan.jpg', file: join(root, 'media/mary-phelan.jpg') },
+        ],
       }),
     ).rejects.toThrow('niece-of-maurice');
   });
@@ -124,7 +126,7 @@ test('a disk that takes no more is told of', async () => {
 
 test('two images that would be one file where capital letters don’t count are refused', async () => {
   const file = join(root, 'media/b c.png');
-  const images = [
+  const images = () => [
     { ...image, src: '/media/Scan.jpg', file },
     { ...image, src: '/media/scan.jpg', file: `${file}2` },
   ];

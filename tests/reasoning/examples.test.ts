@@ -14,6 +14,7 @@ import { examine, type Examination } from '../../src/dossier/examine.ts';
 import { isoDay } from '../../src/model/days.ts';
 import type { Finding } from '../../src/model/finding.ts';
 import type { CaseResult } from '../../src/reasoning/types.ts';
+import { english } from '../../src/interface/index.ts';
 
 const folder = fileURLToPath(new URL('../../src/catalogue/examples/', import.meta.url));
 const texts = Object.fromEntries(
@@ -110,7 +111,8 @@ function outcome(examination: Examination, { expect: wanted }: Example): Record<
     if (wanted.reasons)
       found.reasons = Object.fromEntries(
         Object.entries(wanted.reasons).map(([id, words]) => {
-          const because = result.points.find(({ point }) => point === id)?.because ?? '';
+          const said = result.points.find(({ point }) => point === id)?.said;
+          const because = said ? english.points.because(said) : '';
           return [id, because.includes(words) ? words : because];
         }),
       );

@@ -1,5 +1,6 @@
 /** How every case stands, as an author reads it in a terminal. */
 import { groupPairs, marginPhrase, pairPhrase, pointTitle, standingSentence } from '../../dossier/words.ts';
+import { english } from '../../interface/index.ts';
 import { plain } from '../../interface/phrase.ts';
 import type { Namer } from '../../dossier/words.ts';
 import type { Examination } from '../../dossier/examine.ts';
@@ -105,7 +106,7 @@ function oneCase(facts: Facts, c: Case, result: CaseResult, paint: Paint): strin
   if (result.place === null) return `${lines.join('\n')}\n`;
   const missed = result.points.filter((point) => !point.holds);
   for (const [i, point] of missed.entries())
-    say(i === 0 ? 'reviewer' : '', `✗ ${pointTitle(point.point)}. ${point.because}`);
+    say(i === 0 ? 'reviewer' : '', `✗ ${pointTitle(point.point, english)}. ${english.points.because(point.said)}`);
   if (missed.length === 0) say('reviewer', 'every reviewer’s point holds.');
   return `${lines.join('\n')}\n`;
 }
@@ -120,6 +121,7 @@ function namer(facts: Facts, c: Case): Namer {
   const personName = (id: string) => facts.people.get(id)?.name ?? id;
   const recordTitle = (id: string) => `${facts.records.get(id)?.title ?? id} (${id})`;
   return {
+    wording: english,
     subject: c.subject,
     linked: (text) => [text],
     person: personName,

@@ -1,5 +1,6 @@
 /** The check's findings and standings as one JSON document, in the form the documentation promises (version 1). */
 import { isoDay } from '../../model/days.ts';
+import { english } from '../../interface/index.ts';
 import type { Examination } from '../../dossier/examine.ts';
 import type { CaseResult } from '../../reasoning/types.ts';
 
@@ -55,7 +56,11 @@ function caseRow(result: CaseResult, digest: string | null): object {
     conflicts: result.conflicts.map(({ evidence, answered }) => ({ evidence, answered })),
     margin: result.margin,
     criticalRecords: result.criticalRecords,
-    points: result.points,
+    points: result.points.map(({ point, holds, said }) => ({
+      point,
+      holds,
+      because: english.points.because(said),
+    })),
     digest,
   };
 }

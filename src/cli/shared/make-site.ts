@@ -7,7 +7,8 @@ import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { loadCorpus } from '../../corpus/load.ts';
 import { buildDossier } from '../../dossier/build.ts';
-import { provideDossier } from '../../dossier/current.ts';
+import { makeAhead } from '../../dossier/ahead.ts';
+import { currentDossier, provideDossier } from '../../dossier/current.ts';
 import { examine } from '../../dossier/examine.ts';
 import { ownKept } from '../../dossier/kept.ts';
 import { namesToKeepOut } from '../../dossier/living-named.ts';
@@ -38,19 +39,21 @@ await exitWith(async () => {
   const { content, today, base, work, unwritten } = JSON.parse(process.argv[2]!) as SiteOrder;
   const progress = progressOn(process.stderr);
   progress.say('Checking …');
-  const examination = examine(loadCorpus(content), today);
-  const { corpus, findings, ok, living } = examination;
+  const corpus = loadCorpus(content);
+  const kept = ownKept();
+  const ahead = makeAhead(corpus, kept);
+  const examination = examine(corpus, today);
+  const { findings, ok, living } = examination;
   progress.clear();
   if (findings.length > 0)
     process.stdout.write(`${findingsText(corpus, findings, paintFor(process.stdout))}\n`);
   if (!ok) {
+    ahead.stop();
     process.stdout.write(`${tally(findings)}. ${unwritten}\n`);
     return 1;
   }
 
   progress.say('Laying out the pages …');
-  const dossier = buildDossier(examination, ownKept());
-  provideDossier(dossier);
   // All of this has been one long breath; only now can the guardian’s end be heard of.
   await new Promise(setImmediate);
   const assets = join(work, 'assets');
@@ -59,9 +62,13 @@ await exitWith(async () => {
   settleEnvironment('production');
   const { files } = await writeSite(
     {
-      render: (take) => renderPages(projectRoot, assets, take),
+      render: (take) =>
+        renderPages(projectRoot, assets, take, async () => {
+          await ahead.done;
+          provideDossier(buildDossier(examination, kept));
+        }),
       assets,
-      images: [...dossier.records.values()].flatMap((record) => record.media),
+      images: () => [...currentDossier().records.values()].flatMap((record) => record.media),
       mediaFolder: join(corpus.root, 'media'),
       imageCache: join(projectRoot, 'node_modules', '.whence', 'images'),
       names: namesToKeepOut(corpus, corpus.site.audience === 'family' ? new Set() : living),

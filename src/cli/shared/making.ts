@@ -25,10 +25,13 @@ function clearAbandoned(folder: string): void {
       rmSync(join(folder, name), { recursive: true, force: true });
 }
 
+/** With a nursery of 64 MB the many short-lived strings of a page are gone before anybody has to look after them. */
+const roomToWork = ['--max-semi-space-size=64'];
+
 /** Starts the process that checks the content and makes the site of an order. */
 export function startMaking(order: SiteOrder): ChildProcess {
   const program = fileURLToPath(new URL('./make-site.ts', import.meta.url));
-  return spawn(process.execPath, [program, JSON.stringify(order)], {
+  return spawn(process.execPath, [...roomToWork, program, JSON.stringify(order)], {
     cwd: projectRoot,
     stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
   });

@@ -16,8 +16,12 @@ export interface PageOrder {
 }
 
 /** Answers, in the order of the pages: the digest of a page written, or why it was not. */
-export type PageAnswer =
-  { path: string; sha256: string } | { problem: string; mustNotPublish: boolean; stack: string | undefined };
+export type PageAnswer = { path: string; sha256: string } | PageProblem;
+export interface PageProblem {
+  problem: string;
+  mustNotPublish: boolean;
+  stack: string | undefined;
+}
 
 const { into, base, names } = workerData as PageOrder;
 const port = parentPort!;

@@ -1,6 +1,6 @@
 /** Hands pages to the thread that writes them, and keeps what it answers. */
 import { Worker } from 'node:worker_threads';
-import type { PageAnswer, PageOrder } from './page-thread.ts';
+import type { PageAnswer, PageOrder, PageProblem } from './page-thread.ts';
 import { MustNotPublish } from './problems.ts';
 
 export interface PageWriter {
@@ -57,7 +57,7 @@ export function pageWriter(order: PageOrder, most = 64): PageWriter {
   };
 }
 
-function problemOf({ problem, mustNotPublish, stack }: PageAnswer & { problem: string }): Error {
+function problemOf({ problem, mustNotPublish, stack }: PageProblem): Error {
   if (mustNotPublish) return new MustNotPublish(problem);
   const error = new Error(problem);
   if (stack !== undefined) error.stack = stack;

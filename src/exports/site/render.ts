@@ -1,18 +1,23 @@
 import type { AstroIntegration, AstroPrerenderer } from 'astro';
-import { isDossierProvided } from '../../dossier/current.ts';
+import { promiseDossier } from '../../dossier/current.ts';
 
 /** Takes a page: its path in the site, `records/x.html`, and its HTML. */
 export type TakePage = (path: string, html: string) => Promise<void>;
 
 /**
- * Renders the pages of the dossier that has been provided. Each page is handed to `take` as soon as it is made; the
+ * Renders the pages of the dossier that `ready` provides; until it is there, Astro prepares the programs of the pages.
+ * Each page is handed to `take` as soon as it is made; the
  * assets they share are written into `into`, which Astro empties first: it must be a folder of nobody else’s, inside
  * the project. The process must stand in the project’s folder, have settled what Astro reads from the environment, and
  * render no other site. What `take` throws ends the rendering.
  */
-export async function renderPages(project: string, into: string, take: TakePage): Promise<void> {
-  if (!isDossierProvided())
-    throw new Error('The pages can only be rendered once a dossier has been provided.');
+export async function renderPages(
+  project: string,
+  into: string,
+  take: TakePage,
+  ready: () => Promise<void> = async () => {},
+): Promise<void> {
+  promiseDossier();
   const refused: { error?: unknown } = {};
   const { build } = await import('astro');
   try {
@@ -20,7 +25,7 @@ export async function renderPages(project: string, into: string, take: TakePage)
       root: project,
       outDir: into,
       logLevel: 'silent',
-      integrations: [handingOver(take, refused)],
+      integrations: [handingOver(take, refused, ready)],
     });
   } catch (error) {
     throw 'error' in refused ? refused.error : error;
@@ -31,9 +36,17 @@ export async function renderPages(project: string, into: string, take: TakePage)
  * Astro writes a page to disk by itself, one promise after another; thousands of them take as long to write as to
  * render. An empty answer tells it that there is nothing to write.
  */
-function handingOver(take: TakePage, refused: { error?: unknown }): AstroIntegration {
+function handingOver(
+  take: TakePage,
+  refused: { error?: unknown },
+  ready: () => Promise<void>,
+): AstroIntegration {
   const wrap = (own: AstroPrerenderer): AstroPrerenderer => ({
     ...own,
+    async getStaticPaths() {
+      await ready();
+      return own.getStaticPaths();
+    },
     async render(request, options) {
       const rendered = await own.render(request, options);
       const response = 'response' in rendered ? rendered.response : rendered;

@@ -22,8 +22,8 @@ export interface SiteParts {
   render(take: TakePage): Promise<void>;
   /** A folder of further files of the site, such as stylesheets and fonts, there once the pages are made. */
   assets: string;
-  /** Every image of every record shown. */
-  images: Iterable<MediaView>;
+  /** Every image of every record shown; asked for once the pages are made. */
+  images: () => Iterable<MediaView>;
   /** The content’s `media` folder. */
   mediaFolder: string;
   /** Where made images are kept between builds. */
@@ -111,7 +111,7 @@ async function eachImage(
 ): Promise<void> {
   const wanted = new Map<string, { file: string; size: 'full' | 'small' }>();
   const taken = new Map<string, string>();
-  for (const { src, file } of parts.images) {
+  for (const { src, file } of parts.images()) {
     const other = taken.get(src.toLowerCase());
     if (other !== undefined && other !== file)
       throw new MustNotPublish(

@@ -1,3 +1,56 @@
 import type { places as English } from '../en/places.ts';
+import { everywhere } from './everywhere.ts';
 
-export const places: typeof English = {};
+export const places: typeof English = {
+  title: 'Steder',
+  description: 'Hvert sted som kildene og konklusjonene nevner, innenfor det stedet ligger i.',
+  lede: 'Fra landet og ned til gården og plassen, hvert innenfor det stedet ligger i.',
+  none: 'Ingen steder er nevnt ennå.',
+  counted: 'Steder',
+  withCase: 'Med en sak',
+  withRecords: 'Med kilder',
+  find: 'Navn eller skrivemåte',
+  listed: 'Innenfor hverandre',
+  kind: 'Slag',
+  what: 'Hva som finnes her',
+  whats: { cases: 'en sak', records: 'kilder', people: 'fødsler og dødsfall' },
+  byName: 'Navn',
+  byRecords: 'Flest kilder',
+  records: (n) => (n === 1 ? '1 kilde' : `${everywhere.figures(n)} kilder`),
+  also: (names) => `også ${names}`,
+
+  kicker: (kind) => `Sted · ${kind}`,
+  about: (name, kind) =>
+    `${name}, ${kind}: hvor stedet ligger, hva som er i nærheten, hvem som ble født og døde der, og kildene som ble til der.`,
+  thePlace: 'Stedet',
+  kindFact: 'Slag',
+  position: 'Beliggenhet',
+  existed: 'Fantes',
+  iso: 'ISO 3166',
+  chapman: 'Chapman-kode',
+  alsoCalled: 'Også kalt',
+  liesIn: 'Hva stedet ligger i',
+  liesInLine: (parts) => [
+    'Ligger i: ',
+    ...parts.flatMap((part, i) => [...(i > 0 ? ['; '] : []), ...part]),
+    '.',
+  ],
+  sharesGround: 'Deler grunn med ',
+  cases: (n) => (n === 1 ? 'En sak som nevner stedet' : 'Saker som nevner stedet'),
+  readings: 'Slik skriver kildene det',
+  notShown: 'en kilde som ikke vises her',
+  around: 'Rundt omkring',
+  aroundNote: 'Etter de oppgitte posisjonene, som ofte er et midtpunkt eller en kirke; i luftlinje.',
+  inside: 'Innenfor stedet',
+  beside: (within) => ['Også i ', within],
+  besideMany: (n, within) => [
+    `${everywhere.figures(n)} ${n === 1 ? 'sted' : 'steder'} til ligger i `,
+    within,
+    '.',
+  ],
+  born: 'Født her',
+  married: 'Gift her',
+  died: 'Død her',
+  made: 'Kilder som ble til her',
+  source: (source) => ['Kilde for denne oppføringen: ', source],
+};

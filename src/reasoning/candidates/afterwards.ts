@@ -9,6 +9,7 @@ import { yearsAtHome } from '../../catalogue/families.ts';
 import { addYears } from '../../model/days.ts';
 import { daySpan } from '../../model/edtf.ts';
 import { mentionAt, type Facts } from '../../model/facts.ts';
+import type { Reason } from '../../model/reason.ts';
 import type { Mention, SourceRecord } from '../../model/record.ts';
 import { containmentOf } from '../containment.ts';
 import { kinOf } from '../kin.ts';
@@ -26,15 +27,15 @@ export interface Afterwards {
   level: 'said to have left' | 'not there' | 'still there' | 'missing';
   /** What the candidate's records say, with the mention, or `search:` and the id of a search. */
   said: readonly Said[];
-  because: string;
+  because: Reason;
 }
 
 /** What becomes of the candidate's child after the subject had left. */
 export function afterwards(facts: Facts, subject: string, found: Found, shores: Shores): Afterwards {
   const { child } = found.family;
-  const none = (because: string): Afterwards => ({ level: 'missing', said: [], because });
-  if (!shores.hereBy) return none('when the emigrant left is not known');
-  if (!child) return none('the candidate’s records name no child who could be the emigrant');
+  const none = (because: Reason): Afterwards => ({ level: 'missing', said: [], because });
+  if (!shores.hereBy) return none({ key: 'departure-not-known' });
+  if (!child) return none({ key: 'no-child-who-could-be' });
   const left = shores.hereBy.day;
   const own = child.refs.flatMap((ref) => {
     const at = mentionAt(facts, ref);
@@ -52,14 +53,14 @@ export function afterwards(facts: Facts, subject: string, found: Found, shores: 
     return {
       level: 'still there',
       said: saidOnce(later.map(({ record, ref }) => ({ text: record.title, ref }))),
-      because: 'whoever is there after the emigrant had come here is somebody else',
+      because: { key: 'there-afterwards' },
     };
   const gone = own.filter(({ record, mention }) => shores.isThere(record) && abroad(facts, mention, shores));
   if (gone.length > 0)
     return {
       level: 'said to have left',
       said: gone.map(({ mention, ref }) => ({ text: abroad(facts, mention, shores)!, ref })),
-      because: 'a record over there has them abroad',
+      because: { key: 'said-to-be-abroad' },
     };
   const without = listedWithout(facts, found, child, left);
   const searched = [...facts.searches.values()].filter(
@@ -74,14 +75,14 @@ export function afterwards(facts: Facts, subject: string, found: Found, shores: 
       (daySpan(coverage).last ?? -Infinity) > left,
   );
   if (without.length + searched.length === 0)
-    return none('no later record over there, and no search for one, is entered');
+    return none({ key: 'nothing-later-entered' });
   return {
     level: 'not there',
     said: [
-      ...without.map(({ record, ref }) => ({ text: `${record.title}, without them`, ref })),
-      ...searched.map(({ id }) => ({ text: `search ${id}, nothing found`, ref: `search:${id}` })),
+      ...without.map(({ record, ref }) => ({ text: record.title, ref, as: 'without' as const })),
+      ...searched.map(({ id }) => ({ text: id, ref: `search:${id}`, as: 'not-found' as const })),
     ],
-    because: 'looked for over there after the departure and not found',
+    because: { key: 'looked-for-afterwards' },
   };
 }
 

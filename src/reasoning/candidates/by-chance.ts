@@ -13,6 +13,8 @@
 import { childrenOfAMarriage, factors, householdSizes } from '../../catalogue/families.ts';
 import { populations } from '../../catalogue/populations.ts';
 import type { Facts } from '../../model/facts.ts';
+import type { Reason } from '../../model/reason.ts';
+import type { TraitSaid } from '../../model/trait.ts';
 import { anyOf, atLeast } from '../chance.ts';
 import { containmentOf } from '../containment.ts';
 import { crowdIn } from '../identity/crowd.ts';
@@ -22,16 +24,15 @@ import type { ByChance, Estimate } from './types.ts';
 
 /** One agreement: what of families have it, as a function of the shares of names it rests on. */
 export interface Trait {
-  /** In words: “the father is Patrick”. */
-  what: string;
-  because: string;
+  what: TraitSaid;
+  because: readonly Reason[];
   names: readonly TraitShare[];
   /** The share of families, given the shares of `names` in their order. */
   of: (shares: readonly number[]) => number;
 }
 
 /** A trait whose share is that of one name. */
-export function nameTrait(what: string, name: TraitShare): Trait {
+export function nameTrait(what: TraitSaid, name: TraitShare): Trait {
   return { what, because: name.because, names: [name], of: ([share = 0]) => share };
 }
 
@@ -53,10 +54,10 @@ export function childByChance({ sex, years, also = 1 }: ChildSought, share: numb
 }
 
 /** At least `k` of these children. */
-export function childrenTrait(what: string, sought: readonly ChildSought[], k: number): Trait {
+export function childrenTrait(what: TraitSaid, sought: readonly ChildSought[], k: number): Trait {
   return {
     what,
-    because: sought.map(({ name }) => name.because).join(' '),
+    because: sought.flatMap(({ name }) => name.because),
     names: sought.map(({ name }) => name),
     of: (shares) =>
       atLeast(
@@ -71,25 +72,25 @@ export interface Households {
   value: number;
   /** Standard deviation of the natural logarithm. */
   spread: number;
-  because: string;
+  because: Reason;
 }
 
 /** How many households a place has: the author's own count of them, else its people by the usual number of people. */
 export function householdsOf(facts: Facts, place: string): Households {
   const country = containmentOf(facts).countries(place)[0];
   const usual = householdSizes.find((one) => one.country === undefined || one.country === country)!;
-  const { people, because, source } = crowdIn(facts, place);
+  const { people, reason: crowd, source } = crowdIn(facts, place);
   const counted = facts.nameCounts.some((row) => row.source === source && row.total === people);
   if (counted && /househ|occupier|ratepayer|famil/i.test(source))
     return {
       value: people,
       spread: spreadOf(factors.householdsCounted),
-      because: `${because}: ${source}`,
+      because: { key: 'households-counted', crowd, source },
     };
   return {
     value: Math.max(1, people / usual.people),
     spread: spreadOf(counted ? factors.householdsCounted : factors.householdsUsual),
-    because: `${because}, ${usual.people} to a household (${source})`,
+    because: { key: 'households-reckoned', crowd, each: usual.people, source },
   };
 }
 
@@ -141,7 +142,7 @@ export function familiesByChance(
   return {
     place,
     placeName: facts.places.get(place)?.name ?? place,
-    placeKind: facts.places.get(place)?.kind ?? 'place',
+    placeKind: facts.places.get(place)?.kind ?? '',
     households: around(households.value, households.spread),
     householdsBecause: households.because,
     expected: around(expectedByChance(households.value, shares), Math.sqrt(variance)),

@@ -8,9 +8,9 @@ import { childByChance, childrenTrait, type ChildSought, type Trait } from './by
 import {
   bestGiven,
   familyRarity,
-  joined,
   orderOf,
   reachOfLevel,
+  reasons,
   yearsWithin,
   type Matched,
 } from './children.ts';
@@ -37,7 +37,9 @@ export function childRows(
   const aFrom = namesSaid(mine.names, givenOf);
   const bFrom = its ? namesSaid(its.names, givenOf) : [];
   if (!its || b === '' || a === '') {
-    const row = unsaid('given', a, b, aFrom, bFrom, 'one of the two does not name the child');
+    const row = unsaid('given', a, b, aFrom, bFrom, {
+      key: 'one-does-not-name-the-child',
+    });
     return { rows: row ? [row] : [], traits: [] };
   }
   if (!name)
@@ -52,7 +54,7 @@ export function childRows(
           agreement: 'different',
           verdict: 'differs',
           weight: levelWeight(levelOf(identityFields.given, 'different')),
-          because: '',
+          because: [],
         },
       ],
       traits: [],
@@ -73,11 +75,11 @@ export function childRows(
         0,
         levelWeight(levelOf(identityFields.given, name.level)) + familyRarity('given', name.level, u),
       ),
-      because: joined(
-        name.why,
-        share.because,
-        `of ${childrenOfAMarriage.children} children in a family, any may have the name`,
-      ),
+      because: [
+        ...reasons(name.why),
+        ...share.because,
+        { key: 'any-child-may-have-it', children: childrenOfAMarriage.children },
+      ],
     },
   ];
   const sought: ChildSought = { name: share, sex, also };
@@ -94,7 +96,12 @@ export function childRows(
     rows,
     traits: [
       childrenTrait(
-        `a child called ${name.b.given}${sought.years === undefined ? '' : day?.agreement === 'same' ? ' born on that day' : ' of about that age'}`,
+        {
+          key: 'child',
+          name: name.b.given,
+          born:
+            sought.years === undefined ? 'any-time' : day?.agreement === 'same' ? 'that-day' : 'about-then',
+        },
         [sought],
         1,
       ),
@@ -130,7 +137,7 @@ function birthRow(
       agreement: level,
       verdict: agrees ? 'agrees' : 'differs',
       weight: agrees ? Math.max(0, weight) : Math.min(0, weight),
-      because: apart === 0 ? '' : apart === 1 ? 'one year apart' : `${apart} years apart`,
+      because: apart === 0 ? [] : [{ key: 'years-apart', years: apart }],
     },
     ...(agrees ? { years: yearsWithin(level) } : {}),
   };
@@ -170,7 +177,7 @@ function birthdayRow(
     agreement: level,
     verdict: level === 'same' ? 'agrees' : 'differs',
     weight: weight > 0 ? Math.max(0, weight - Math.log2(values)) : weight,
-    because: level === 'close' ? 'the day or the month is the same' : '',
+    because: level === 'close' ? [{ key: 'day-or-month-the-same' }] : [],
   };
 }
 
@@ -186,9 +193,7 @@ export function siblingsTrait(matched: readonly Matched[], here: Family, given: 
   const k = matched.filter((one) => one.sought).length;
   const names = matched.flatMap((one) => (one.pair ? [fullest(one.pair[0].names)?.given ?? ''] : []));
   return childrenTrait(
-    k === all.length
-      ? `beside ${k === 1 ? 'the child' : 'children'} ${names.join(', ')}`
-      : `beside ${k} of ${all.length} other children known here (${names.join(', ')})`,
+    { key: 'children', names, found: k, of: all.length },
     all,
     k,
   );
@@ -205,7 +210,8 @@ export function orderRow(here: Family, there: Family, matched: readonly Matched[
   return {
     field: 'order',
     a: '',
-    b: same === all ? 'as here' : `${same} of ${all} pairs as here`,
+    b: '',
+    order: { same, pairs: all },
     aFrom: [],
     bFrom: [],
     agreement: level,
@@ -216,7 +222,6 @@ export function orderRow(here: Family, there: Family, matched: readonly Matched[
         : level === 'same order'
           ? Math.max(0, weight)
           : Math.min(0, weight),
-    because:
-      byAge && level === 'same order' ? 'the order follows from the ages, which are weighed already' : '',
+    because: byAge && level === 'same order' ? [{ key: 'order-follows-from-ages' }] : [],
   };
 }

@@ -9,6 +9,7 @@
 import { childrenOfAMarriage, siblingFound } from '../../catalogue/families.ts';
 import { identityFields, leastShare } from '../../catalogue/identity.ts';
 import { civil } from '../../model/days.ts';
+import type { Reason } from '../../model/reason.ts';
 import { gapLevel, gapLevels, yearsApart } from '../identity/agreement.ts';
 import { levelWeight, rarityBits, rarityClaimOf } from '../identity/weight.ts';
 import { agreeGiven } from '../names/agree.ts';
@@ -122,15 +123,15 @@ function edgeOf(a: Relative, b: Relative, shareOf: ShareOf): Edge | undefined {
       agreement: gap === undefined ? name.level : `${name.level}, ${gap}`,
       verdict: 'agrees',
       weight: Math.max(0, weight),
-      because: joined(
-        name.why,
-        years === undefined
-          ? 'no age to compare'
+      because: [
+        ...reasons(name.why),
+        ...(years === undefined
+          ? [{ key: 'no-age-to-compare' as const }]
           : years === 0
-            ? ''
-            : `${years} ${years === 1 ? 'year' : 'years'} apart`,
-        share.because,
-      ),
+            ? []
+            : [{ key: 'years-apart' as const, years }]),
+        ...share.because,
+      ],
     },
   };
 }
@@ -157,10 +158,7 @@ function unmatched(a: Relative, there: readonly Relative[], none: boolean, share
       agreement: 'missing',
       verdict: 'unsaid',
       weight: 0,
-      because:
-        there.length === 0
-          ? 'the candidate’s records name no other children'
-          : 'not among the children that the candidate’s records name; those are not said to be all',
+      because: [{ key: there.length === 0 ? 'names-no-other-children' : 'not-among-the-children' }],
     };
   const u = childByChance({ name: share, sex: a.sex }, share.share);
   return {
@@ -170,7 +168,7 @@ function unmatched(a: Relative, there: readonly Relative[], none: boolean, share
     agreement: 'none',
     verdict: 'differs',
     weight: Math.min(0, Math.log2((1 - siblingFound.share) / Math.max(1e-6, 1 - u))),
-    because: `none of the children known here is among the ${there.length} that the candidate’s records name`,
+    because: [{ key: 'none-of-the-children', children: there.length }],
   };
 }
 
@@ -178,8 +176,8 @@ function unmatched(a: Relative, there: readonly Relative[], none: boolean, share
 export function bestGiven(
   here: readonly Naming[],
   there: readonly Naming[],
-): { a: Naming; b: Naming; level: string; why: string } | undefined {
-  let best: { a: Naming; b: Naming; level: string; why: string; m: number } | undefined;
+): { a: Naming; b: Naming; level: string; why: Reason | null } | undefined {
+  let best: { a: Naming; b: Naming; level: string; why: Reason | null; m: number } | undefined;
   for (const a of here)
     for (const b of there) {
       if (a.given === '' || b.given === '') continue;
@@ -196,29 +194,34 @@ const longer = (a: Naming, b: Naming) => a.given.length + b.given.length;
 
 /** “Bridget, 1843”. */
 function told({ birth }: { birth?: Relative['birth'] | undefined }, naming: Naming | undefined): string {
-  const name = naming?.given || naming?.written || 'a child';
-  if (!birth) return name;
+  const name = naming?.given || naming?.written || '–';
+  return birth ? `${name}, ${yearsOf(birth)}` : name;
+}
+
+/** “1843” or “1842–1843”; empty where no birth is known. */
+function yearsOf(birth: Relative['birth']): string {
+  if (!birth) return '';
   const first = civil(birth.first).year;
   const last = civil(birth.last).year;
-  return `${name}, ${first === last ? first : `${first}–${last}`}`;
+  return first === last ? String(first) : `${first}–${last}`;
 }
 
 /** A child's name, and the years of birth where another record gives them. */
 export function saidOf(one: Relative, naming: Naming | undefined): Said[] {
   const ref = naming?.ref || one.key;
-  if (!one.birth || one.birth.ref === ref) return [{ text: told(one, naming), ref }];
-  const name = told({ ...one, birth: undefined }, naming);
+  const name = naming?.given || naming?.written;
+  const years = yearsOf(one.birth);
+  const own = one.birth?.ref === ref;
   return [
-    { text: name, ref },
-    { text: told(one, naming).slice(name.length + 2), ref: one.birth.ref },
+    name === undefined || name === ''
+      ? { text: own ? years : '', ref, as: 'child' }
+      : { text: own ? `${name}, ${years}` : name, ref },
+    ...(one.birth && !own ? [{ text: years, ref: one.birth.ref }] : []),
   ];
 }
 
-export const joined = (...texts: string[]): string =>
-  texts
-    .map((text) => text.replace(/\.$/, ''))
-    .filter((text) => text !== '')
-    .join('; ');
+/** The reason, if there is one, as a list. */
+export const reasons = (reason: Reason | null): readonly Reason[] => (reason ? [reason] : []);
 
 /** Whether one child comes before another: by births that do not overlap, else by a list of one parent’s children. */
 function before(a: Relative, b: Relative): { sign: number; byAge: boolean } | undefined {

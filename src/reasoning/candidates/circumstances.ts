@@ -8,7 +8,7 @@ import { plainText, textLevel } from '../identity/agreement.ts';
 import { placesJudged } from '../identity/place-agreement.ts';
 import { levelWeight } from '../identity/weight.ts';
 import { afterwards } from './afterwards.ts';
-import { joined } from './children.ts';
+import { reasons } from './children.ts';
 import { each, levelOf, saidOnce, unsaid, type Field } from './rows.ts';
 import type { Shores } from './shores.ts';
 import type { Found } from './there.ts';
@@ -57,12 +57,10 @@ export function placeRow(
       agreement: best.level,
       verdict: agrees ? 'agrees' : 'differs',
       weight: best.weight - choice,
-      because: joined(
-        best.because,
-        choice > 0
-          ? `the best of ${1 + others} places that differ, which takes off ${choice.toFixed(1)}`
-          : '',
-      ),
+      because: [
+        ...reasons(best.because),
+        ...(choice > 0 ? [{ key: 'best-of-places' as const, values: 1 + others, bits: choice }] : []),
+      ],
     },
     claim: agrees ? best.claim.place : undefined,
   };
@@ -97,13 +95,13 @@ export function occupationField(here: Family, there: Family): Field | undefined 
       agreement: level,
       verdict: agrees ? 'agrees' : 'differs',
       weight: agrees ? Math.max(0, weight) : weight,
-      because: '',
+      because: [],
     },
     ...(agrees
       ? {
           trait: {
-            what: `the father a ${its[0]!.text}`,
-            because: `of two fathers taken at hand ${Math.round(100 * reachOf(level))} in 100 have trades that agree so`,
+            what: { key: 'work', occupation: its[0]!.text },
+            because: [{ key: 'trades-agree-so', share: reachOf(level) }],
             names: [],
             of: () => reachOf(level),
           },
@@ -125,12 +123,14 @@ export function afterwardsRow(facts: Facts, subject: string, found: Found, shore
   const { level, said, because } = afterwards(facts, subject, found, shores);
   const line = {
     field: 'afterwards' as const,
-    a: shores.hereBy ? `here by ${isoDay(shores.hereBy.day)}` : '',
+    a: shores.hereBy ? isoDay(shores.hereBy.day) : '',
     b: said.map(({ text }) => text).join('; '),
-    aFrom: shores.hereBy ? [{ text: `here by ${isoDay(shores.hereBy.day)}`, ref: shores.hereBy.ref }] : [],
+    aFrom: shores.hereBy
+      ? [{ text: isoDay(shores.hereBy.day), ref: shores.hereBy.ref, as: 'here-by' as const }]
+      : [],
     bFrom: said,
     agreement: level,
-    because,
+    because: [because],
   };
   if (level === 'missing') return { ...line, verdict: 'unsaid', weight: 0 };
   return {

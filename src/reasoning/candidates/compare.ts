@@ -64,24 +64,24 @@ export function compareFamilies(
     if (one?.trait) traits.push(one.trait);
   };
   const families = norse ? undefined : familyNames(here, there);
-  if (families) add(surnameField('surname', 'the family’s surname', families.here, families.there, surname));
+  if (families) add(surnameField('surname', 'surname', families.here, families.there, surname));
   const father = { here: fathersOf(here, norse), there: fathersOf(there, norse) };
-  add(kinField('father', 'the father', 'M', father.here, father.there, given));
+  add(kinField('father', 'M', father.here, father.there, given));
   if (norse)
     add(
       surnameField(
         'father-patronymic',
-        'the father’s patronymic',
+        'father-patronymic',
         patronymics(here.father),
         patronymics(there.father),
         surname,
       ),
     );
-  add(kinField('mother', 'the mother', 'F', here.mother, there.mother, given));
+  add(kinField('mother', 'F', here.mother, there.mother, given));
   add(
     surnameField(
       'maiden',
-      'the mother’s maiden name',
+      norse ? 'patronymic-of-mother' : 'maiden',
       families ? maidenNames(here.mother, families.here) : patronymics(here.mother),
       families ? maidenNames(there.mother, families.there) : patronymics(there.mother),
       surname,

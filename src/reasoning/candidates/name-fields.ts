@@ -4,11 +4,13 @@
  * Rule: see `identity/weight.ts`; of several values the pair that agrees best speaks, less the chance of choosing.
  */
 import { identityFields, leastShare, type FieldShares } from '../../catalogue/identity.ts';
+import type { Reason } from '../../model/reason.ts';
+import type { NamedKin } from '../../model/trait.ts';
 import { levelWeight, rarityBits, rarityClaimOf } from '../identity/weight.ts';
 import { agreeGiven, agreeSurname } from '../names/agree.ts';
 import { preparedGiven, preparedSurname } from '../names/prepared.ts';
 import { nameTrait } from './by-chance.ts';
-import { bestGiven, joined, reachOfLevel } from './children.ts';
+import { bestGiven, reachOfLevel, reasons } from './children.ts';
 import { each, levelOf, namesSaid, unsaid, type Field, type GivenShare, type SurnameShare } from './rows.ts';
 import { fathersName, type TraitShare } from './shares.ts';
 import type { Family, FamilyField, Naming } from './types.ts';
@@ -16,12 +18,12 @@ import type { Family, FamilyField, Naming } from './types.ts';
 /** Two sets of names of one part: the pair that agrees best, weighed by its rarity. */
 function namesField(
   field: FamilyField,
-  what: string,
+  whose: NamedKin,
   here: readonly Naming[],
   there: readonly Naming[],
   part: {
     text: (name: Naming) => string;
-    agree: (a: string, b: string) => { level: string; why: string };
+    agree: (a: string, b: string) => { level: string; why: Reason | null };
     shares: FieldShares;
     share: (name: Naming) => TraitShare;
   },
@@ -35,7 +37,7 @@ function namesField(
     return row ? { row } : undefined;
   }
   const { levels } = part.shares;
-  const seen = new Map<string, { level: string; why: string; rank: number }>();
+  const seen = new Map<string, { level: string; why: Reason | null; rank: number }>();
   const judged = (x: Naming, y: Naming) => {
     const key = `${part.text(x)} / ${part.text(y)}`;
     let one = seen.get(key);
@@ -74,21 +76,19 @@ function namesField(
       agreement: best.level,
       verdict: agrees ? 'agrees' : 'differs',
       weight,
-      because: joined(
-        best.why,
-        claim > 0 ? share.because : '',
-        choice > 0
-          ? `the best of ${1 + others} values that differ, which takes off ${choice.toFixed(1)}`
-          : '',
-      ),
+      because: [
+        ...reasons(best.why),
+        ...(claim > 0 ? share.because : []),
+        ...(choice > 0 ? [{ key: 'best-of-values' as const, values: 1 + others, bits: choice }] : []),
+      ],
     },
     ...(claim > 0
       ? {
           trait:
             reach === 1
-              ? nameTrait(`${what} ${part.text(best.y)}`, share)
+              ? nameTrait({ key: 'named', whose, name: part.text(best.y), near: false }, share)
               : {
-                  ...nameTrait(`${what} ${part.text(best.y)}, or a spelling as near`, share),
+                  ...nameTrait({ key: 'named', whose, name: part.text(best.y), near: true }, share),
                   of: ([one = 0]: readonly number[]) => Math.min(1, one * reach),
                 },
         }
@@ -99,13 +99,12 @@ function namesField(
 /** A relative by given name. */
 export function kinField(
   field: 'father' | 'mother' | 'spouse',
-  what: string,
   sex: 'M' | 'F' | undefined,
   here: readonly Naming[],
   there: readonly Naming[],
   share: GivenShare,
 ): Field | undefined {
-  return namesField(field, what, here, there, {
+  return namesField(field, field, here, there, {
     text: ({ given }) => given,
     agree: (a, b) => agreeGiven(preparedGiven(a), preparedGiven(b)),
     shares: identityFields[field],
@@ -116,12 +115,12 @@ export function kinField(
 /** A surname, weighed by how rare it is over there. */
 export function surnameField(
   field: FamilyField,
-  what: string,
+  whose: NamedKin,
   here: readonly Naming[],
   there: readonly Naming[],
   share: SurnameShare,
 ): Field | undefined {
-  return namesField(field, what, here, there, {
+  return namesField(field, whose, here, there, {
     text: ({ surname }) => surname,
     agree: (a, b) => agreeSurname(preparedSurname(a), preparedSurname(b)),
     shares: identityFields.surname,
@@ -164,7 +163,7 @@ export function fathersOf(family: Family, norse: boolean): Naming[] {
           const father = name.patronymic ? fathersName(name.surname) : undefined;
           return father === undefined
             ? []
-            : [{ ...name, given: father, surname: '', shown: `as ${name.surname} tells` }];
+            : [{ ...name, given: father, surname: '', toldBy: name.surname }];
         }),
       );
   const named = family.father.filter(({ given }) => given !== '');
@@ -181,12 +180,12 @@ export function spouseField(
 ): Field | undefined {
   if (here.spouse.length === 0 || there.spouse.length === 0) return undefined;
   const sex = here.child?.sex === 'M' ? 'F' : here.child?.sex === 'F' ? 'M' : undefined;
-  const first = kinField('spouse', 'married to', sex, here.spouse, there.spouse, given);
+  const first = kinField('spouse', sex, here.spouse, there.spouse, given);
   if (!first?.row || first.row.verdict !== 'agrees') return first;
   const own = familyNames(here, there);
   const last = surnameField(
     'spouse',
-    'whose surname is',
+    'spouse-surname',
     maidenNames(here.spouse, own.here),
     maidenNames(there.spouse, own.there),
     surname,
@@ -200,13 +199,13 @@ export function spouseField(
       aFrom: [...first.row.aFrom, ...last.row.aFrom],
       bFrom: [...first.row.bFrom, ...last.row.bFrom],
       weight: first.row.weight + last.row.weight,
-      because: joined(first.row.because, 'the surname agrees too', last.row.because),
+      because: [...first.row.because, { key: 'surname-agrees-too' }, ...last.row.because],
     },
     ...(first.trait && last.trait
       ? {
           trait: {
-            what: `${first.trait.what}, ${last.trait.what}`,
-            because: joined(first.trait.because, last.trait.because),
+            what: { key: 'both', first: first.trait.what, second: last.trait.what },
+            because: [...first.trait.because, ...last.trait.because],
             names: [...first.trait.names, ...last.trait.names],
             of: ([one = 0, other = 0]: readonly number[]) => one * other,
           },

@@ -1,5 +1,6 @@
 /** Lines of a candidate's ledger, and what goes into them. */
 import type { FieldShares } from '../../catalogue/identity.ts';
+import type { Reason } from '../../model/reason.ts';
 import type { Trait } from './by-chance.ts';
 import type { TraitShare } from './shares.ts';
 import type { FamilyField, FamilyRow, Naming, Said } from './types.ts';
@@ -21,7 +22,11 @@ export function saidOnce(all: readonly Said[]): Said[] {
 /** The names of one part, each with the first mention that has it. */
 export const namesSaid = (names: readonly Naming[], text: (name: Naming) => string): Said[] =>
   saidOnce(
-    names.map((name) => ({ text: text(name) === '' ? '' : (name.shown ?? text(name)), ref: name.ref })),
+    names.map((name) => ({
+      text: text(name) === '' ? '' : (name.toldBy ?? text(name)),
+      ref: name.ref,
+      ...(name.toldBy !== undefined && text(name) !== '' ? { as: 'tells' as const } : {}),
+    })),
   );
 
 /** Texts in a list, each once. */
@@ -35,7 +40,7 @@ export function unsaid(
   b: string,
   aFrom: readonly Said[],
   bFrom: readonly Said[],
-  because?: string,
+  because?: Reason,
 ): FamilyRow | undefined {
   if (a === '' && b === '') return undefined;
   return {
@@ -47,9 +52,7 @@ export function unsaid(
     agreement: 'missing',
     verdict: 'unsaid',
     weight: 0,
-    because:
-      because ??
-      (a === '' ? 'the records of the new country do not say' : 'the candidate’s records do not say'),
+    because: [because ?? { key: a === '' ? 'here-do-not-say' : 'candidate-does-not-say' }],
   };
 }
 

@@ -8,6 +8,7 @@
 import { factors } from '../../catalogue/families.ts';
 import { givenNames } from '../../catalogue/names/given-index.ts';
 import type { Facts } from '../../model/facts.ts';
+import type { Reason } from '../../model/reason.ts';
 import { nameTables } from '../identity/context.ts';
 import { foldName } from '../names/fold.ts';
 import { patronymicOf } from '../names/patronymic.ts';
@@ -19,7 +20,8 @@ export interface TraitShare {
   share: number;
   /** Standard deviation of the natural logarithm of the share. */
   spread: number;
-  because: string;
+  /** Nothing where it is taken as given. */
+  because: readonly Reason[];
 }
 
 /** The standard deviation of a logarithm that lies within a factor, either way, nine times in ten. */
@@ -40,7 +42,7 @@ export function givenShare(
     key: `given ${sex ?? ''} ${foldName(name)}`,
     share: found.share,
     spread: spread(facts, found, chain, 'given'),
-    because: found.because,
+    because: [found.reason],
   };
 }
 
@@ -58,7 +60,7 @@ export function surnameShare(
     key: `surname ${foldName(name)}`,
     share: found.share,
     spread: spread(facts, found, chain, 'surname'),
-    because: found.because,
+    because: [found.reason],
   };
 }
 

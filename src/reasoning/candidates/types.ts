@@ -1,4 +1,6 @@
 /** What is known of a family, and what a comparison of two of them says. */
+import type { Reason } from '../../model/reason.ts';
+import type { TraitSaid } from '../../model/trait.ts';
 import type { Days } from '../identity/agreement.ts';
 
 /** One way a record names somebody. */
@@ -9,8 +11,8 @@ export interface Naming {
   patronymic: boolean;
   /** As the record has it. */
   written: string;
-  /** How a given name that only a patronymic tells is shown: “as Larsdatter tells”. */
-  shown?: string;
+  /** The patronymic that alone tells a given name: “as Larsdatter tells”. */
+  toldBy?: string;
   /** `record#mention`; empty where only a person's file says so. */
   ref: string;
 }
@@ -56,6 +58,11 @@ export interface Family {
 export interface Said {
   text: string;
   ref: string;
+  /**
+   * What the text is, where it is not what the record says outright: the name that tells another, the day by which the
+   * emigrant was here, a list without somebody, a search that found nothing, a child not named.
+   */
+  as?: 'tells' | 'here-by' | 'without' | 'not-found' | 'child';
 }
 
 export type FamilyField =
@@ -86,9 +93,11 @@ export interface FamilyRow {
   /** A level of the field, or `missing`. */
   agreement: string;
   verdict: 'agrees' | 'differs' | 'unsaid';
+  /** Of the order of the children: how many pairs of them stand as here, of how many. */
+  order?: { same: number; pairs: number };
   /** In bits; 0 where something is missing. */
   weight: number;
-  because: string;
+  because: readonly Reason[];
 }
 
 /** A number with the interval it lies in nine times in ten. */
@@ -105,13 +114,13 @@ export interface ByChance {
   placeName: string;
   placeKind: string;
   households: Estimate;
-  householdsBecause: string;
+  householdsBecause: Reason;
   /** Expected number of other families that agree in all that agrees here. */
   expected: Estimate;
   /** The chance that there is at least one: 1 − (1 − p)^N. */
   any: number;
   /** What was multiplied: each agreement with the share of families that have it. */
-  parts: { what: string; share: number; because: string }[];
+  parts: { what: TraitSaid; share: number; because: readonly Reason[] }[];
 }
 
 export interface CandidateComparison {

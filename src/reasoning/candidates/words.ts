@@ -1,23 +1,23 @@
-/** What the fields of a comparison of families are called. */
+/** What the fields of a comparison of families are called in what the check says, and their order on a page. */
 import type { FamilyField } from './types.ts';
 
-/** In the order in which they are shown. */
-export const fieldWords: Readonly<Record<FamilyField, string>> = {
-  given: 'the child',
-  birth: 'born',
-  birthday: 'birthday',
-  surname: 'surname',
-  father: 'father',
-  'father-patronymic': 'father’s patronymic',
-  mother: 'mother',
-  maiden: 'mother’s maiden name',
-  sibling: 'brother or sister',
-  order: 'order of the children',
-  spouse: 'wife or husband',
-  place: 'place',
-  occupation: 'father’s work',
-  afterwards: 'after the departure',
-};
+/** Every field, in the order in which they are shown. */
+export const familyFieldsShown: readonly FamilyField[] = [
+  'given',
+  'birth',
+  'birthday',
+  'surname',
+  'father',
+  'father-patronymic',
+  'mother',
+  'maiden',
+  'sibling',
+  'order',
+  'spouse',
+  'place',
+  'occupation',
+  'afterwards',
+];
 
 const sought: Partial<Record<FamilyField, string>> = {
   birth: 'when the child was born',

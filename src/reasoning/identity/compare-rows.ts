@@ -12,6 +12,7 @@ import {
   type IdentityParameters,
 } from '../../catalogue/identity.ts';
 import { civil } from '../../model/days.ts';
+import type { Reason } from '../../model/reason.ts';
 import { agreeGiven, agreeSurname, type PreparedName } from '../names/agree.ts';
 import { preparedGiven, preparedSurname } from '../names/prepared.ts';
 import { parseName } from '../names/parse-name.ts';
@@ -29,8 +30,8 @@ export interface LedgerRow {
   agreement: string;
   /** In bits; 0 where something is missing. */
   weight: number;
-  /** In words, for people. */
-  because: string;
+  /** Why, one reason after another. */
+  because: readonly Reason[];
 }
 
 /** What a comparison says, always with how it came to it. */
@@ -47,6 +48,8 @@ export interface Ledger {
 /** The share of a population that bears a name, and where that is known from. */
 export interface Share {
   share: number;
+  reason: Reason;
+  /** The same in English. */
   because: string;
 }
 
@@ -61,7 +64,7 @@ export interface ComparisonContext {
     field: 'birthplace' | 'residence',
     a: string,
     b: string,
-  ) => readonly [level: string, because: string] | undefined;
+  ) => readonly [level: string, because: Reason | null] | undefined;
 }
 
 /** The parameters where nothing was learned from data. */
@@ -88,7 +91,7 @@ export function compareRows(a: IdentityRow, b: IdentityRow, context: ComparisonC
     ),
     row('arrival', spanText(a.arrival), spanText(b.arrival), context, () => {
       const years = yearsApart(a.arrival!, b.arrival!);
-      return [gapLevel(years), apartWords(years)];
+      return [gapLevel(years), apartBy(years)];
     }),
   ].filter((one) => one !== undefined);
   const weight = rows.reduce((sum, one) => sum + one.weight, context.prior);
@@ -104,7 +107,7 @@ export function sharedProvenance(a: IdentityRow, b: IdentityRow): readonly strin
   return (b.provenance ?? []).filter((root) => roots.has(root));
 }
 
-type Judged = string | readonly [level: string, because: string];
+type Judged = string | readonly [level: string, because: Reason | null];
 
 function row(
   field: IdentityField,
@@ -116,11 +119,11 @@ function row(
   if ((a ?? '') === '' && (b ?? '') === '') return undefined;
   const line = { field, a: a ?? '', b: b ?? '' };
   if (line.a === '' || line.b === '')
-    return { ...line, agreement: 'missing', weight: 0, because: 'one of the two does not say' };
+    return { ...line, agreement: 'missing', weight: 0, because: [{ key: 'one-does-not-say' }] };
   const judged = judge();
-  const [agreement, because] = typeof judged === 'string' ? [judged, ''] : judged;
+  const [agreement, because] = typeof judged === 'string' ? [judged, null] : judged;
   const shares = context.parameters[field].levels.find((one) => one.level === agreement)!;
-  return { ...line, agreement, weight: levelWeight(shares), because };
+  return { ...line, agreement, weight: levelWeight(shares), because: each(because) };
 }
 
 function nameRow(
@@ -154,7 +157,7 @@ function byRarity(
   if (!common) return line;
   const exact = context.parameters[part].levels.find(({ level }) => level === 'exact')!;
   const bits = rarityBits(line.agreement, [common.share, common.share], exact.u, leastShare);
-  return { ...line, weight: line.weight + bits, because: joined(line.because, common.because) };
+  return { ...line, weight: line.weight + bits, because: [...line.because, common.reason] };
 }
 
 /**
@@ -167,13 +170,13 @@ function changeable(
   b: Pick<IdentityRow, 'sex' | 'surnameIs'>,
 ): LedgerRow | undefined {
   if (line?.agreement !== 'different') return line;
-  const because =
+  const because: Reason | null =
     a.surnameIs && b.surnameIs && a.surnameIs !== b.surnameIs
-      ? 'a patronymic and a farm or family name may be one person’s'
+      ? { key: 'patronymic-beside-family-name' }
       : (a.sex ?? b.sex) === 'F' && (b.sex ?? a.sex) === 'F'
-        ? 'a woman may have married in between'
-        : '';
-  return because === '' ? line : { ...line, agreement: 'missing', weight: 0, because };
+        ? { key: 'married-in-between' }
+        : null;
+  return because ? { ...line, agreement: 'missing', weight: 0, because: [because] } : line;
 }
 
 function birthRows(
@@ -183,7 +186,7 @@ function birthRows(
 ): (LedgerRow | undefined)[] {
   const birth = row('birth', spanText(a), spanText(b), context, () => {
     const years = yearsApart(a!, b!);
-    return [gapLevel(years), apartWords(years)];
+    return [gapLevel(years), apartBy(years)];
   });
   if (!a || !b || a.first !== a.last || b.first !== b.last) return [birth];
   const one = civil(a.first);
@@ -208,7 +211,7 @@ function placeRow(
   const known = a && b ? context.places?.(field, a, b) : undefined;
   if (!known) return textRow(field, a, b, context);
   const [agreement, because] = known;
-  if (agreement === 'missing') return { field, a: a!, b: b!, agreement, weight: 0, because };
+  if (agreement === 'missing') return { field, a: a!, b: b!, agreement, weight: 0, because: each(because) };
   return row(field, a, b, context, () => known);
 }
 
@@ -246,7 +249,7 @@ function kinRow(
   if (rarityClaimOf(level) === 0) return weighed;
   const shares = context.parameters.surname.levels.find((each) => each.level === level)!;
   const surname = byRarity(
-    { ...line, agreement: level, weight: levelWeight(shares), because: why },
+    { ...line, agreement: level, weight: levelWeight(shares), because: each(why) },
     'surname',
     one.surname.written,
     other.surname.written,
@@ -255,7 +258,7 @@ function kinRow(
   return {
     ...weighed,
     weight: weighed.weight + Math.max(0, surname.weight),
-    because: joined(weighed.because, 'the surname agrees too', surname.because),
+    because: [...weighed.because, { key: 'surname-agrees-too' }, ...surname.because],
   };
 }
 
@@ -287,15 +290,10 @@ function kinName(name: string | undefined): typeof missing {
 
 const kinNames = new Map<string, typeof missing>();
 
-const joined = (...texts: string[]) =>
-  texts
-    .map((text) => text.replace(/\.$/, ''))
-    .filter((text) => text !== '')
-    .join('; ');
+const each = (reason: Reason | null): readonly Reason[] => (reason ? [reason] : []);
 
 const said = (names: readonly string[] | undefined) => names?.join(', ');
-const apartWords = (years: number) =>
-  years === 0 ? '' : years === 1 ? 'one year apart' : `${years} years apart`;
+const apartBy = (years: number): Reason | null => (years === 0 ? null : { key: 'years-apart', years });
 const monthDay = ({ month, day }: { month: number; day: number }) =>
   `${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
 

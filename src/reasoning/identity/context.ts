@@ -5,6 +5,7 @@ import { containmentOf } from '../containment.ts';
 import { foldName } from '../names/fold.ts';
 import { patronymicOf } from '../names/patronymic.ts';
 import { prepareNameTables, shareOfGiven, shareOfSurname, type NameTables } from '../names/rarity.ts';
+import { inEnglish } from '../names/rarity-words.ts';
 import { once } from '../once.ts';
 import { usualParameters, type ComparisonContext, type Share } from './compare-rows.ts';
 import { crowdOf, priorOf } from './crowd.ts';
@@ -59,8 +60,6 @@ function surnameShare(tables: NameTables, value: string, chain: readonly string[
   const father = fathers.map(({ group }) => givenNames[group]!).find(({ sex }) => sex !== 'F')?.name;
   if (father === undefined) return shareOfSurname(tables, value, chain);
   const { share } = shareOfGiven(tables, father, chain.includes('norway') ? chain : ['norway'], 'M');
-  return {
-    share,
-    because: `${value} says no more than the father’s name, which about ${Number((share * 1000).toPrecision(2))} in 1,000 bore`,
-  };
+  const reason = { key: 'no-more-than-the-father', name: value, share } as const;
+  return { share, reason, because: inEnglish(reason) };
 }

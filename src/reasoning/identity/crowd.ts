@@ -4,14 +4,18 @@
  */
 import { populations, populationUnknown } from '../../catalogue/populations.ts';
 import type { Facts } from '../../model/facts.ts';
+import type { Reason } from '../../model/reason.ts';
 import { containmentOf } from '../containment.ts';
+import { inEnglish } from '../names/rarity-words.ts';
 import { once } from '../once.ts';
 import { priorBits } from './weight.ts';
 
 export interface Crowd {
   /** At least 2. */
   people: number;
-  /** In words, for the ledger. */
+  /** Why so many, for the ledger. */
+  reason: Reason;
+  /** The same in English. */
   because: string;
   source: string;
 }
@@ -22,7 +26,9 @@ export interface Crowd {
  */
 export function crowdOf(facts: Facts, record: string): Crowd {
   const place = facts.records.get(record)?.place;
-  return place === undefined ? unknown('the record says no place') : crowdIn(facts, place);
+  return place === undefined
+    ? unknown({ key: 'no-place-said', people: populationUnknown })
+    : crowdIn(facts, place);
 }
 
 /** The crowd of a place, by the same rule. */
@@ -56,7 +62,7 @@ function crowdAt(facts: Facts, place: string): Crowd {
     if (own)
       return {
         people: Math.max(2, own.total),
-        because: `${own.total.toLocaleString('en')} were counted in ${name}`,
+        ...told({ key: 'people-counted', people: own.total, place: name }),
         source: own.source,
       };
     const kind = facts.places.get(id)?.kind;
@@ -66,17 +72,16 @@ function crowdAt(facts: Facts, place: string): Crowd {
     if (row)
       return {
         people: row.people,
-        because: `about ${row.people.toLocaleString('en')} people in a ${row.kind} such as ${name}`,
+        ...told({ key: 'people-usual', people: row.people, kind: row.kind, place: name }),
         source: row.source,
       };
   }
-  return unknown(`the size of ${facts.places.get(place)?.name ?? place} is not known`);
+  const name = facts.places.get(place)?.name ?? place;
+  return unknown({ key: 'size-not-known', people: populationUnknown, place: name });
 }
 
-function unknown(why: string): Crowd {
-  return {
-    people: populationUnknown,
-    because: `taken as ${populationUnknown.toLocaleString('en')} people, since ${why}`,
-    source: 'common practice',
-  };
+function unknown(reason: Reason): Crowd {
+  return { people: populationUnknown, ...told(reason), source: 'common practice' };
 }
+
+const told = (reason: Reason) => ({ reason, because: inEnglish(reason) });

@@ -171,12 +171,10 @@ function combined(ledgers: readonly { other: string; ledger: Ledger }[]): LinkRo
         ...top.row,
         with: top.other,
         weight: top.row.weight - chance,
-        because: [
-          top.row.because,
-          chance > 0 ? `the best of ${values} values that differ, which takes off ${chance.toFixed(1)}` : '',
-        ]
-          .filter((text) => text !== '')
-          .join('; '),
+        because:
+          chance > 0
+            ? [...top.row.because, { key: 'best-of-values' as const, values, bits: chance }]
+            : top.row.because,
       },
     ];
   });

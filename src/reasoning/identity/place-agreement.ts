@@ -4,6 +4,7 @@
  * Australian Bureau of Statistics, cat. 3302.0.55.004, table C.1, birthplace).
  */
 import type { Facts } from '../../model/facts.ts';
+import type { Reason } from '../../model/reason.ts';
 import { containmentOf } from '../containment.ts';
 import { isWide } from '../places/gazetteer.ts';
 import { readingIn } from '../places/readings.ts';
@@ -15,7 +16,7 @@ export function placesMeant(facts: Facts, reading: string): readonly string[] {
   return best.length > 0 ? [...new Set([...best, ...sameGround])] : container ? [container.id] : [];
 }
 
-type Judged = readonly [level: string, because: string];
+type Judged = readonly [level: string, because: Reason | null];
 
 /** The level of two readings of a birthplace or residence, and why; nothing where either means no known place. */
 export function placesAgree(
@@ -28,7 +29,7 @@ export function placesAgree(
   const theirs = placesMeant(facts, b);
   if (mine.length === 0 || theirs.length === 0)
     return field === 'residence' && a.toLowerCase() !== b.toLowerCase()
-      ? ['missing', 'an address cannot be placed']
+      ? ['missing', { key: 'address-not-placed' }]
       : undefined;
   const judged = placesJudged(facts, mine, theirs, a === b);
   if (judged[0] !== 'different' || field !== 'residence') return judged;
@@ -36,7 +37,7 @@ export function placesAgree(
   const there = new Set(theirs.flatMap((id) => countries(id)));
   return mine.some((id) => countries(id).some((country) => there.has(country)))
     ? judged
-    : ['missing', 'on either side of a migration'];
+    : ['missing', { key: 'either-side-of-a-migration' }];
 }
 
 /** The level of two readings that may mean these places, by id, and why. None of the lists may be empty. */
@@ -52,23 +53,23 @@ export function placesJudged(
   const same = pairs.find(([one, other]) => one === other);
   if (same) {
     return isWide(facts.places.get(same[0])?.kind ?? '')
-      ? ['part', `both name only ${name(same[0])}`]
-      : ['exact', sameText ? '' : `both mean ${name(same[0])}`];
+      ? ['part', { key: 'only-a-country', place: name(same[0]) }]
+      : ['exact', sameText ? null : { key: 'both-mean', place: name(same[0]) }];
   }
   const nested = pairs.find(
     ([one, other]) => containment.within(one, other) || containment.within(other, one),
   );
   if (nested) {
     const [inner, outer] = containment.within(nested[0], nested[1]) ? nested : [nested[1], nested[0]];
-    return ['part', `${name(inner)} lies in ${name(outer)}`];
+    return ['part', { key: 'lies-in', inner: name(inner), outer: name(outer) }];
   }
   const overlapping = pairs.find(([one, other]) => containment.overlap(one, other));
-  if (overlapping) return ['close', `${name(overlapping[0])} and ${name(overlapping[1])} share ground`];
+  if (overlapping) return ['close', { key: 'share-ground', a: name(overlapping[0]), b: name(overlapping[1]) }];
   for (const [one, other] of pairs) {
     const shared = containment
       .outward(one)
       .find((id) => containment.within(other, id) && !isWide(facts.places.get(id)?.kind ?? ''));
-    if (shared !== undefined) return ['near', `both lie in ${name(shared)}`];
+    if (shared !== undefined) return ['near', { key: 'both-lie-in', place: name(shared) }];
   }
-  return ['different', `${name(mine[0]!)} is not ${name(theirs[0]!)}`];
+  return ['different', { key: 'is-not', a: name(mine[0]!), b: name(theirs[0]!) }];
 }

@@ -8,7 +8,7 @@
  * Whatever can be worked out from one name alone is worked out once, by `prepareGiven` and `prepareSurname`.
  */
 import type { GivenForm } from '../../catalogue/names/given-index.ts';
-import type { SurnamePrefix } from './fold.ts';
+import type { NameForm, Reason } from '../../model/reason.ts';
 import { jaroWinkler } from './jaro-winkler.ts';
 import { givenNameOf, sexOf } from './lookup.ts';
 import type { Patronymic } from './patronymic.ts';
@@ -20,11 +20,13 @@ export { prepareGiven, prepareSurname, type PreparedName } from './prepare.ts';
 /** Jaro–Winkler similarities from which two spellings are `close` and `near` (common practice). */
 export const similarEnough = { close: 0.92, near: 0.85 } as const;
 
+const spellingsAlike: Reason = { key: 'spellings-alike' };
+
 const letterInitial = /^\p{L}$/u;
 
 const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
 
-const agreement = (level: NameLevel, similarity: number, why = ''): NameAgreement => ({
+const agreement = (level: NameLevel, similarity: number, why: Reason | null = null): NameAgreement => ({
   level,
   similarity,
   why,
@@ -40,7 +42,7 @@ export function agreeSurname(a: PreparedName, b: PreparedName): NameAgreement {
   if (a.text === b.text) return agreement('exact', 1);
   const similarity = jaroWinkler(a.text, b.text);
   if (a.stem === b.stem && (a.prefix === undefined) !== (b.prefix === undefined))
-    return agreement('same', similarity, `${prefixWords(a.prefix ?? b.prefix)} is left off`);
+    return agreement('same', similarity, { key: 'prefix-left-off', prefix: (a.prefix ?? b.prefix)! });
   if (isInitial(a.text) || isInitial(b.text)) return initial(a.text, b.text, similarity);
 
   const otherPrefix = a.prefix !== undefined && b.prefix !== undefined && a.prefix !== b.prefix;
@@ -48,21 +50,25 @@ export function agreeSurname(a: PreparedName, b: PreparedName): NameAgreement {
   if (group && !(otherPrefix && group.every(({ kind }) => kind !== 'interchangeable'))) {
     const [mine, its] = group;
     return mine.kind === 'interchangeable' || its.kind === 'interchangeable'
-      ? agreement('variant', similarity, `${a.written} and ${b.written} are used interchangeably`)
-      : agreement('same', similarity, `${a.written} and ${b.written} are spellings of one name`);
+      ? agreement('variant', similarity, { key: 'used-for-one-another', a: a.written, b: b.written })
+      : agreement('same', similarity, { key: 'spellings-of-one-name', a: a.written, b: b.written });
   }
   const father = a.patronymic && b.patronymic ? sameFather(a, b, a.patronymic, b.patronymic) : undefined;
   if (father) return { ...father, similarity };
   if (a.tokens.length !== b.tokens.length) {
     const [short, long] = a.tokens.length < b.tokens.length ? [a, b] : [b, a];
     if (short.tokens.every((token) => long.tokens.includes(token)))
-      return agreement('variant', similarity, `${short.written} is a part of ${long.written}`);
+      return agreement('variant', similarity, {
+        key: 'part-of-a-name',
+        part: short.written,
+        of: long.written,
+      });
   }
   const likeness = likenessOf(a, b, similarity);
   const level = levelOf(likeness);
   if (!areKnown(a.surnames, b.surnames)) return bySpelling(a, b, likeness);
   // Two surnames that everybody tells apart: a clerk's pen may make one of the other, but his ear does not.
-  return level ? agreement('near', likeness, 'the spellings are alike') : agreement('different', likeness);
+  return level ? agreement('near', likeness, spellingsAlike) : agreement('different', likeness);
 }
 
 /**
@@ -83,14 +89,14 @@ function sameFather(
   mine: Patronymic,
   its: Patronymic,
 ): NameAgreement | undefined {
-  const both = `${a.written} and ${b.written}`;
   const spelledAlike = mine.spellings.some((spelling) => its.spellings.includes(spelling));
-  if (spelledAlike && mine.of === its.of) return agreement('same', 0, `${both} are one patronymic`);
+  if (spelledAlike && mine.of === its.of) 
+    return agreement('same', 0, { key: 'one-patronymic', a: a.written, b: b.written });
   const forms = shared(mine.fathers, its.fathers);
   if (!forms || forms.some(({ kind }) => kind === 'diminutive' || kind === 'interchangeable'))
     return undefined;
   const father = givenNameOf(forms[0].group);
-  return agreement('variant', 0, `${both} both say that the father was called ${father}`);
+  return agreement('variant', 0, { key: 'one-father', a: a.written, b: b.written, father });
 }
 
 /**
@@ -103,7 +109,7 @@ export function agreeGiven(a: PreparedName, b: PreparedName): NameAgreement {
   if (a.text === b.text && !a.tokens.every(isInitial)) return agreement('exact', 1);
   const similarity = jaroWinkler(a.text, b.text);
   if (a.tokens.length !== b.tokens.length && a.tokens.join('') === b.tokens.join(''))
-    return agreement('same', similarity, `${a.written} and ${b.written} are one name`);
+    return agreement('same', similarity, { key: 'one-name', a: a.written, b: b.written });
 
   const first = word(a, 0, b, 0);
   if (first.level === 'different') return bySecondName(a, b) ?? first;
@@ -126,14 +132,20 @@ function withFurtherNames(
     const { level } = word(a, at, b, at);
     if (level !== 'different') continue;
     if (laterName(a, b, at) || laterName(b, a, at)) continue;
-    const names = `${capital(a.tokens[at]!)} and ${capital(b.tokens[at]!)}`;
-    return agreement('near', similarity, `the first names agree, but not the further ones: ${names}`);
+    return agreement('near', similarity, {
+      key: 'further-names-differ',
+      a: capital(a.tokens[at]!),
+      b: capital(b.tokens[at]!),
+    });
   }
   if (first.level !== 'exact') return first;
   if (a.tokens.length === b.tokens.length)
-    return agreement('same', similarity, `${a.written} and ${b.written} are one name`);
+    return agreement('same', similarity, { key: 'one-name', a: a.written, b: b.written });
   const long = a.tokens.length > b.tokens.length ? a : b;
-  return agreement('same', similarity, `${long.tokens.slice(both).map(capital).join(' ')} is left off`);
+  return agreement('same', similarity, {
+    key: 'left-off',
+    name: long.tokens.slice(both).map(capital).join(' '),
+  });
 }
 
 /** Whether the name of one at a place stands further on in the other. */
@@ -143,6 +155,7 @@ const laterName = (a: PreparedName, b: PreparedName, at: number): boolean =>
 /** One is called by what is the other's second name; of several such the most alike. */
 function bySecondName(a: PreparedName, b: PreparedName): NameAgreement | undefined {
   let best: NameAgreement | undefined;
+  let told = '';
   for (const [one, other] of [
     [a, b],
     [b, a],
@@ -151,9 +164,11 @@ function bySecondName(a: PreparedName, b: PreparedName): NameAgreement | undefin
     for (let at = 1; at < Math.min(other.tokens.length, 4); at++) {
       const { level, similarity } = word(one, 0, other, at);
       if (level !== 'exact' && level !== 'same') continue;
-      const why = `${capital(one.stem)} is a further name of ${other.written}`;
-      if (!best || similarity > best.similarity || (similarity === best.similarity && why < best.why))
-        best = agreement('variant', similarity, why);
+      const why = { key: 'further-name-of', name: capital(one.stem), of: other.written } as const;
+      const text = `${why.name} ${why.of}`;
+      if (best && (similarity < best.similarity || (similarity === best.similarity && text >= told))) continue;
+      best = agreement('variant', similarity, why);
+      told = text;
     }
   }
   return best;
@@ -165,7 +180,7 @@ function word(a: PreparedName, i: number, b: PreparedName, j: number): NameAgree
   const its = b.tokens[j]!;
   if (mine === its) {
     return isInitial(mine)
-      ? agreement('initial', 1, `both are only the initial ${mine.toUpperCase()}`)
+      ? agreement('initial', 1, { key: 'only-the-initial', initial: mine.toUpperCase() })
       : agreement('exact', 1);
   }
   const similarity = jaroWinkler(mine, its);
@@ -175,7 +190,7 @@ function word(a: PreparedName, i: number, b: PreparedName, j: number): NameAgree
   if (areKnown(a.given[i]!, b.given[j]!)) {
     // Two names that everybody tells apart: Mary and Mark. Only what a slip of one letter makes of them counts.
     return similarity >= similarEnough.close && haveOneSex(a.given[i]!, b.given[j]!)
-      ? agreement('near', similarity, 'the spellings are alike')
+      ? agreement('near', similarity, spellingsAlike)
       : agreement('different', similarity);
   }
   return i === 0 && j === 0
@@ -193,28 +208,22 @@ function byCatalogue(a: string, b: string, [mine, its]: readonly [GivenForm, Giv
   const name = givenNameOf(mine.group);
   const loose = (form: GivenForm) => form.kind === 'diminutive' || form.kind === 'interchangeable';
   const level = loose(mine) || loose(its) ? 'variant' : 'same';
-  const say = (form: GivenForm, text: string): string => {
-    const as = capital(text);
-    if (form.kind === 'abbreviation') return `${as} is short for ${name}`;
-    if (form.kind === 'latin') return `${as} is Latin for ${name}`;
-    if (form.kind === 'translation') return `${as} is ${form.language} for ${name}`;
-    if (form.kind === 'diminutive') return `${as} is a pet form of ${name}`;
-    if (form.kind === 'interchangeable') return `${as} is used for ${name}`;
-    return `${as} is a spelling of ${name}`;
-  };
-  const said = [
-    ...(mine.kind === 'name' ? [] : [say(mine, a)]),
-    ...(its.kind === 'name' ? [] : [say(its, b)]),
-  ];
-  return agreement(level, 0, said.sort().join(', and '));
+  const formOf = ({ kind, language }: GivenForm, text: string): NameForm[] =>
+    kind === 'name' ? [] : [{ as: capital(text), kind, language: language ?? '', of: name }];
+  const forms = [...formOf(mine, a), ...formOf(its, b)];
+  return agreement(level, 0, { key: 'forms-of-a-name', forms });
 }
 
 function initial(mine: string, its: string, similarity: number): NameAgreement {
   const [letter, full] = isInitial(mine) ? [mine, its] : [its, mine];
   if (!full.startsWith(letter)) return agreement('different', similarity);
   return isInitial(full)
-    ? agreement('initial', similarity, `both are only the initial ${letter.toUpperCase()}`)
-    : agreement('initial', similarity, `${letter.toUpperCase()} fits ${capital(full)}`);
+    ? agreement('initial', similarity, { key: 'only-the-initial', initial: letter.toUpperCase() })
+    : agreement('initial', similarity, {
+        key: 'initial-fits',
+        initial: letter.toUpperCase(),
+        name: capital(full),
+      });
 }
 
 /**
@@ -254,15 +263,9 @@ const levelOf = (similarity: number): NameLevel | undefined =>
 
 function bySpelling(a: PreparedName, b: PreparedName, similarity: number): NameAgreement {
   const level = levelOf(similarity);
-  if (level === 'close') return agreement('close', similarity, 'the spellings are nearly the same');
-  if (level === 'near') return agreement('near', similarity, 'the spellings are alike');
+  if (level === 'close') return agreement('close', similarity, { key: 'spellings-nearly-the-same' });
+  if (level === 'near') return agreement('near', similarity, spellingsAlike);
   return a.sounds.some((code) => b.sounds.includes(code))
-    ? agreement('sound', similarity, 'they sound alike')
+    ? agreement('sound', similarity, { key: 'sound-alike' })
     : agreement('different', similarity);
-}
-
-function prefixWords(prefix: SurnamePrefix | undefined): string {
-  if (prefix === 'o') return 'O’';
-  if (prefix === 'mac') return 'Mac';
-  return prefix === 'fitz' ? 'Fitz' : 'the prefix';
 }

@@ -1,38 +1,42 @@
-/** The share of a name in a sentence for a page. */
+/** Why a name has its share: which table says so, and what was taken where none does. */
 import { fromMemory } from '../../catalogue/names/sources.ts';
+import type { Reason } from '../../model/reason.ts';
 import type { PreparedName } from './agree.ts';
 import { fewPeople, type Counted, type NameTable, type NameTables } from './name-tables.ts';
 
-/** Why a name has its share: `covering` are the tables asked, the nearest first. A whole sentence. */
-export function inWords(
+/** The reason of a share: `covering` are the tables asked, the nearest first, of which there is one at least. */
+export function reasonOf(
   { nameOfPlace }: NameTables,
-  name: PreparedName,
+  { written: name }: PreparedName,
   covering: readonly NameTable[],
   countedIn: (table: NameTable) => Counted | undefined,
   share: number,
-): string {
+): Reason {
   const [nearest, larger] = covering;
-  const where = nearest?.place === undefined ? 'in the list' : `in ${nameOfPlace(nearest.place)}`;
-  const told = name.written === '' ? 'The name' : name.written;
-  if (!nearest) return '';
-  const counted = countedIn(nearest);
+  const place = nearest?.place === undefined ? '' : nameOfPlace(nearest.place);
+  const counted = nearest && countedIn(nearest);
   if (!counted) {
     const wider = covering.find((table) => table.place !== undefined && countedIn(table) !== undefined);
-    if (!nearest.whole && wider?.place !== undefined) {
+    if (!nearest?.whole && wider?.place !== undefined) {
       const there = countedIn(wider)!.count / wider.total;
-      const here = share < 0.95 * there ? `, here by no more than ${perThousand(share)}` : '';
-      return `${told} is not among the names listed ${where}; in ${nameOfPlace(wider.place)} it is borne by ${perThousand(there)}${here}.`;
+      return {
+        key: 'listed-in-a-wider-place',
+        name,
+        place,
+        wider: nameOfPlace(wider.place),
+        share: there,
+        atMost: share < 0.95 * there ? share : null,
+      };
     }
-    return nearest.whole
-      ? `Nobody of the ${thousands(nearest.total)} counted ${where} is called ${told}; it is taken to be borne by ${perThousand(share)}.`
-      : `${told} is not among the names listed ${where}, and is taken to be borne by ${perThousand(share)}.`;
+    return nearest?.whole
+      ? { key: 'nobody-called-so', name, place, people: nearest.total, share }
+      : { key: 'not-among-those-listed', name, place, share };
   }
-  if (counted.source === fromMemory)
-    return `${told} is borne by about ${perThousand(share)} ${where} (${fromMemory}).`;
-  const base = `${told} is borne by ${thousands(counted.count)} of ${thousands(nearest.total)} ${where}`;
+  if (counted.source === fromMemory) return { key: 'borne-from-memory', name, place, share };
+  const borne = { name, place, bearers: counted.count, people: nearest.total, share };
   return larger?.place !== undefined && nearest.total < fewPeople
-    ? `${base}; as that is few, ${nameOfPlace(larger.place)} is counted in, which makes ${perThousand(share)}.`
-    : `${base}: ${perThousand(share)}.`;
+    ? { key: 'borne-by-few', ...borne, larger: nameOfPlace(larger.place) }
+    : { key: 'borne-by', ...borne };
 }
 
 const thousands = (count: number): string => String(count).replace(/\B(?=(?:\d{3})+$)/gu, ',');
@@ -42,4 +46,40 @@ export function perThousand(share: number): string {
   const value = share * 1000;
   const text = value >= 10 ? value.toFixed(0) : value >= 1 ? value.toFixed(1) : value.toFixed(2);
   return `${text.replace(/\.?0+$/u, (zeros) => (text.includes('.') ? '' : zeros))} in 1,000`;
+}
+
+/** A reason of rarity or of a crowd in English, for what is still worded here. */
+export function inEnglish(reason: Reason): string {
+  const where = (place: string) => (place === '' ? 'in the list' : `in ${place}`);
+  const told = 'name' in reason && reason.name !== '' ? reason.name : 'The name';
+  switch (reason.key) {
+    case 'listed-in-a-wider-place':
+      return `${told} is not among the names listed ${where(reason.place)}; in ${reason.wider} it is borne by ${perThousand(reason.share)}${reason.atMost === null ? '' : `, here by no more than ${perThousand(reason.atMost)}`}.`;
+    case 'nobody-called-so':
+      return `Nobody of the ${thousands(reason.people)} counted ${where(reason.place)} is called ${told}; it is taken to be borne by ${perThousand(reason.share)}.`;
+    case 'not-among-those-listed':
+      return `${told} is not among the names listed ${where(reason.place)}, and is taken to be borne by ${perThousand(reason.share)}.`;
+    case 'borne-from-memory':
+      return `${told} is borne by about ${perThousand(reason.share)} ${where(reason.place)} (${fromMemory}).`;
+    case 'borne-by':
+      return `${told} is borne by ${thousands(reason.bearers)} of ${thousands(reason.people)} ${where(reason.place)}: ${perThousand(reason.share)}.`;
+    case 'borne-by-few':
+      return `${told} is borne by ${thousands(reason.bearers)} of ${thousands(reason.people)} ${where(reason.place)}; as that is few, ${reason.larger} is counted in, which makes ${perThousand(reason.share)}.`;
+    case 'in-no-list':
+      return `${told} is in no list of names, and is taken to be borne by ${perThousand(reason.share)}.`;
+    case 'no-list-of-the-place':
+      return `No list of names covers the place, so ${told} is taken to be as common as ${where(reason.place)}: ${perThousand(reason.share)}.`;
+    case 'no-more-than-the-father':
+      return `${told} says no more than the father’s name, which about ${Number((reason.share * 1000).toPrecision(2))} in 1,000 bore`;
+    case 'people-counted':
+      return `${thousands(reason.people)} were counted in ${reason.place}`;
+    case 'people-usual':
+      return `about ${thousands(reason.people)} people in a ${reason.kind} such as ${reason.place}`;
+    case 'no-place-said':
+      return `taken as ${thousands(reason.people)} people, since the record says no place`;
+    case 'size-not-known':
+      return `taken as ${thousands(reason.people)} people, since the size of ${reason.place} is not known`;
+    default:
+      return '';
+  }
 }

@@ -10,6 +10,7 @@
  * (Special Report on Surnames in Ireland, 1894).
  */
 import type { NameCount } from '../../model/name-count.ts';
+import type { Reason } from '../../model/reason.ts';
 import { prepareGiven, prepareSurname, type PreparedName } from './agree.ts';
 import {
   givenKeys,
@@ -20,7 +21,7 @@ import {
   type NameTables,
   type Sex,
 } from './name-tables.ts';
-import { inWords, perThousand } from './rarity-words.ts';
+import { inEnglish, reasonOf } from './rarity-words.ts';
 
 export { prepareNameTables, type NameTables } from './name-tables.ts';
 
@@ -40,8 +41,10 @@ export interface NameShare {
   /** The place of that table, by id; absent where no table covers the places asked for. */
   place?: string;
   source: string;
-  /** In words, for a page: a whole sentence. */
-  because: string;
+  /** Why it has that share. */
+  reason: Reason;
+  /** The same in English: a whole sentence. */
+  readonly because: string;
 }
 /**
  * The share of a surname among the people of a place. `chain` holds place ids from the smallest to the largest; the
@@ -125,7 +128,7 @@ function shareIn(
     total: nearest.total,
     ...(nearest.place === undefined ? {} : { place: nearest.place }),
     source: counted?.source ?? nearest.source,
-    because: inWords(tables, name, covering, countedIn, rounded),
+    ...told(reasonOf(tables, name, covering, countedIn, rounded)),
   };
 }
 /** Where no table covers the place, the name is taken to be as common as where it is most common: the careful guess. */
@@ -145,7 +148,7 @@ function elsewhere(
     return {
       share: unseenShare,
       source: '',
-      because: `${name.written || 'The name'} is in no list of names, and is taken to be borne by ${perThousand(unseenShare)}.`,
+      ...told({ key: 'in-no-list', name: name.written, share: unseenShare }),
     };
   }
   const place = found.table.place;
@@ -155,8 +158,13 @@ function elsewhere(
     total: found.table.total,
     ...(place === undefined ? {} : { place }),
     source: found.counted.source,
-    because:
-      `No list of names covers the place, so ${name.written} is taken to be as common as ` +
-      `${place === undefined ? 'in the list' : `in ${nameOfPlace(place)}`}: ${perThousand(found.share)}.`,
+    ...told({
+      key: 'no-list-of-the-place',
+      name: name.written,
+      place: place === undefined ? '' : nameOfPlace(place),
+      share: found.share,
+    }),
   };
 }
+
+const told = (reason: Reason) => ({ reason, because: inEnglish(reason) });

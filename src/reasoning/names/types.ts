@@ -1,3 +1,5 @@
+import type { Reason } from '../../model/reason.ts';
+
 /**
  * How far two names agree, best first.
  *
@@ -16,8 +18,8 @@ export interface NameAgreement {
   level: NameLevel;
   /** Jaro–Winkler similarity of the folded names, 0 to 1. */
   similarity: number;
-  /** In words, for the ledger: “Wm is short for William”. Empty for `exact` and `different`. */
-  why: string;
+  /** For the ledger: “Wm is short for William”. Null for `exact` and `different`. */
+  why: Reason | null;
 }
 
 /** A name taken apart as it stands in a record. Parts keep the spelling of the record; an absent part is empty. */

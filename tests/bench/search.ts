@@ -1,0 +1,202 @@
+/**
+ * Looking things up among many records: what the index costs a build, what a phone loads for a question, and how long
+ * it takes from a key to the answer, with the processor slowed to a quarter.
+ */
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { gzipSync } from 'node:zlib';
+import { buildSync } from 'esbuild';
+import { chromium, type Page } from 'playwright-core';
+import { loadCorpus } from '../../src/corpus/load.ts';
+import { buildDossier } from '../../src/dossier/build.ts';
+import { examine } from '../../src/dossier/examine.ts';
+import type { Document } from '../../src/dossier/search/documents.ts';
+import { indexOf, searchIndex, type SearchIndex } from '../../src/dossier/search/index.ts';
+import { withBrowserOptions } from '../../src/exports/pdf/browser.ts';
+import { generate } from './generate.ts';
+import { seeded, type Random } from './random.ts';
+
+const project = join(import.meta.dirname, '../..');
+const kilobytes = (bytes: number) => (bytes / 1000).toFixed(0);
+
+/** Rows of a table for the terminal. */
+export async function searchReport(): Promise<string[][]> {
+  const rows = [
+    [
+      'records',
+      'index s',
+      'of dossier',
+      'files',
+      'kB',
+      'first question, kB gzip',
+      'ms a key, median',
+      'ms a key, most',
+    ],
+  ];
+  for (const size of [1000, 5000, 10_000]) {
+    const { seconds, share } = costOf(size);
+    const index = indexOf(variedDocuments(size));
+    const total = [...index.files.values()].reduce((sum, file) => sum + file.length, 0);
+    const { bytes, keys } = await onPhone(index);
+    const sorted = [...keys].sort((a, b) => a - b);
+    rows.push([
+      String(size),
+      seconds.toFixed(2),
+      share.toFixed(3),
+      String(index.files.size),
+      kilobytes(total),
+      kilobytes(bytes),
+      sorted[Math.floor(sorted.length / 2)]!.toFixed(0),
+      sorted.at(-1)!.toFixed(0),
+    ]);
+  }
+  return rows;
+}
+
+/** What the index of generated content costs, in seconds and beside the making of the dossier. */
+function costOf(size: number): { seconds: number; share: number } {
+  const content = mkdtempSync(join(tmpdir(), 'whence-search-'));
+  try {
+    generate(content, size);
+    const start = performance.now();
+    const dossier = buildDossier(examine(loadCorpus(content), '2026-06-01'));
+    const made = performance.now();
+    searchIndex(dossier);
+    const seconds = (performance.now() - made) / 1000;
+    return { seconds, share: (1000 * seconds) / (made - start) };
+  } finally {
+    rmSync(content, { recursive: true, force: true });
+  }
+}
+
+const syllables =
+  'ba ca da fa ga ha ka la ma na pa ra sa ta va bre cro dri flo glu hel ing jor kil lun mor nes orm pel quin rin sol tun ulv vik wal yst'.split(
+    ' ',
+  );
+
+/** A made-up word; the later ones of a vocabulary are the longer. */
+function wordAt(at: number): string {
+  let word = '';
+  for (let rest = at + syllables.length; rest > 0; rest = Math.floor(rest / syllables.length))
+    word += syllables[rest % syllables.length]!;
+  return word;
+}
+
+/** Few words are met often and most seldom, as in any text. */
+const seldom = (random: Random, count: number): number =>
+  Math.floor(count ** (random.below(1_000_000) / 1_000_000)) - 1;
+
+/** Records with a vocabulary as wide as that of real ones, and the people and places of them. */
+export function variedDocuments(records: number): Document[] {
+  const random = seeded(7);
+  const name = () =>
+    `${capital(wordAt(200 + seldom(random, 300)))} ${capital(wordAt(2000 + seldom(random, 6000)))}`;
+  const document = (
+    kind: Document['kind'],
+    i: number,
+    title: string,
+    names: string[],
+    words: number,
+  ): Document => ({
+    kind,
+    id: `${kind}-${i}`,
+    title,
+    facts: '1871 · Hancock',
+    names,
+    text: Array.from({ length: words }, () => wordAt(seldom(random, 60_000))).join(' '),
+  });
+  return [
+    ...Array.from({ length: records }, (_, i) => document('person', i, name(), [name(), name()], 20)),
+    ...Array.from({ length: records / 5 }, (_, i) => document('place', i, capital(wordAt(9000 + i)), [], 0)),
+    ...Array.from({ length: records }, (_, i) =>
+      document('record', i, `Census of ${name()}`, Array.from({ length: 6 }, name), 130),
+    ),
+  ];
+}
+
+const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
+
+/** Types on a page of its own, opened from disk with the processor slowed. */
+async function onPhone(index: SearchIndex): Promise<{ bytes: number; keys: number[] }> {
+  const folder = mkdtempSync(join(tmpdir(), 'whence-search-'));
+  try {
+    writePage(folder, index);
+    return await withBrowserOptions(async (options) => {
+      const browser = await chromium.launch(options);
+      try {
+        const page = await browser.newPage();
+        const devtools = await page.context().newCDPSession(page);
+        await devtools.send('Emulation.setCPUThrottlingRate', { rate: 4 });
+        return await typing(page, folder, index);
+      } finally {
+        await browser.close();
+      }
+    });
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+async function typing(
+  page: Page,
+  folder: string,
+  index: SearchIndex,
+): Promise<{ bytes: number; keys: number[] }> {
+  let bytes = 0;
+  page.on('request', (request) => {
+    const name = /\/search\/([^/]+)\.js/.exec(request.url())?.[1];
+    const file = name === undefined ? undefined : index.files.get(name);
+    if (file !== undefined) bytes += gzipSync(file).length;
+  });
+  await page.goto(pathToFileURL(join(folder, 'search.html')).href);
+  const ask = (question: string) =>
+    page.evaluate(async (text) => {
+      const field = document.querySelector('input')!;
+      const list = document.querySelector('ol')!;
+      field.value = text;
+      const start = performance.now();
+      const drawn = new Promise<number>((resolve) =>
+        new MutationObserver((_, observer) => {
+          observer.disconnect();
+          resolve(performance.now() - start);
+        }).observe(list.parentElement!, { childList: true, subtree: true, characterData: true }),
+      );
+      field.dispatchEvent(new Event('input'));
+      return drawn;
+    }, question);
+  const surname = capital(wordAt(2005));
+  await ask(surname);
+  const first = bytes;
+  const keys: number[] = [];
+  for (const whole of [surname, `${capital(wordAt(201))} ${surname}`, wordAt(3), 'census'])
+    // Once through to have the parts there, as they are when somebody corrects what they typed.
+    for (const again of [false, true])
+      for (let length = 1; length <= whole.length; length++) {
+        const took = await ask(whole.slice(0, length) + (again ? ' ' : ''));
+        if (again) keys.push(took);
+      }
+  return { bytes: first, keys };
+}
+
+/** The search page with nothing around it. */
+function writePage(folder: string, index: SearchIndex): void {
+  mkdirSync(join(folder, 'search'));
+  for (const [name, file] of index.files) writeFileSync(join(folder, 'search', `${name}.js`), file);
+  buildSync({
+    entryPoints: [join(project, 'components/scripts/search.ts')],
+    bundle: true,
+    minify: true,
+    format: 'iife',
+    target: 'es2020',
+    outfile: join(folder, 'page.js'),
+  });
+  const kinds = ['', 'case', 'person', 'place', 'record', 'search']
+    .map((kind) => `<button${kind && ` data-kind="${kind}"`}><span></span></button>`)
+    .join('');
+  writeFileSync(
+    join(folder, 'search.html'),
+    `<!doctype html><meta charset="utf-8"><script src="page.js" defer></script><div data-find-page data-edition="${index.edition}" data-language="en"><input><div class="find-kinds">${kinds}</div><p role="status"></p><ol></ol><button class="find-more"></button></div>`,
+  );
+}
