@@ -7,8 +7,9 @@ import { join } from 'node:path';
 import { publishedImage } from '../../dossier/images.ts';
 import { smallImageHref } from '../../dossier/media-paths.ts';
 import type { MediaView } from '../../dossier/types.ts';
+import type { FileBeside } from './beside.ts';
 import { filesUnder, sha256 } from './files-under.ts';
-import { livingScan } from './living-scan.ts';
+import { livingScan, plainText } from './living-scan.ts';
 import { manifestName, manifestOf, manifestText, type Manifest } from './manifest.ts';
 import { pageWriter } from './page-writer.ts';
 import { wordsOfPath } from './page.ts';
@@ -24,6 +25,8 @@ export interface SiteParts {
   assets: string;
   /** Every image of every record shown; asked for once the pages are made. */
   images: () => Iterable<MediaView>;
+  /** Makes what stands beside the pages, whose paths it is given, such as the feed and the site map. */
+  beside?: (pages: readonly string[]) => AsyncIterable<FileBeside>;
   /** The content’s `media` folder. */
   mediaFolder: string;
   /** Where made images are kept between builds. */
@@ -59,6 +62,12 @@ export async function writeSite(
   for (const path of filesIn(parts.assets)) {
     if (digests.has(path)) throw new Error(`The site has two files ${path}.`);
     await write(path, passedFile(path, readFileSync(join(parts.assets, path)), parts.base, scan));
+  }
+  const pages = [...digests.keys()].filter((path) => path.endsWith('.html')).sort();
+  for await (const { path, content, says } of parts.beside?.(pages) ?? []) {
+    if (digests.has(path)) throw new Error(`The site has two files ${path}.`);
+    if (says !== undefined) demandNobody(scan?.(plainText(says)), path);
+    await write(path, passedFile(path, Buffer.from(content), parts.base, scan));
   }
   await eachImage(parts, progress, (path, bytes) => {
     if (digests.has(path)) throw new Error(`The site has a file ${path} that an image would replace.`);
