@@ -10,7 +10,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/browser/**'],
+          exclude: ['tests/browser/**', 'tests/every-page/**'],
           testTimeout: 60_000,
           hookTimeout: 180_000,
         },
@@ -21,6 +21,15 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: ['tests/browser/setup.ts'],
           testTimeout: 240_000,
+          hookTimeout: 240_000,
+        },
+      },
+      {
+        test: {
+          name: 'every-page',
+          include: ['tests/every-page/**/*.test.ts'],
+          globalSetup: ['tests/browser/setup.ts'],
+          testTimeout: 1_200_000,
           hookTimeout: 240_000,
         },
       },
