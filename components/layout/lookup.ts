@@ -84,6 +84,22 @@ export function placeAndCountry(dossier: Dossier, id: string): string {
   return [...new Set([id, path.at(-1)!])].map((step) => nameOfPlace(dossier, step)).join(', ');
 }
 
+const orders = new WeakMap<Dossier['cases'], { all: CaseView[]; at: Map<CaseView, number> }>();
+
+/** The cases before and after one, in the order of the home page. */
+export function besideCase(
+  { cases }: Dossier,
+  view: CaseView,
+): { before: CaseView | undefined; after: CaseView | undefined } {
+  let order = orders.get(cases);
+  if (!order) {
+    const all = [...cases.values()];
+    orders.set(cases, (order = { all, at: new Map(all.map((one, i) => [one, i])) }));
+  }
+  const here = order.at.get(view)!;
+  return { before: order.all[here - 1], after: order.all[here + 1] };
+}
+
 /** How long a narrative takes to read, in minutes: 220 words each, the pace of plain prose (common practice). */
 export function minutesToRead(view: CaseView): number {
   return Math.max(1, Math.round(view.narrative.words / 220));

@@ -22,7 +22,7 @@ export const layout = {
   },
   invented: {
     title: 'An invented family',
-    text: 'These people never lived; their records are made up to show how a case is argued. The places are real.',
+    text: 'These people never lived and their records are made up; the places are real.',
   },
   family: {
     title: 'For the family only',

@@ -13,8 +13,6 @@ export const story = {
   standing: 'Standing',
   person: 'Person',
   independent: 'Independent bodies of evidence',
-  recordsUsed: 'Records used',
-  searchesLogged: 'Searches logged',
   readingTime: 'Reading time',
   minutes: (n: number): string => (n === 1 ? '1 minute' : `${figures(n)} minutes`),
   forReviewers: 'For reviewers',
@@ -38,7 +36,6 @@ export const story = {
   wouldFall: (records: number): string =>
     `It would fall if ${records === 1 ? 'one record' : records === 2 ? 'either of two records' : `any one of ${numberWord(records)} records`} were shown to be wrong.`,
 
-  /** The lines of a proof set out at the head: what bears it, in a few words. */
   life: (person: string): string => `The life of ${person}`,
   lifeDrawing: (person: string): string =>
     `The life of ${person} on a scale of years. The same follows in words.`,
@@ -47,7 +44,8 @@ export const story = {
   married: 'married',
   died: 'died',
   arrived: 'came over',
-  aged: (age: number): string => `aged ${age}`,
+  aged: (least: number, greatest: number): string =>
+    least === greatest ? `aged ${least}` : `aged ${least} or ${greatest}`,
   children: (n: number): string => (n === 1 ? 'a child born' : 'children born'),
   inRecords: 'named in a record',
   wholeLife: (life: Link): Phrase => [life('Everything the records say of this life')],
@@ -60,7 +58,6 @@ export const story = {
     '.',
   ],
   changes: 'What changed',
-  firstPublished: 'First published',
   /** “First published 1 March 2025, changed 4 May 2026.” */
   published: (first: string | undefined, last: string | undefined): string =>
     first === undefined

@@ -20,7 +20,7 @@ export const layout: typeof English = {
   },
   invented: {
     title: 'En oppdiktet familie',
-    text: 'Disse menneskene har aldri levd; kildene er laget for å vise hvordan en sak blir ført. Stedene finnes.',
+    text: 'Disse menneskene har aldri levd, og kildene er diktet; stedene finnes.',
   },
   family: {
     title: 'Bare for familien',

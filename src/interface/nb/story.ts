@@ -11,8 +11,6 @@ export const story: typeof English = {
   standing: 'Status',
   person: 'Person',
   independent: 'Uavhengige sett med funn',
-  recordsUsed: 'Kilder brukt',
-  searchesLogged: 'Søk ført i loggen',
   readingTime: 'Lesetid',
   minutes: (n) => (n === 1 ? '1 minutt' : `${figures(n)} minutter`),
   forReviewers: 'For den som vil etterprøve',
@@ -43,7 +41,7 @@ export const story: typeof English = {
   married: 'gift',
   died: 'død',
   arrived: 'kom over',
-  aged: (age) => `${age} år`,
+  aged: (least, greatest) => (least === greatest ? `${least} år` : `${least} eller ${greatest} år`),
   children: (n) => (n === 1 ? 'et barn født' : 'barn født'),
   inRecords: 'nevnt i en kilde',
   wholeLife: (life) => [life('Alt kildene sier om dette livet')],
@@ -56,7 +54,6 @@ export const story: typeof English = {
     '.',
   ],
   changes: 'Hva som er endret',
-  firstPublished: 'Først utgitt',
   published: (first, last) =>
     first === undefined
       ? `Endret ${last ?? ''}.`
