@@ -27,8 +27,8 @@ export type Reason =
 export interface Hit {
   tier: number;
   score: number;
-  /** The words of the document it was found by. */
-  words: readonly string[];
+  /** The words of the document it was found by, as keys. */
+  match: object;
   typed: string;
   /** Absent where it was found as typed, or begun so. */
   reason?: Reason;
@@ -52,7 +52,9 @@ export type Hits = ReadonlyMap<number, Hit>;
 
 /** From how many letters on other spellings are looked for; of a word still being typed, and of a whole one. */
 const shortest = { begun: 3, whole: 2, alike: 4 };
-/** Running text is not looked through for fewer letters. */
+/** Names are looked through for what begins with so many letters, running text for so many. */
+const shortestBeginning = { names: 2, text: 3 };
+/** Running text is not looked through for fewer letters at all. */
 const shortestText = 2;
 /** Of a beginning that spans more of the index, only so many parts are fetched. */
 const mostParts = 4;
@@ -88,18 +90,16 @@ export function lookUpIn(parts: Parts, contents: Contents): LookUp {
     return index;
   };
 
-  const find = async (
-    table: 'names' | 'text',
-    word: string,
-    options: { begun?: boolean; near?: boolean } = {},
-  ): Promise<FoundIn[]> => {
+  const partsFor = async (table: 'names' | 'text', word: string, begun: boolean): Promise<WordIndex[]> => {
     const firsts = contents.parts[table];
     if (firsts.length === 0) return [];
-    const wanted = options.begun ? partsAtPrefix(firsts, word).slice(0, mostParts) : [partOf(firsts, word)];
-    const found = await Promise.all(
-      wanted.map(async (part) => (await indexOf(table, part)).find(word, options)),
-    );
-    return found.flat();
+    const wanted = begun ? partsAtPrefix(firsts, word).slice(0, mostParts) : [partOf(firsts, word)];
+    return Promise.all(wanted.map((part) => indexOf(table, part)));
+  };
+
+  const find = async (table: 'names' | 'text', word: string, begun = false): Promise<FoundIn[]> => {
+    const reaches = begun && word.length >= shortestBeginning[table];
+    return (await partsFor(table, word, reaches)).flatMap((index) => index.find(word, reaches));
   };
 
   /** Rows of a sorted table whose keys begin with some letters, or are them. */
@@ -117,11 +117,13 @@ export function lookUpIn(parts: Parts, contents: Contents): LookUp {
     const add = (target: string, other: Other) => {
       if (target !== word && other.weight > (found.get(target)?.weight ?? 0)) found.set(target, other);
     };
-    const [forms, byStem, fathers, sounds] = await Promise.all([
+    const isLetters = !/\p{N}/u.test(word);
+    const [forms, byStem, fathers, sounds, beside] = await Promise.all([
       rowsAt('forms', word, begun && word.length >= shortest.begun),
       stem === undefined ? [] : rowsAt('forms', stem, false),
       Promise.all(fatherKeys(word).map((key) => rowsAt('forms', key, false))),
       word.length < shortest.alike ? new Map<string, Sounding>() : soundsLike(word),
+      isLetters && word.length >= shortest.alike ? partsFor('names', word, false) : [],
     ]);
     const relate = ([form, ...relations]: FormRow, typed = form) => {
       // A form that is only begun says less than one typed to its end.
@@ -137,6 +139,12 @@ export function lookUpIn(parts: Parts, contents: Contents): LookUp {
       const likeness = alike(word, other, oneSound, isKnown && (known || sounds.get(word)?.isKnown === true));
       if (likeness && !found.has(other))
         add(other, { reason: { how: likeness.how }, typed: word, weight: likeness.likeness ** 3 });
+    }
+    // Words that begin as this one does stand beside it, whatever they sound like.
+    for (const other of beside.flatMap(({ words }) => words)) {
+      if (found.has(other) || (begun && other.startsWith(word)) || !isNearInLength(word, other)) continue;
+      const likeness = alike(word, other, false, known && !sounds.has(other));
+      if (likeness) add(other, { reason: { how: 'near' }, typed: word, weight: likeness.likeness ** 3 });
     }
     return found;
   };
@@ -164,27 +172,15 @@ export function lookUpIn(parts: Parts, contents: Contents): LookUp {
       if (!known || hit.tier < known.tier || (hit.tier === known.tier && hit.score > known.score))
         hits.set(document, hit);
     };
-    const near = word.length >= shortest.alike && !/\p{N}/u.test(word);
-    const [names, nearNames, text, related] = await Promise.all([
-      find('names', word, { begun }),
-      near ? find('names', word, { near }) : [],
-      word.length < shortestText ? [] : find('text', word, { begun: begun && word.length >= shortest.begun }),
+    const [names, text, related] = await Promise.all([
+      find('names', word, begun),
+      word.length < shortestText ? [] : find('text', word, begun),
       word.length < shortest.whole ? new Map<string, Other>() : others(asked),
     ]);
-    for (const { document, score, words } of names)
-      add(document, { tier: tier('name'), score, words: words.map((one) => one.word), typed: word });
-    for (const { document, score, words } of nearNames)
-      for (const one of words)
-        if (one.how === 'near' && !related.has(one.word))
-          add(document, {
-            tier: tier('like name'),
-            score: score / 2,
-            words: [one.word],
-            typed: word,
-            reason: { how: 'near' },
-          });
-    for (const { document, score, words } of text)
-      add(document, { tier: tier('text'), score, words: words.map((one) => one.word), typed: word });
+    for (const { document, score, match } of names)
+      add(document, { tier: tier('name'), score, match, typed: word });
+    for (const { document, score, match } of text)
+      add(document, { tier: tier('text'), score, match, typed: word });
     await Promise.all(
       [...related].map(async ([other, { reason, typed, weight }]) => {
         const isLike = ['near', 'sound', 'like'].includes(reason.how);
@@ -192,10 +188,10 @@ export function lookUpIn(parts: Parts, contents: Contents): LookUp {
           find('names', other),
           isLike ? [] : find('text', other),
         ]);
-        const hit = (at: number, { score }: FoundIn): Hit => ({
+        const hit = (at: number, { score, match }: FoundIn): Hit => ({
           tier: at,
           score: score * weight,
-          words: [other],
+          match,
           typed,
           reason,
         });
@@ -219,6 +215,10 @@ export function lookUpIn(parts: Parts, contents: Contents): LookUp {
     },
   };
 }
+
+/** Words whose lengths differ by more than a third share too few letters. */
+const isNearInLength = (a: string, b: string): boolean =>
+  b.length >= shortest.alike && Math.abs(a.length - b.length) * 3 <= Math.max(a.length, b.length);
 
 /** Spellings of one name weigh more than names used for one another, and these more than two forms of a third. */
 function weightOf(reason: Reason): number {

@@ -16,7 +16,7 @@ export function item(
   lang: string | undefined,
 ): HTMLLIElement {
   const [id, title, facts, names, text] = card;
-  const sought = new Set(found.hits.flatMap((hit) => hit.words));
+  const sought = new Set(found.hits.flatMap(({ match }) => Object.keys(match)));
   const li = element('li', 'find-item');
 
   const heading = element('p', 'find-title');
@@ -46,9 +46,9 @@ export function item(
   }
   const piece = excerpt(text, sought);
   if (piece.length > 0) li.append(paragraph('find-excerpt', piece, lang));
-  for (const { reason, words: by, typed } of found.hits) {
+  for (const { reason, match, typed } of found.hits) {
     if (!reason) continue;
-    const written = asWritten([title, ...names, text], by[0] ?? typed);
+    const written = asWritten([title, ...names, text], Object.keys(match)[0] ?? typed);
     li.append(
       paragraph('find-reason', [
         { text: reasonWords(words, written, capital(typed), reason), marked: false },

@@ -5,29 +5,23 @@ import { eachStep, type WordRow } from '../../src/dossier/search/format.ts';
 /** The fields of the two tables of words. */
 export const fields = { names: ['title', 'name', 'named'], text: ['text'] } as const;
 
-/** A word that was found, with the documents it is in, each with its weight there. */
-export interface FoundWord {
-  word: string;
-  /** As typed, begun as typed, or spelled nearly so. */
-  how: 'whole' | 'begun' | 'near';
-}
-
+/** A document that holds a word. */
 export interface FoundIn {
   document: number;
   score: number;
-  words: FoundWord[];
+  /** The words it was found by, as keys. */
+  match: object;
 }
 
 export interface WordIndex {
-  find(word: string, options?: { begun?: boolean; near?: boolean }): FoundIn[];
+  /** The documents that hold a word, or one that begins with it. */
+  find(word: string, begun: boolean): FoundIn[];
+  /** Every word of the part. */
+  words: readonly string[];
 }
 
 /** How long a text is makes no difference here: a list of a whole village is no worse a find than a card. */
 const bm25 = { k: 1.2, b: 0, d: 0.5 };
-/** Letters of a word for each slip that is forgiven. */
-const fuzzy = 0.2;
-const shortestFuzzy = 5;
-
 /** The index of some rows of a table. `documents` is how many there are in all. */
 export function wordIndex(
   table: keyof typeof fields,
@@ -38,20 +32,14 @@ export function wordIndex(
     fields: [...fields[table]],
     tokenize: (text) => [text],
     processTerm: (term) => term,
-    searchOptions: { bm25, boost: { title: 2, name: 2 }, weights: { prefix: 0.8, fuzzy: 0.6 } },
+    searchOptions: { bm25, boost: { title: 2, name: 2 }, weights: { prefix: 0.8, fuzzy: 0 } },
   });
   return {
-    find: (word, { begun = false, near = false } = {}) =>
+    words: rows.map(([word]) => word),
+    find: (word, begun) =>
       index
-        .search(word, { prefix: begun, fuzzy: near && word.length >= shortestFuzzy ? fuzzy : false })
-        .map(({ id, score, match }) => ({
-          document: id as number,
-          score,
-          words: Object.keys(match).map((found) => ({
-            word: found,
-            how: found === word ? 'whole' : begun && found.startsWith(word) ? 'begun' : 'near',
-          })),
-        })),
+        .search(word, { prefix: begun })
+        .map(({ id, score, match }) => ({ document: id as number, score, match })),
   };
 }
 

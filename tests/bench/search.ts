@@ -170,13 +170,9 @@ async function typing(
   await ask(surname);
   const first = bytes;
   const keys: number[] = [];
-  for (const whole of [surname, `${capital(wordAt(201))} ${surname}`, wordAt(3), 'census'])
-    // Once through to have the parts there, as they are when somebody corrects what they typed.
-    for (const again of [false, true])
-      for (let length = 1; length <= whole.length; length++) {
-        const took = await ask(whole.slice(0, length) + (again ? ' ' : ''));
-        if (again) keys.push(took);
-      }
+  // A letter at a time, whatever has to be fetched for it included.
+  for (const whole of [`${capital(wordAt(201))} ${capital(wordAt(2050))}`, wordAt(3), 'census 1871'])
+    for (let length = 1; length <= whole.length; length++) keys.push(await ask(whole.slice(0, length)));
   return { bytes: first, keys };
 }
 
