@@ -1,10 +1,11 @@
 /** `build`: the check, then the whole site into a folder. With errors nothing is written and the earlier site stays. */
-import { existsSync, mkdirSync, rmdirSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, rmdirSync, rmSync, statSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import { InvalidArgumentError, Option } from 'commander';
 import { takeLock } from '../exports/site/lock.ts';
 import { mend, swapIn } from '../exports/site/swap.ts';
 import { targetAt } from '../exports/site/target.ts';
+import { clearZip, placeZip, stageZip, zipPlace } from '../exports/zip/place.ts';
 import { interruptible, privateFolder, startMaking } from './shared/making.ts';
 import { contentOption, todayOption, verb } from './shared/options.ts';
 import { defaultOut, fromCaller, projectRoot } from './shared/paths.ts';
@@ -23,14 +24,29 @@ const options = verb(
   .addOption(
     new Option('--base <path>', 'the path the site will be served under').argParser(basePath).default('/'),
   )
+  .addOption(
+    new Option(
+      '--portable [file]',
+      'also pack the site into a zip that opens from any disk, with its checksum beside it; without a name, beside the folder',
+    ).argParser(zipName),
+  )
   .addOption(todayOption())
   .parse()
-  .opts<{ content: string; out: string; base: string; today: string }>();
+  .opts<{ content: string; out: string; base: string; portable?: string | true; today: string }>();
 
 await exitWith(async () => {
   const target = targetAt(options.out, options.content, projectRoot);
-  const unmake = makeParents(dirname(target.folder));
-  const unlock = takeLock(target.lock);
+  const zip =
+    options.portable === undefined
+      ? undefined
+      : zipPlace(
+          options.portable === true ? `${target.folder}.zip` : options.portable,
+          target.folder,
+          options.content,
+          projectRoot,
+        );
+  const unmake = [target.folder, ...(zip ? [zip.file] : [])].map((path) => makeParents(dirname(path)));
+  const unlock = locks([target.lock, ...(zip ? [zip.lock] : [])]);
   const work = privateFolder();
   const interruption = interruptible(
     'Stopped. Nothing was written; the earlier site, if there is one, is as it was.',
@@ -38,6 +54,7 @@ await exitWith(async () => {
   let finished = false;
   try {
     mend(target);
+    if (zip) clearZip(zip);
     mkdirSync(work, { recursive: true });
     const code = await interruption.guard(
       startMaking({
@@ -45,23 +62,56 @@ await exitWith(async () => {
         today: options.today,
         base: options.base,
         work,
+        portable: zip !== undefined,
         unwritten: 'No site was written; the earlier one, if there is one, is as it was.',
       }),
     );
     if (code !== 0) return code;
+    const packed = join(work, 'site.zip');
+    const sum = zip && readFileSync(`${packed}.sha256`, 'utf8');
+    if (zip) stageZip(packed, zip);
     const kept = swapIn(join(work, 'site'), target);
+    if (zip) placeZip(zip, sum!);
     finished = true;
     if (kept.length > 0)
       process.stdout.write(`Kept in the folder, though not of the site: ${kept.join(', ')}.\n`);
     process.stdout.write(`The site is in ${shortest(target.folder)}\n`);
+    if (zip)
+      process.stdout.write(
+        `The zip is ${shortest(zip.file)} (${megabytes(zip.file)} MB), its checksum ${shortest(zip.sum)}\n`,
+      );
     return 0;
   } finally {
     rmSync(work, { recursive: true, force: true });
+    if (zip) clearZip(zip);
     unlock();
-    unmake();
+    for (const take of unmake) take();
     interruption.end(finished);
   }
 });
+
+/** Takes all of the locks or none. Returns what gives them back. */
+function locks(files: readonly string[]): () => void {
+  const taken: (() => void)[] = [];
+  const giveBack = () => taken.forEach((unlock) => unlock());
+  try {
+    for (const file of files) taken.push(takeLock(file));
+  } catch (error) {
+    giveBack();
+    throw error;
+  }
+  return giveBack;
+}
+
+/** The name of a zip, seen from where the command was called. */
+function zipName(value: string): string {
+  if (!/\.zip$/i.test(value)) throw new InvalidArgumentError('The zip is a file whose name ends in .zip.');
+  return fromCaller(value);
+}
+
+function megabytes(file: string): string {
+  return (statSync(file).size / 1e6).toFixed(1);
+}
 
 /** `/path/`, also where a slash was left out. */
 function basePath(value: string): string {

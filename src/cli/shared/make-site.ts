@@ -3,7 +3,7 @@
  * earlier site goes on: checks the content, prints what it found, renders the pages and writes the finished site into
  * a private folder. Stands in the project’s folder, as Astro demands.
  */
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { loadCorpus } from '../../corpus/load.ts';
 import { buildDossier } from '../../dossier/build.ts';
@@ -12,8 +12,10 @@ import { currentDossier, provideDossier } from '../../dossier/current.ts';
 import { examine } from '../../dossier/examine.ts';
 import { ownKept } from '../../dossier/kept.ts';
 import { namesToKeepOut } from '../../dossier/living-named.ts';
+import { filesBeside } from '../../exports/site/beside.ts';
 import { renderPages } from '../../exports/site/render.ts';
 import { writeSite } from '../../exports/site/write.ts';
+import { writePortable } from '../../exports/zip/portable.ts';
 import { findingsText, tally } from '../report/findings.ts';
 import { paintFor } from '../report/paint.ts';
 import { settleEnvironment } from './environment.ts';
@@ -27,6 +29,8 @@ export interface SiteOrder {
   base: string;
   /** A private folder; the site ends up in `site` within it. */
   work: string;
+  /** Whether the site is also packed into `site.zip` within the private folder, its SHA-256 in `site.zip.sha256`. */
+  portable?: boolean;
   /** What is said, after the errors, of that which was not written because of them. */
   unwritten: string;
 }
@@ -36,7 +40,7 @@ process.on('disconnect', () => process.exit(2));
 process.channel?.unref();
 
 await exitWith(async () => {
-  const { content, today, base, work, unwritten } = JSON.parse(process.argv[2]!) as SiteOrder;
+  const { content, today, base, work, portable, unwritten } = JSON.parse(process.argv[2]!) as SiteOrder;
   const progress = progressOn(process.stderr);
   progress.say('Checking …');
   const corpus = loadCorpus(content);
@@ -60,7 +64,7 @@ await exitWith(async () => {
   const site = join(work, 'site');
   mkdirSync(site);
   settleEnvironment('production');
-  const { files } = await writeSite(
+  const manifest = await writeSite(
     {
       render: (take) =>
         renderPages(projectRoot, assets, take, async () => {
@@ -69,6 +73,7 @@ await exitWith(async () => {
         }),
       assets,
       images: () => [...currentDossier().records.values()].flatMap((record) => record.media),
+      beside: (pages) => filesBeside(currentDossier(), pages, join(projectRoot, 'node_modules', '.whence')),
       mediaFolder: join(corpus.root, 'media'),
       imageCache: join(projectRoot, 'node_modules', '.whence', 'images'),
       names: namesToKeepOut(corpus, corpus.site.audience === 'family' ? new Set() : living),
@@ -78,7 +83,13 @@ await exitWith(async () => {
     (what, done) => progress.say(what === 'pages' ? `${done} pages made …` : `${done} images made …`),
   );
   progress.clear();
-  const count = files.filter((file) => file.path.endsWith('.html')).length;
+  if (portable) {
+    progress.say('Packing …');
+    const zip = join(work, 'site.zip');
+    writeFileSync(`${zip}.sha256`, await writePortable(zip, site, manifest, currentDossier()));
+    progress.clear();
+  }
+  const count = manifest.files.filter((file) => file.path.endsWith('.html')).length;
   process.stdout.write(`${tally(findings)}. ${count} pages were made.\n`);
   return 0;
 });

@@ -24,22 +24,14 @@ const sources = ['src', 'components', 'content', 'tests', 'public', 'docs', 'nod
  */
 export function targetAt(out: string, content: string, project: string): Target {
   const folder = realPath(out);
-  const contentReal = realPath(content);
-  const projectReal = realPath(project);
   const refuse = (why: string): never => {
     throw new CannotWrite(
       `${out} can’t take the site: ${why}. Nothing was written. Name another folder with --out.`,
     );
   };
-  if (isWithin(folder, contentReal))
-    refuse('it lies in the content folder, and a site is never written among the files it is made from');
-  if (isWithin(contentReal, folder)) refuse('it contains the content folder');
-  if (isWithin(projectReal, folder)) refuse('it contains the project itself');
-  if (isWithin(folder, projectReal)) {
-    const [first = ''] = relative(projectReal, folder).split(sep);
-    if (sources.includes(first) || first.startsWith('.'))
-      refuse(`it lies among the project’s own files (${first})`);
-  }
+  demandOutside(folder, content, project, refuse);
+  if (isWithin(realPath(content), folder)) refuse('it contains the content folder');
+  if (isWithin(realPath(project), folder)) refuse('it contains the project itself');
   const target = beside(folder);
   for (const place of [folder, target.next, target.previous]) {
     const state = stateOf(place);
@@ -52,14 +44,35 @@ export function targetAt(out: string, content: string, project: string): Target 
       );
   }
   if (folder === dirname(folder)) refuse('it is the root of the disk');
-  const ground = nearestExisting(dirname(folder));
+  demandWritable(folder, refuse);
+  return target;
+}
+
+/** Refuses a real path that lies in the content folder or among the project’s sources. */
+export function demandOutside(
+  path: string,
+  content: string,
+  project: string,
+  refuse: (why: string) => never,
+): void {
+  const projectReal = realPath(project);
+  if (isWithin(path, realPath(content)))
+    refuse('it lies in the content folder, and a site is never written among the files it is made from');
+  if (!isWithin(path, projectReal)) return;
+  const [first = ''] = relative(projectReal, path).split(sep);
+  if (sources.includes(first) || first.startsWith('.'))
+    refuse(`it lies among the project’s own files (${first})`);
+}
+
+/** Refuses a real path beside which nothing can be written. */
+export function demandWritable(path: string, refuse: (why: string) => never): void {
+  const ground = nearestExisting(dirname(path));
   if (!statSync(ground).isDirectory()) refuse(`${ground} is a file`);
   try {
     accessSync(ground, constants.W_OK | constants.X_OK);
   } catch {
     refuse(`nothing may be written into ${ground}`);
   }
-  return target;
 }
 
 /** The names used beside a folder. */
@@ -87,7 +100,7 @@ function stateOf(path: string): State {
 }
 
 /** A path with every link in it followed, as far as it exists. */
-function realPath(path: string): string {
+export function realPath(path: string): string {
   const existing = nearestExisting(resolve(path));
   return join(realpathSync(existing), relative(existing, resolve(path)));
 }
@@ -112,6 +125,7 @@ function isLink(path: string): boolean {
   }
 }
 
-function isWithin(path: string, folder: string): boolean {
+/** Whether a path is a folder or lies in it. */
+export function isWithin(path: string, folder: string): boolean {
   return path === folder || path.startsWith(folder.endsWith(sep) ? folder : folder + sep);
 }
