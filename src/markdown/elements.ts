@@ -51,6 +51,8 @@ export function align(node: Element): void {
     if (child.type !== 'element') continue;
     const side = child.properties['align'];
     delete child.properties['align'];
+    // A column without a name has no header: an empty one would be read out as nothing.
+    if (child.tagName === 'th' && child.children.length === 0) child.tagName = 'td';
     if (child.tagName === 'th') child.properties['scope'] = 'col';
     if (typeof side === 'string') child.properties['className'] = [`align-${side}`];
     if (child.tagName !== 'td' && child.tagName !== 'th') align(child);

@@ -63,7 +63,7 @@ describe('tables', () => {
   test('can be scrolled by keyboard, say what they are, and align by class', () => {
     expect(htmlOf('| Name | Age | |\n|:--|--:|:-:|\n| *Marta* | 24 | x |')).toBe(
       '<div class="table-scroll" tabindex="0" role="region" aria-label="Table 1: Name, Age"><table>\n<thead>\n<tr>\n' +
-        '<th scope="col" class="align-left">Name</th>\n<th scope="col" class="align-right">Age</th>\n<th scope="col" class="align-center"></th>\n' +
+        '<th scope="col" class="align-left">Name</th>\n<th scope="col" class="align-right">Age</th>\n<td class="align-center"></td>\n' +
         '</tr>\n</thead>\n<tbody>\n<tr>\n<td class="align-left"><em>Marta</em></td>\n<td class="align-right">24</td>\n' +
         '<td class="align-center">x</td>\n</tr>\n</tbody>\n</table></div>',
     );
