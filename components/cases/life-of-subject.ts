@@ -1,12 +1,10 @@
-/** What of a life is drawn on its scale: where it turned, children, records, and where it was spent. */
-import type { Dossier, PersonView } from '../../src/dossier/types.ts';
+/** What of a life is drawn on its scale: where it turned, children and records. */
+import type { CaseView, Dossier, PersonView } from '../../src/dossier/types.ts';
 import { civil } from '../../src/model/days.ts';
 import { daySpan, edtfProblem } from '../../src/model/edtf.ts';
-import { journeyOf } from '../charts/journeys.ts';
 import { yearOf } from '../layout/dates.ts';
-import { dateOf } from '../layout/lookup.ts';
+import { dateOf, nameOfPlace } from '../layout/lookup.ts';
 import { lifeOf, type LifeStep } from '../people/life.ts';
-import type { CaseView } from '../../src/dossier/types.ts';
 import type { Life, Turn } from './life-scale.ts';
 
 const isDrawn = (kind: LifeStep['kind']) =>
@@ -28,27 +26,29 @@ export function lifeOfSubject(dossier: Dossier, view: CaseView, steps: readonly 
     return moment === undefined ? [] : [moment];
   };
   const wordOf = { born: story.born, voyage: story.arrived, married: story.married, died: story.died };
-  const turns = steps.flatMap(({ kind, date }): Turn[] => {
+  const turns = steps.flatMap(({ kind, date, place }): Turn[] => {
     if (!(kind in wordOf)) return [];
     const ages = kind === 'born' ? undefined : agesAt(subject, date!);
     const year = yearOf(date);
     return at(date).map((moment) => ({
       at: moment,
-      word: wordOf[kind as keyof typeof wordOf],
+      word: [
+        wordOf[kind as keyof typeof wordOf],
+        ...(place === undefined ? [] : [nameOfPlace(dossier, place)]),
+      ].join(', '),
       said: ages === undefined ? year : `${year}, ${story.aged(...ages)}`,
     }));
   });
-  const stays = journeyOf(dossier, view).stops.flatMap(({ name, years }) =>
-    years === undefined ? [] : [{ name, from: Number(years[0]), to: Number(years[1]) + 1 }],
-  );
   return {
-    turns,
+    // A crossing that two records date is one.
+    turns: turns.filter(
+      (turn, i) => turns.findIndex((one) => one.word === turn.word && one.said === turn.said) === i,
+    ),
     children: steps.filter(({ kind }) => kind === 'child').flatMap(({ date }) => at(date)),
     records: subject.mentions.flatMap(({ record, mention }) => {
       const found = dossier.records.get(record);
       return found ? at(mention.event?.date ?? mention.voyage?.arrived ?? dateOf(found)) : [];
     }),
-    stays,
   };
 }
 
