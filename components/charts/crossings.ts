@@ -3,7 +3,7 @@ import { geoInterpolate, geoPath } from 'd3-geo';
 import type { Dossier } from '../../src/dossier/types.ts';
 import type { VoyageLeg } from '../../src/dossier/voyage-legs.ts';
 import { viewOn, type View } from './geography.ts';
-import { scaleGround, tickGround, type Format } from './journey-drawing.ts';
+import { eastFirst, scaleGround, tickGround, westFirst, type Format } from './journey-drawing.ts';
 import { clustered, placeLabels, type Ask, type Label } from './labels.ts';
 
 export interface CrossingDrawing {
@@ -55,10 +55,7 @@ export function crossingDrawing(
       text: name,
       size: format.name,
       reach: 6 * format.mark,
-      sides:
-        x < middle
-          ? ['west', 'north-west', 'south-west', 'below', 'above', 'east']
-          : ['east', 'north-east', 'south-east', 'below', 'above', 'west'],
+      sides: x < middle ? westFirst : eastFirst,
       year: false,
     });
   const lines = legs.map(({ from, to, journeys }) => {

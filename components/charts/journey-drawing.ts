@@ -22,7 +22,7 @@ export interface Format {
 /** Drawings for wide screens and paper, and for phones, where a unit is about a pixel. */
 export const formats = {
   wide: { width: 960, height: 560, padX: 150, padY: 70, name: 19, main: 22, mark: 1, most: 40 },
-  narrow: { width: 380, height: 380, padX: 48, padY: 50, name: 14, main: 16, mark: 0.72, most: 14 },
+  narrow: { width: 380, height: 380, padX: 58, padY: 50, name: 14, main: 16, mark: 0.72, most: 14 },
 } as const satisfies Record<string, Format>;
 
 export interface Origin {
@@ -145,23 +145,25 @@ export function journeyDrawing(
   };
 }
 
-const westFirst: readonly Side[] = [
+/** Sides for names west of the middle of a map: outward first. */
+export const westFirst: readonly Side[] = [
   'west',
-  'north-west',
   'south-west',
-  'above',
-  'below',
-  'north-east',
   'south-east',
+  'below',
+  'above',
+  'north-west',
+  'north-east',
   'east',
 ];
-const eastFirst: readonly Side[] = [
+/** Sides for names east of the middle of a map: outward first. */
+export const eastFirst: readonly Side[] = [
   'east',
-  'north-east',
-  'south-east',
   'above',
-  'below',
+  'north-east',
   'north-west',
+  'below',
+  'south-east',
   'south-west',
   'west',
 ];

@@ -83,22 +83,15 @@ function beside(
 ): Pick<Label, 'x' | 'y' | 'anchor'> & { box: Box } {
   const wide = widthOf(text, bold) * size;
   const gap = reach + size * 0.28;
-  const slant = reach * 0.7 + size * 0.15;
-  const [up, down] = [side.includes('north'), side.includes('south')];
-  const anchor = side.includes('east') ? 'start' : side.includes('west') ? 'end' : 'middle';
-  const off = up || down ? slant : gap;
-  const tx = anchor === 'start' ? x + off : anchor === 'end' ? x - off : x;
-  const base =
-    side === 'above'
-      ? y - gap
-      : side === 'below'
-        ? y + gap + size * 0.72
-        : up
-          ? y - slant
-          : down
-            ? y + slant + size * 0.72
-            : y + size * 0.32;
-  const left = anchor === 'start' ? tx : anchor === 'end' ? tx - wide : tx - wide / 2;
+  const [east, west] = [side.includes('east'), side.includes('west')];
+  const [up, down] = [/above|north/.test(side), /below|south/.test(side)];
+  // In a corner the name begins, or ends, over the far edge of its mark, so that lines to the mark stay clear.
+  const corner = (up || down) && (east || west);
+  const anchor = east ? 'start' : west ? 'end' : 'middle';
+  const off = corner ? -reach : gap;
+  const tx = east ? x + off : west ? x - off : x;
+  const base = up ? y - gap : down ? y + gap + size * 0.72 : y + size * 0.32;
+  const left = east ? tx : west ? tx - wide : tx - wide / 2;
   return { x: tx, y: base, anchor, box: [left, base - size * 0.8, left + wide, base + size * 0.26] };
 }
 

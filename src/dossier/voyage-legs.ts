@@ -47,13 +47,17 @@ export function voyageLegs(facts: Facts): VoyageLegs {
   return { legs: [...legs.values()], unplaced };
 }
 
-/** The one place with a position that a spelling may mean; the smallest, where several lie in one another. */
+/** A ship calls at a port or town, never at a state: of places that may be meant, those as wide are left out. */
+const wide = /^(?:country|sovereign state|former state|state|province|territory|county|amt|district)$/;
+
+/** The place with a position that the spelling of a port may mean: a port before a town, the likelier reading first. */
 function placeRead(facts: Facts, reading: string): string | undefined {
   const { outcome, candidates } = readingIn(facts, reading);
   const [first] = candidates;
   if (outcome === 'nothing' || !first) return undefined;
-  const best = candidates.filter(({ score }) => score >= first.score - 1e-9);
-  const placed = best.filter(({ id }) => facts.places.get(id)?.lat !== undefined);
-  const ports = placed.filter(({ kind }) => /^(?:port|city|town|village)$/.test(kind));
-  return (ports[0] ?? placed[0])?.id;
+  const placed = candidates.filter(
+    ({ id, kind, score }) =>
+      score >= first.score - 0.1 && !wide.test(kind) && facts.places.get(id)?.lat !== undefined,
+  );
+  return (placed.find(({ kind }) => kind === 'port') ?? placed[0])?.id;
 }
