@@ -184,8 +184,8 @@ export const people = {
     who: 'Who',
     morePeople: (n: number): string => `${n} more`,
     nobodyYet: 'only people not yet known to be anybody',
-    sound: 'Sound code',
-    codes: (codes: readonly string[]): string => codes.join(', '),
+    /** Codes by which some indexes of an archive are arranged. */
+    sound: (codes: readonly string[]): string => `In indexes arranged by sound: ${codes.join(', ')}`,
     alike: 'Sounds like',
     patronymics: 'A patronymic says what the father was called, and is no family’s name.',
     patronymic: 'patronymic',

@@ -54,11 +54,13 @@ export const kinds: readonly { kind: string; path: RegExp; examples: readonly st
   { kind: 'worked example', path: /^examples\//, examples: ['examples/a-copy-of-a-copy.html'] },
   ...[
     'people',
+    'surnames',
     'associates',
     'journeys',
     'records',
     'places',
     'sources',
+    'search',
     'searches',
     'method',
     'rules',
