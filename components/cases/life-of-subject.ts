@@ -19,7 +19,7 @@ export function stepsDrawn(dossier: Dossier, subject: PersonView): LifeStep[] {
 
 /** The life of the subject of a case, to be laid along a scale of years. */
 export function lifeOfSubject(dossier: Dossier, view: CaseView, steps: readonly LifeStep[]): Life {
-  const { story } = dossier.wording;
+  const { story, dates } = dossier.wording;
   const { subject } = view;
   const at = (date: string | undefined) => {
     const moment = momentOf(date);
@@ -29,7 +29,7 @@ export function lifeOfSubject(dossier: Dossier, view: CaseView, steps: readonly 
   const turns = steps.flatMap(({ kind, date, place }): Turn[] => {
     if (!(kind in wordOf)) return [];
     const ages = kind === 'born' ? undefined : agesAt(subject, date!);
-    const year = yearOf(date);
+    const year = /[~?%]/.test(date!) ? dates.aboutYear(yearOf(date)) : yearOf(date);
     return at(date).map((moment) => ({
       at: moment,
       word: [

@@ -18,7 +18,7 @@ export const about: typeof English = {
   reading: (to) => [
     'Begynn med en ',
     to.case('sak'),
-    '. Hver sak stiller ett spørsmål om hvor noen kom fra, og forteller svaret som en historie. Bak historien ligger en side til, «Følg hvert skritt», som legger fram hvert funn, hvem det kom fra, og om det teller. Derfra fører hver opplysning videre til ',
+    '. Hver sak stiller ett spørsmål om hvor noen kom fra, og forteller svaret som en historie. Bak historien ligger en side til, «Følg hvert skritt», som legger fram hvert belegg, hvem det kom fra, og om det teller. Derfra fører hver opplysning videre til ',
     to.record('kilden'),
     ' den er hentet fra, med avskrift og, der det er lov å vise det, bilde.',
   ],
@@ -30,10 +30,10 @@ export const about: typeof English = {
     ' sier hva merkene betyr, og hva de ikke kan fortelle.',
   ],
   corrections: 'Rettelser',
-  welcome: (contact) => ['Funn som taler for eller imot noe her, er velkomne: ', contact, '.'],
+  welcome: (contact) => ['Belegg som taler for eller imot noe her, er velkomne: ', contact, '.'],
   made: 'Laget med Whence',
   whence:
-    'Whence gjør en mappe med notater til et nettsted som dette, for den som må finne, og bevise, stedet en utvandrer kom fra. Det teller uavhengige funn og nekter å gi ut en konklusjon som ikke holder. Det er fri programvare under MIT-lisensen. Det forfattere gir ut med det, er fortsatt deres.',
+    'Whence gjør en mappe med notater til et nettsted som dette, for den som må finne, og bevise, stedet en utvandrer kom fra. Det teller uavhengige belegg og nekter å gi ut en konklusjon som ikke holder. Det er fri programvare under MIT-lisensen. Det forfattere gir ut med det, er fortsatt deres.',
   browser:
     'Sidene virker uten skript. Noen få har med et lite, for tabeller som kan sorteres, bilder som kan forstørres, og et søk som svarer mens du skriver; det spør ingen om noe. Her er ingen informasjonskapsler, ingen skrifter eller bilder fra andre steder, og ingen får vite at du leser. Sidene kan skrives ut, lagres og åpnes fra en mappe på disken.',
   typeAndMaps: 'Skrift og kart',
@@ -42,7 +42,7 @@ export const about: typeof English = {
     style('stilsiden'),
     ' (på engelsk).',
   ],
-  maps: 'Kyster og grenser er tegnet etter Natural Earth, linjene mellom amerikanske stater etter US Census Bureau; begge er i det fri. Grensene er dagens, tegnet bare til hjelp for øyet.',
+  maps: 'Kyster, grenser og fylkene, grevskapene og provinsene i Irland, Storbritannia, Norge, Sverige, Canada og Australia er tegnet etter Natural Earth, amerikanske stater og countyer etter US Census Bureau; begge er i det fri. Grensene er fra de siste årene, tegnet bare til hjelp for øyet. Eldre grevskap i Storbritannia og Nord-Irland er satt sammen av dagens distrikter, og kalles omtrentlige der distriktene ikke følger dem.',
   notFound: {
     title: 'Utenfor kartbladet',
     kicker: 'Ikke funnet',

@@ -28,7 +28,7 @@ export const layout: typeof English = {
   },
   corrections: (contact) => ['Rettelser og spørsmål: ', contact, '.'],
   caution: (method) => [
-    'En konklusjon her er en begrunnet mening ut fra de funnene som er gjort. Den kan endres, og den er ikke noe juridisk bevis. ',
+    'En konklusjon her er en begrunnet mening ut fra det som er funnet. Den kan endres, og den er ikke noe juridisk bevis. ',
     method('Slik blir status regnet ut'),
     '.',
   ],
@@ -42,7 +42,7 @@ export const layout: typeof English = {
     note: (number) => `note ${number}`,
     record: 'kilden',
     recordOf: (citation) => `kilden: ${citation}`,
-    evidence: (id) => `funn ${id}`,
+    evidence: (id) => `belegg ${id}`,
     table: (number) => `Tabell ${number}`,
   },
 };

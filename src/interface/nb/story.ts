@@ -10,7 +10,7 @@ export const story: typeof English = {
   case: 'Saken',
   standing: 'Status',
   person: 'Person',
-  independent: 'Uavhengige sett med funn',
+  independent: 'Uavhengige belegg',
   readingTime: 'Lesetid',
   minutes: (n) => (n === 1 ? '1 minutt' : `${figures(n)} minutter`),
   forReviewers: 'For den som vil etterprøve',
@@ -19,7 +19,7 @@ export const story: typeof English = {
   method: 'Slik blir status regnet ut',
 
   answer: 'Svaret',
-  workingIdea: 'Arbeidstanken',
+  workingIdea: 'Arbeidshypotesen',
   notKnown: 'Ikke kjent ennå.',
   restsOn: (strength) => `Det bygger på ${strength}.`,
   heading: 'Ingenting er konkludert; det er hit undersøkelsen peker.',
