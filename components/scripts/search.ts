@@ -20,6 +20,7 @@ const step = 12;
 
 const page = document.querySelector<HTMLElement>('[data-find-page]');
 if (page) start(page);
+document.documentElement.classList.add('scripted');
 
 function start(home: HTMLElement): void {
   const isNorwegian = home.dataset['language'] === 'nb';
