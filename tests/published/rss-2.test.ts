@@ -118,7 +118,7 @@ test('whatever an author writes, the feed is well-formed XML 1.0 and says it', (
       .replace(/\r\n?/g, '\n');
   fc.assert(
     fc.property(
-      fc.string({ unit: 'binary' }),
+      fc.string({ unit: fc.integer({ min: 0, max: 0x10ffff }).map((code) => String.fromCodePoint(code)) }),
       fc.string({ unit: fc.constantFrom(...'<>&"\'] \r\n\t\u0000\ud800å') }),
       (a, b) => {
         const item: News = { case: 'x', kind: 'changed', date: '2025-01-02', nth: 1, title: a, text: b };
@@ -132,6 +132,6 @@ test('whatever an author writes, the feed is well-formed XML 1.0 and says it', (
         expect(html(text(read!, 'description')!)).toBe(writable(b));
       },
     ),
-    { numRuns: 200 },
+    { numRuns: 60 },
   );
 });

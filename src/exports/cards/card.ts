@@ -26,7 +26,7 @@ export async function cardPicture(
   // The typefaces are only opened when there is something to draw.
   const { drawCard } = await import('./draw.ts');
   const made = await sharp(Buffer.from(drawCard(card)), { density: 72 })
-    .png({ palette: true, colours: 64, dither: 0, compressionLevel: 9, effort: 10 })
+    .png({ palette: true, colours: 64, dither: 0, compressionLevel: 9, effort: 6 })
     .toBuffer();
   if (maker !== undefined) keep(file, made);
   return made;

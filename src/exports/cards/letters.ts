@@ -47,10 +47,11 @@ export function setLine(text: string, hand: Hand, size: number, tracking = 0): S
   return { path: paths.join(''), width: Math.max(0, x - tracking * size) };
 }
 
-/** The text in parts that one font file can set. A letter none of them has is set as the first file’s empty box. */
+/** The text in parts that one font file can set. */
 function runsOf(text: string, hand: Hand): { font: Font; letters: string }[] {
   const runs: { font: Font; letters: string }[] = [];
-  for (const letter of text) {
+  for (const wanted of text) {
+    const letter = settable(wanted, hand);
     const last = runs.at(-1);
     const font =
       last && has(last.font, letter) && (letter === ' ' || last.font === open(hand, 'latin'))
@@ -62,12 +63,23 @@ function runsOf(text: string, hand: Hand): { font: Font; letters: string }[] {
   return runs;
 }
 
+/** A letter that no file has loses its signs, `Ṫ` becoming `T`; one without such a letter is set as an empty box. */
+function settable(letter: string, hand: Hand): string {
+  if (fontWith(letter, hand)) return letter;
+  const [plain = letter] = letter.normalize('NFD');
+  return fontWith(plain, hand) ? plain : letter;
+}
+
 function fontFor(letter: string, hand: Hand): Font {
+  return fontWith(letter, hand) ?? open(hand, 'latin')!;
+}
+
+function fontWith(letter: string, hand: Hand): Font | undefined {
   for (const subset of subsets) {
     const font = open(hand, subset);
     if (font && has(font, letter)) return font;
   }
-  return open(hand, 'latin')!;
+  return undefined;
 }
 
 function has(font: Font, letter: string): boolean {

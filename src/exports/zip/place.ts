@@ -100,7 +100,7 @@ function isOurs(file: string): boolean {
 function isSumOf({ file, sum }: ZipPlace): boolean {
   try {
     const text = readFileSync(sum, 'utf8');
-    return /^[0-9a-f]{64}  /.test(text) && text.slice(66) === `${basename(file)}\n`;
+    return /^[0-9a-f]{64} {2}/.test(text) && text.slice(66) === `${basename(file)}\n`;
   } catch {
     return false;
   }
