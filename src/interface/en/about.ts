@@ -48,7 +48,7 @@ export const about = {
     style('style page'),
     '.',
   ],
-  maps: 'Coasts and borders are drawn from Natural Earth, the lines of American states from the US Census Bureau; both are in the public domain. Borders are those of today, drawn for orientation only.',
+  maps: 'Coasts, borders, and the counties and provinces of Ireland, Britain, Norway, Sweden, Canada and Australia are drawn from Natural Earth, American states and counties from the US Census Bureau; both are in the public domain. Borders are those of recent years, drawn for orientation only. Older counties of Britain and of the north of Ireland are put together from the districts of today, and said to be rough where those do not follow them.',
   notFound: {
     title: 'Off the sheet',
     kicker: 'Not found',

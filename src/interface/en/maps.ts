@@ -23,8 +23,6 @@ export const maps = {
   position: (lat: number, lon: number): string =>
     `${Math.abs(lat).toFixed(2)}° ${lat < 0 ? 'S' : 'N'}, ${Math.abs(lon).toFixed(2)}° ${lon < 0 ? 'W' : 'E'}`,
   km: (n: number): string => `${everywhere.figures(n)} km`,
-  /** One of eight winds, north first and on by the east. */
-  wind: (nth: number): string => winds[nth] ?? '',
   /** How far off a place lies: “2 km south-east”. */
   away: (km: number, wind: number): string =>
     km < 1 ? 'less than 1 km' : `${everywhere.figures(km)} km ${winds[wind] ?? ''}`,
@@ -69,8 +67,6 @@ export const maps = {
       `No position is known for ${name}, nor for anything it lies in, so there is no map.`,
     rings: (name: string): string =>
       `${name} and the places around it by direction and distance. The same stands in the list.`,
-    north: 'N',
-    credit: 'Coasts and bounds: Natural Earth and US Census Bureau, public domain.',
   },
   voyages: {
     heading: 'The crossings',

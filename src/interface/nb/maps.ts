@@ -13,7 +13,6 @@ export const maps: typeof English = {
   position: (lat, lon) =>
     `${hundredths(lat)}° ${lat < 0 ? 'S' : 'N'}, ${hundredths(lon)}° ${lon < 0 ? 'V' : 'Ø'}`,
   km: (n) => `${everywhere.figures(n)} km`,
-  wind: (nth) => winds[nth] ?? '',
   away: (km, wind) => (km < 1 ? 'under 1 km' : `${everywhere.figures(km)} km ${winds[wind] ?? ''}`),
   inWords: 'Kartet med ord',
   sightLine: 'siktelinje, fra stedet der et funn ble til',
@@ -41,8 +40,6 @@ export const maps: typeof English = {
     unplaced: (name) =>
       `Vi vet ikke hvor ${name} ligger, og heller ikke noe av det stedet ligger i, så her er det ikke noe kart.`,
     rings: (name) => `${name} og stedene rundt, etter retning og avstand. Det samme står i listen.`,
-    north: 'N',
-    credit: 'Kyster og grenser: Natural Earth og US Census Bureau, i det fri.',
   },
   voyages: {
     heading: 'Overfartene',
