@@ -124,7 +124,7 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
       narrative,
       argument,
       links: result ? identityLinks(facts, c, maskResult(corpus, result, withheld)) : [],
-      kinship: kinshipView(facts, c),
+      kinship: kinshipView(facts, c, wording),
       clues: clueViews(facts, c),
       families: candidateViews(facts, c, wording),
       plan: planView(facts, c, result, false, wording),

@@ -1,4 +1,5 @@
 /** The family of a case's subject for the pages: how each is related, and which lines are still untraced. */
+import type { Wording } from '../interface/index.ts';
 import type { Case } from '../model/case.ts';
 import type { Facts } from '../model/facts.ts';
 import { collateralLines, type KinEntry, type KinLine } from '../reasoning/kinship/collateral.ts';
@@ -6,7 +7,8 @@ import { familyOf, type Family } from '../reasoning/kinship/family.ts';
 import type { StatedOrigin } from '../reasoning/kinship/origins.ts';
 import { relationsBetween } from '../reasoning/kinship/relations.ts';
 import { canonWords, degreeWords, plainDegree } from '../reasoning/kinship/say.ts';
-import type { Relationship } from '../reasoning/kinship/types.ts';
+import { kinTerm } from '../reasoning/kinship/term.ts';
+import { isAffinity, type Relationship } from '../reasoning/kinship/types.ts';
 import { bloodWord, possessive, spouseWord } from '../reasoning/kinship/words.ts';
 
 export interface KinView {
@@ -57,14 +59,14 @@ export const mostUntraced = 8;
 const mostWithAllLines = 300;
 
 /** The kin of a case's subject as pages show them. */
-export function kinshipView(facts: Facts, c: Case): KinshipView {
+export function kinshipView(facts: Facts, c: Case, wording: Wording): KinshipView {
   const found = collateralLines(facts, c.subject);
   const family = familyOf(facts);
   const views = new Map<string, KinView>();
   for (const entry of found.kin.values())
-    views.set(entry.person, kinView(facts, family, entry, views.size < mostWithAllLines));
+    views.set(entry.person, kinView(facts, family, entry, views.size < mostWithAllLines, wording));
   const further = found.further.map((relation) => ({
-    ...bare(family, relation),
+    ...bare(family, relation, wording),
     also: [],
     untraced: [],
     origins: [],
@@ -86,13 +88,21 @@ export function kinshipView(facts: Facts, c: Case): KinshipView {
   };
 }
 
-function kinView(facts: Facts, family: Family, entry: KinEntry, allLines: boolean): KinView {
+function kinView(
+  facts: Facts,
+  family: Family,
+  entry: KinEntry,
+  allLines: boolean,
+  wording: Wording,
+): KinView {
   const { relation, untraced, origins } = entry;
   const others = allLines ? relationsBetween(facts, relation.from, relation.to).slice(1) : [];
   const places = new Set<string>();
   return {
-    ...bare(family, relation),
-    also: [...new Set(others.map(({ words }) => words))].filter((words) => words !== relation.words),
+    ...bare(family, relation, wording),
+    also: [...new Set(others.map((other) => said(family, other, wording)))].filter(
+      (words) => words !== said(family, relation, wording),
+    ),
     untraced: untraced.map(({ says }) => says),
     origins: origins.filter(({ places: [place] }) => {
       if (place === undefined || places.has(place)) return false;
@@ -105,26 +115,40 @@ function kinView(facts: Facts, family: Family, entry: KinEntry, allLines: boolea
 function bare(
   family: Family,
   relation: Relationship,
+  wording: Wording,
 ): Pick<KinView, 'person' | 'words' | 'degree' | 'shortDegree' | 'canon' | 'path'> {
   return {
     person: relation.to,
-    words: relation.words,
-    degree: degreeWords(relation),
-    shortDegree: plainDegree(relation),
-    canon: canonWords(relation),
-    path: stepsOf(family, relation.through),
+    words: said(family, relation, wording),
+    degree: wording.kin.degree(degreeWords(relation), relation.civil, isAffinity(relation)),
+    shortDegree: wording.kin.degree(plainDegree(relation), relation.civil, isAffinity(relation)),
+    canon: wording.kin.canon(canonWords(relation), relation.canonOld),
+    path: stepsOf(family, relation.through, wording),
   };
 }
 
-function stepsOf(family: Family, through: readonly string[]): KinView['path'] {
+/** What somebody is to the subject, in the language of the site. */
+function said(family: Family, relation: Relationship, wording: Wording): string {
+  return wording.kin.word(relation.words, kinTerm(family, relation));
+}
+
+function stepsOf(family: Family, through: readonly string[], wording: Wording): KinView['path'] {
   return through.slice(1).map((person, i) => {
     const before = through[i]!;
     const sex = family.sex(person);
-    const step = family.parents(before).includes(person)
-      ? bloodWord(1, 0, sex)
+    const [up, down] = family.parents(before).includes(person)
+      ? [1, 0]
       : family.parents(person).includes(before)
-        ? bloodWord(0, 1, sex)
-        : spouseWord(sex);
+        ? [0, 1]
+        : [0, 0];
+    const isMarriage = up + down === 0;
+    const step = wording.kin.word(isMarriage ? spouseWord(sex) : bloodWord(up, down, sex), {
+      kind: isMarriage ? 'spouse' : 'blood',
+      up,
+      down,
+      sex,
+      way: [isMarriage ? { spouse: sex } : { up, down, sexes: [sex], half: false }],
+    });
     return { person, step };
   });
 }

@@ -17,6 +17,7 @@ import { kinshipView } from '../../src/dossier/kinship.ts';
 import { planView } from '../../src/dossier/plan.ts';
 import type { Case } from '../../src/model/case.ts';
 import type { Facts } from '../../src/model/facts.ts';
+import { english } from '../../src/interface/index.ts';
 import { identityHints } from '../../src/reasoning/identity/hints.ts';
 import { generate } from './generate.ts';
 
@@ -29,9 +30,9 @@ const perCase = (view: PerCase) => (facts: Facts) => {
 
 /** The rooms, in the order a dossier asks them. */
 const rooms: readonly (readonly [name: string, run: (facts: Facts) => unknown])[] = [
-  ['kinship', perCase(kinshipView)],
+  ['kinship', perCase((facts, c) => kinshipView(facts, c, english))],
   ['clues', perCase(clueViews)],
-  ['candidates', perCase(candidateViews)],
+  ['candidates', perCase((facts, c) => candidateViews(facts, c, english))],
   ['plan', perCase(planView)],
   ['associates', associatesView],
   ['journeys', journeysView],
