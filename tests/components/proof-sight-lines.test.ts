@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { bodiesOf, letter, relationOf } from '../../components/proof/bodies.ts';
 import { boxOf, type Lettering } from '../../components/proof/lettering.ts';
 import { sightLines } from '../../components/proof/sight-lines.ts';
-import { tall, wide, type Sheet } from '../../components/proof/sheet.ts';
+import { tall, wide, type Sheet, type SheetNames } from '../../components/proof/sheet.ts';
+import { english } from '../../src/interface/index.ts';
 import { anyCase, type Shape } from './proof-fixture.ts';
 
 const placeNames = [
@@ -18,7 +19,9 @@ const titles = [
   'Declaration of intention, Morris Whelan, 11 April 1871, in the circuit court',
   'MMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMM',
 ];
-const named = {
+const named: SheetNames = {
+  words: english.proof.sightLines,
+  kind: (kind) => kind,
   item: (id: string) => ({
     key: id,
     title: titles[id.length % 3 === 0 ? Number(id.slice(1)) % 3 : 1]!,

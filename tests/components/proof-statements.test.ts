@@ -31,7 +31,7 @@ describe('what a record says', () => {
     ['residence', null],
     ['says.constructor', null],
   ])('under %s', (states, words) => {
-    const said = saidPhrase(m, states);
+    const said = saidPhrase(m, states, english);
     expect(said && plain(said)).toBe(words);
   });
 });

@@ -9,11 +9,16 @@ import { anyOf, poissonAtLeast } from '../../src/reasoning/chance.ts';
 import { anyByChance, expectedByChance, weightForProbability } from '../../src/reasoning/identity/weight.ts';
 import { familiesByChance, nameTrait } from '../../src/reasoning/candidates/by-chance.ts';
 import { trigamma, z90 } from '../../src/reasoning/candidates/shares.ts';
+import type { Reason } from '../../src/model/reason.ts';
+import type { TraitSaid } from '../../src/model/trait.ts';
 import { facts } from '../twin/facts.ts';
 
 const none = facts({ places: [{ id: 'kill', name: 'Kill', kind: 'civil parish' }] });
-const sure = (key: string, share: number) => nameTrait(key, { key, share, spread: 0, because: '' });
-const households = (value: number) => ({ value, spread: 0, because: '' });
+/** What is compared has no part in the arithmetic; any will do. */
+const trait = (occupation: string): TraitSaid => ({ key: 'work', occupation });
+const because: Reason = { key: 'spellings-alike' };
+const sure = (key: string, share: number) => nameTrait(trait(key), { key, share, spread: 0, because: [] });
+const households = (value: number) => ({ value, spread: 0, because });
 
 describe('expected by chance', () => {
   /* N = 1200 and p = 0.0133 · 0.02 · 0.1: E = 0.03192; exact 0.031416; by Poisson 0.031414. */
@@ -74,8 +79,8 @@ describe('the interval', () => {
   /* Of independent factors the variances of the logarithms add up. */
   test('factors of 2 and 3 make one of exp √(ln² 2 + ln² 3)', () => {
     const spread = (factor: number) => Math.log(factor) / z90;
-    const chance = familiesByChance(none, 'kill', { value: 600, spread: spread(2), because: '' }, [
-      nameTrait('x', { key: 'x', share: 0.01, spread: spread(3), because: '' }),
+    const chance = familiesByChance(none, 'kill', { value: 600, spread: spread(2), because }, [
+      nameTrait(trait('x'), { key: 'x', share: 0.01, spread: spread(3), because: [] }),
     ]);
     const factor = Math.exp(Math.hypot(Math.log(2), Math.log(3)));
     expect(chance.expected.value).toBeCloseTo(6, 10);
@@ -83,10 +88,10 @@ describe('the interval', () => {
     expect(chance.expected.low).toBeCloseTo(6 / factor, 3);
   });
   test('a name that stands twice is one unknown, off twice as far', () => {
-    const name = { key: 'x', share: 0.1, spread: Math.log(2) / z90, because: '' };
+    const name = { key: 'x', share: 0.1, spread: Math.log(2) / z90, because: [] };
     const chance = familiesByChance(none, 'kill', households(600), [
-      nameTrait('father', name),
-      nameTrait('son', name),
+      nameTrait(trait('father'), name),
+      nameTrait(trait('son'), name),
     ]);
     expect(chance.expected.high).toBeCloseTo(600 * 0.01 * 4, 3);
   });

@@ -8,6 +8,7 @@ import {
   sharedProvenance,
   usualParameters,
 } from '../../../src/reasoning/identity/compare-rows.ts';
+import type { Reason } from '../../../src/model/reason.ts';
 import type { IdentityRow } from '../../../src/reasoning/identity/row.ts';
 import { levelWeight, priorBits } from '../../../src/reasoning/identity/weight.ts';
 
@@ -68,14 +69,15 @@ describe('a ledger', () => {
     ).toEqual([0, 0]);
   });
   test('a common name weighs less than a rare one, and says why', () => {
+    const borne = (text: string): Reason => ({ key: 'borne-from-memory', name: text, place: '', share: 0 });
     const shares = (_: string, value: string) =>
       value === 'Murphy'
-        ? { share: 0.0133, because: '13 of 1,000 in the country' }
-        : { share: 0.0006, because: 'six of 10,000' };
+        ? { share: 0.0133, reason: borne('common'), because: '' }
+        : { share: 0.0006, reason: borne('rare'), because: '' };
     const murphy = compareRows(named('John', 'Murphy'), named('John', 'Murphy'), { ...context, shares });
     const kirwan = compareRows(named('John', 'Kirwan'), named('John', 'Kirwan'), { ...context, shares });
     expect(kirwan.weight - murphy.weight).toBeCloseTo(Math.log2(0.0133 / 0.0006), 6);
-    expect(murphy.rows[1]!.because).toBe('13 of 1,000 in the country');
+    expect(murphy.rows[1]!.because).toEqual([borne('common')]);
     // Sum of m ÷ share: the shares of the parameters have no say in an exact agreement.
     expect(murphy.rows[1]!.weight).toBeCloseTo(Math.log2(0.62 / 0.0133), 6);
   });

@@ -98,7 +98,9 @@ describe('the crowd a record’s person is taken from', () => {
   });
   /* One true match among N candidates: odds 1 to N − 1. */
   test('gives the prior odds of one among so many', () =>
-    expect(priorOf({ people: 1025, because: '', source: '' })).toBeCloseTo(-10, 6));
+    expect(
+      priorOf({ people: 1025, reason: { key: 'spellings-alike' }, because: '', source: '' }),
+    ).toBeCloseTo(-10, 6));
 });
 
 describe('places in a comparison', () => {
