@@ -38,6 +38,7 @@ export function familiesOfCase(
   names: Namer,
   book: Notebook,
 ): FamiliesView {
+  const { and } = names.wording.everywhere;
   const link = ({ text, ref }: CandidateCell['said'][number]): Part => {
     if (ref.startsWith('search:')) {
       const id = ref.slice('search:'.length);
@@ -69,13 +70,27 @@ export function familiesOfCase(
       ties: one.ties,
       leftOut: one.leftOut,
       anchor: `_family-${one.id}`,
-      people: joined(one.people.map((person) => [names.person(person)])),
-      records: joined(one.records.map((record) => [names.record(record), book.cite(record)])),
+      people: joined(
+        one.people.map((person) => [names.person(person)]),
+        and,
+      ),
+      records: joined(
+        one.records.map((record) => [names.record(record), book.cite(record)]),
+        and,
+      ),
       note: names.linked(c.candidates.find(({ id }) => id === one.id)?.note ?? ''),
       afterwards:
         one.afterwards.said.length === 0
           ? [one.afterwards.sentence]
-          : [one.afterwards.sentence, ' ', ...joined(one.afterwards.said.map((said) => [link(said)])), '.'],
+          : [
+              one.afterwards.sentence,
+              ' ',
+              ...joined(
+                one.afterwards.said.map((said) => [link(said)]),
+                and,
+              ),
+              '.',
+            ],
     })),
   };
 }

@@ -5,6 +5,7 @@ import type { Informant, Mention, SourceRecord } from '../../src/model/record.ts
 import type { ItemResult } from '../../src/reasoning/types.ts';
 import { coverageInWords } from '../layout/dates.ts';
 import * as href from '../layout/href.ts';
+import { langOf } from '../layout/wording.ts';
 import type { Fix } from './bodies.ts';
 import type { Namer } from '../../src/dossier/words.ts';
 import { joined, type Part, type Phrase } from '../../src/interface/phrase.ts';
@@ -12,8 +13,8 @@ import { reasonWords } from './sight-lettering.ts';
 import { saidPhrase, stateWords } from './statements.ts';
 import { rootPhrase, tiePhrase } from '../../src/dossier/words.ts';
 
-/** Facts under their headings; each may be said of several mentions or records. */
-type FactRows = { term: string; words: Phrase[] }[];
+/** Facts under their headings; each may be said of several mentions or records. `lang` is that of the author’s own. */
+export type FactRows = { term: string; words: Phrase[]; lang?: string | undefined }[];
 
 export interface EvidenceRow {
   id: string;
@@ -25,6 +26,8 @@ export interface EvidenceRow {
   verdict: string;
   /** What it says as the record has it, of whom, and as which place the author reads it. */
   says: FactRows;
+  /** The classes of the source, the information and the evidence in a few words. */
+  classes: string;
   /** The class of the source, who spoke, and the class of the information. */
   source: FactRows;
   /** The class of the evidence, what ties it to the subject, and what the author says of it. */
@@ -52,7 +55,10 @@ export function evidenceRow(
   });
   const title: Phrase =
     item.search === undefined
-      ? joined(item.records.map((id) => [names.record(id), cite(id)]), names.wording.everywhere.and)
+      ? joined(
+          item.records.map((id) => [names.record(id), cite(id)]),
+          names.wording.everywhere.and,
+        )
       : [evidence.aSearch, ...item.records.flatMap((id): Phrase => ['; ', names.record(id), cite(id)])];
   return {
     id: item.id,
@@ -60,12 +66,29 @@ export function evidenceRow(
     mark: markOf(item, fix),
     verdict: verdictOf(item, fix, names),
     says: rows(
-      [terms.says, mentions.map(({ mention }) => said(mention, given.states, names))],
+      [
+        terms.says,
+        mentions.map(({ mention, record }) => said(mention, given.states, names, langOf(record.language))),
+      ],
       [terms.says, mentions.length === 0 && item.mentions.length > 0 && [evidence.notShown]],
-      [terms.ofWhom, mentions.map(({ mention, person, ref }) => ofWhom(mention, ref, person, names, kinship))],
+      [
+        terms.ofWhom,
+        mentions.map(({ mention, person, ref }) => ofWhom(mention, ref, person, names, kinship)),
+      ],
       [terms.search, item.search !== undefined && searchPhrase(facts, item.search, names)],
       [terms.readAs, given.place !== undefined && placeAndKind(facts, given.place, names)],
       [terms.against, given.against !== undefined && placeAndKind(facts, given.against, names)],
+    ),
+    classes: evidence.classes(
+      unique(item.records.flatMap((id) => facts.records.get(id)?.form ?? [])),
+      unique(
+        mentions.flatMap(({ record, mention }) =>
+          record.derivedFrom.length > 0 && !informantOf(record, mention, given.states)
+            ? []
+            : [informantOf(record, mention, given.states)?.knowledge ?? 'undetermined'],
+        ),
+      ),
+      given.kind,
     ),
     source: rows(
       [
@@ -85,13 +108,20 @@ export function evidenceRow(
         item.roots.length > 0 && evidence.roots(item.roots.map((root) => rootPhrase(root, names))),
       ],
     ),
-    worth: rows(
-      [terms.evidence, [evidence.kind(given.kind)]],
-      [terms.tie, item.mentions.length > 0 && tiePhrase(item, given.tiedBy, names)],
-      [terms.author, given.note !== undefined && names.linked(given.note)],
-    ),
+    worth: [
+      ...rows(
+        [terms.evidence, [evidence.kind(given.kind)]],
+        [terms.tie, item.mentions.length > 0 && tiePhrase(item, given.tiedBy, names)],
+      ),
+      ...rows([terms.author, given.note !== undefined && names.linked(given.note)]).map((row) => ({
+        ...row,
+        lang: langOf(),
+      })),
+    ],
   };
 }
+
+const unique = <T>(values: readonly T[]): T[] => [...new Set(values)];
 
 /** Rows of those that have something to say; what is said of several mentions alike is said once. */
 function rows(...given: [term: string, words: false | Phrase | Phrase[]][]): FactRows {
@@ -105,11 +135,11 @@ function rows(...given: [term: string, words: false | Phrase | Phrase[]][]): Fac
   });
 }
 
-function said(mention: Mention, states: string | undefined, { wording }: Namer): Phrase {
+function said(mention: Mention, states: string | undefined, { wording }: Namer, lang?: string): Phrase {
   const { evidence } = wording.proof;
   return evidence.says(
     stateWords(states, wording),
-    saidPhrase(mention, states, wording) ?? [evidence.nothingSaid],
+    saidPhrase(mention, states, wording, lang) ?? [evidence.nothingSaid],
     mention.inferred.includes(states ?? 'name'),
   );
 }
@@ -182,13 +212,12 @@ function whoPhrase(informant: Informant, names: Namer): Phrase {
 function sourceClass(record: SourceRecord | undefined, names: Namer, named: boolean): Phrase {
   if (!record) return [];
   const { evidence } = names.wording.proof;
-  const from = record.derivedFrom.map(
-    (d): Phrase =>
-      typeof d === 'string'
-        ? evidence.from(names.record(d))
-        : 'unseen' in d
-          ? evidence.fromUnseen(d.unseen)
-          : evidence.fromPerhaps(names.record(d.perhaps)),
+  const from = record.derivedFrom.map((d): Phrase =>
+    typeof d === 'string'
+      ? evidence.from(names.record(d))
+      : 'unseen' in d
+        ? evidence.fromUnseen(d.unseen)
+        : evidence.fromPerhaps(names.record(d.perhaps)),
   );
   return evidence.source(named ? record.title : undefined, record.form, record.seen, from);
 }

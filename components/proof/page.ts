@@ -7,6 +7,7 @@ import type { Rendered } from '../../src/markdown/types.ts';
 import type { CaseFile } from '../../src/model/case.ts';
 import type { CaseResult } from '../../src/reasoning/types.ts';
 import { mentionAt } from '../../src/model/facts.ts';
+import { langOf } from '../layout/wording.ts';
 import { associatesOfCase, type AssociatesOfCase } from './associates.ts';
 import { bodiesOf, relationOf, type Fix } from './bodies.ts';
 import { familiesOfCase, type FamiliesView } from './candidates.ts';
@@ -130,10 +131,11 @@ function placedConflicts(dossier: Dossier, c: CaseFile, result: CaseResult, name
   return result.conflicts.map(({ evidence: id, answered, by }) => {
     const item = result.items.find((one) => one.id === id);
     const given = c.evidence.find((one) => one.id === id);
-    const mention = item?.mentions[0] && mentionAt(dossier.facts, item.mentions[0].ref)?.mention;
-    const said = mention && saidPhrase(mention, given?.states, names.wording);
+    const at = item?.mentions[0] && mentionAt(dossier.facts, item.mentions[0].ref);
+    const said = at && saidPhrase(at.mention, given?.states, names.wording, langOf(at.record.language));
     const words = names.wording.proof.conflicts;
-    const placeOf = (id: string | undefined, without: string) => (id === undefined ? without : names.place(id));
+    const placeOf = (id: string | undefined, without: string) =>
+      id === undefined ? without : names.place(id);
     const what: Phrase =
       given?.kind === 'negative'
         ? words.speaksAgainst(names.item(id), placeOf(given.against, words.thePlace))

@@ -103,7 +103,13 @@ export function provenanceSheet(
     path: pathThrough(keys.map((key) => [edge(key, 'in'), edge(key, 'out')])),
   }));
   const height = Math.ceil(Math.max(...[...nodes.values()].map((node) => node.y + node.height / 2)) + 4);
-  return { width: provenanceSize.width, height, boxes, lines, headings: headingsOf(grid, graph, left, columnWords) };
+  return {
+    width: provenanceSize.width,
+    height,
+    boxes,
+    lines,
+    headings: headingsOf(grid, graph, left, columnWords),
+  };
 }
 
 /** Items first, then each box one column beyond what leads to it; who spoke stands in the last. */

@@ -72,8 +72,7 @@ export function provenanceOf(facts: Pick<Facts, 'records'>, items: readonly Item
 function rootSource(root: Root): Source {
   const key = `root:${root.key}`;
   if (root.kind === 'person') return { key, kind: 'person', person: root.of };
-  if (root.kind === 'described')
-    return { key, kind: 'described', record: root.of, text: root.label ?? '' };
+  if (root.kind === 'described') return { key, kind: 'described', record: root.of, text: root.label ?? '' };
   return { key, kind: 'unknown', record: root.of };
 }
 

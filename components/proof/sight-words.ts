@@ -26,7 +26,14 @@ export function sightWords(fix: Fix, names: Namer, item: (id: string) => ItemNam
     summary: [
       t.meets(mark!.independent, names.placeAndKind(mark!.place)),
       ...(above.length > 0
-        ? [t.reach(above.map(({ independent, place }) => ({ n: independent, placeAndKind: names.placeAndKind(place) })))]
+        ? [
+            t.reach(
+              above.map(({ independent, place }) => ({
+                n: independent,
+                placeAndKind: names.placeAndKind(place),
+              })),
+            ),
+          ]
         : []),
       ...(missing > 0 ? [t.passBy(missing)] : []),
     ].join(' '),

@@ -46,7 +46,11 @@ export function stateWords(states: string | undefined, { words, proof }: Wording
 }
 
 /** The reading of a statement as a bare line for a drawing, if it quotes one. */
-export function readingOf(mention: Mention, states: string | undefined, wording: Wording): string | undefined {
+export function readingOf(
+  mention: Mention,
+  states: string | undefined,
+  wording: Wording,
+): string | undefined {
   const quotes = (saidPhrase(mention, states, wording) ?? []).flatMap((part) =>
     typeof part === 'object' && 'quote' in part ? [part.quote] : [],
   );
