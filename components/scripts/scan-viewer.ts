@@ -1,4 +1,4 @@
-/** The scans of a page one after another in a dialog, to be enlarged and moved about beside their transcription. */
+/** The scans of a page one after another in a dialog, to be enlarged and moved about. */
 import { followPointers } from './scan-pointer.ts';
 import { moved, whole, zoomed, type Size, type View } from './scan-view.ts';
 
@@ -82,10 +82,8 @@ export function openScansIn(dialog: HTMLDialogElement): void {
     button.addEventListener('click', () => actions[does]?.());
   }
   dialog.addEventListener('keydown', (event) => {
-    const beside = event.target instanceof Element && event.target.closest('.scan-beside') !== null;
     const action = keys[event.key];
-    // Arrows and pages turn the transcription while it is the one being read.
-    if (!action || event.ctrlKey || event.metaKey || event.altKey || (beside && event.key.length > 1)) return;
+    if (!action || event.ctrlKey || event.metaKey || event.altKey) return;
     event.preventDefault();
     action();
   });

@@ -41,7 +41,6 @@ export const records = {
     previous: 'Previous scan',
     next: 'Next scan',
     close: 'Close',
-    beside: 'What it says',
   },
   noScan: 'No image of it is shown here.',
   transcription: 'Transcription',

@@ -37,7 +37,6 @@ export const records: typeof English = {
     previous: 'Forrige bilde',
     next: 'Neste bilde',
     close: 'Lukk',
-    beside: 'Hva det står',
   },
   noScan: 'Det vises ikke noe bilde av den her.',
   transcription: 'Avskrift',
