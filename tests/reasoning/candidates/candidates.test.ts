@@ -245,7 +245,7 @@ describe('after the departure', () => {
       });
     expect(rowOf(search('1865/1880'), 'afterwards')).toMatchObject({
       agreement: 'not there',
-      b: 'search s1, nothing found',
+      b: 's1',
     });
     expect(rowOf(search('1865/1880'), 'afterwards')!.weight).toBeCloseTo(Math.log2(0.685 / 0.47), 10);
     expect(rowOf(search('1831/1858'), 'afterwards')!.verdict).toBe('unsaid');
