@@ -84,11 +84,14 @@ function drawnView(
   const reach = (Math.hypot(width, height) / 2 / scale) * 1.15;
   const within = (all: Shape[]) =>
     all.filter((shape) => boundsReach(shape.bounds, centre as [number, number], reach));
-  const slack = widthKm > 2500 ? 0.8 : 0.5;
+  // A coast across an ocean is drawn coarser: what a page weighs is mostly its shores.
+  const ocean = widthKm > 2500;
+  const slack = ocean ? 1.5 : 0.5;
+  const grain = ocean ? 1 : 0.5;
   const behind: [number, number] = [middle.lon > 0 ? middle.lon - 180 : middle.lon + 180, -middle.lat];
   const frame = { centre: [middle.lon, middle.lat], scale, at, edges } as const;
   const draw = (shapes: readonly Shape[], slack: number, speck = 0) => {
-    const pen = new Pen(slack);
+    const pen = new Pen(slack, grain);
     const [cut, whole] = [geoPath(projection, pen as never), geoPath(shortcut, pen as never)];
     const leavesMark = inView(frame, speck);
     for (const shape of shapes)

@@ -2,14 +2,16 @@
 
 type Dot = readonly [number, number];
 
-/** Collects the lines of a drawing and writes them thinned: steps from dot to dot, to half a unit. */
+/** Collects the lines of a drawing and writes them thinned: steps from dot to dot, to a unit or half of one. */
 export class Pen {
   private readonly lines: { dots: Dot[]; closed: boolean }[] = [];
   private readonly slack: number;
+  private readonly grain: number;
   private dots: Dot[] = [];
-  /** `slack` is how far, in units of the drawing, a line may stray from the true one. */
-  constructor(slack: number) {
+  /** How far, in units of the drawing, a line may stray from the true one, and the unit its dots are rounded to. */
+  constructor(slack: number, grain: 0.5 | 1 = 0.5) {
     this.slack = slack;
+    this.grain = grain;
   }
   moveTo(x: number, y: number): void {
     this.end(false);
@@ -21,6 +23,10 @@ export class Pen {
   closePath(): void {
     this.end(true);
   }
+  /** In halves of a unit. */
+  private rounded(n: number): number {
+    return Math.round(n / this.grain) * this.grain * 2;
+  }
   private end(closed: boolean): void {
     if (this.dots.length > 1) this.lines.push({ dots: this.dots, closed });
     this.dots = [];
@@ -31,7 +37,7 @@ export class Pen {
     let out = '';
     for (const { dots, closed } of this.lines) {
       if (closed && tiny(dots)) continue;
-      const kept = thinned(dots, this.slack).map(([x, y]): Dot => [Math.round(x * 2), Math.round(y * 2)]);
+      const kept = thinned(dots, this.slack).map(([x, y]): Dot => [this.rounded(x), this.rounded(y)]);
       let [x, y] = kept[0]!;
       let steps = '';
       for (const [nx, ny] of kept.slice(1)) {
