@@ -2,6 +2,7 @@
 import { existsSync, mkdirSync, readFileSync, rmdirSync, rmSync, statSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import { InvalidArgumentError, Option } from 'commander';
+import { digestOfInputs, rememberMade, stillStands } from '../exports/site/inputs.ts';
 import { takeLock } from '../exports/site/lock.ts';
 import { mend, swapIn } from '../exports/site/swap.ts';
 import { targetAt } from '../exports/site/target.ts';
@@ -34,6 +35,9 @@ const options = verb(
   .parse()
   .opts<{ content: string; out: string; base: string; portable?: string | true; today: string }>();
 
+/** Where the project remembers what sites were made from. */
+const memory = join(projectRoot, 'node_modules', '.whence', 'made');
+
 await exitWith(async () => {
   const target = targetAt(options.out, options.content, projectRoot);
   const zip =
@@ -56,6 +60,8 @@ await exitWith(async () => {
     mend(target);
     if (zip) clearZip(zip);
     mkdirSync(work, { recursive: true });
+    const inputs = digestOfInputs(options.content, projectRoot, [options.today, options.base]);
+    const unchanged = !zip && stillStands(memory, target.folder, inputs);
     const code = await interruption.guard(
       startMaking({
         content: options.content,
@@ -63,15 +69,24 @@ await exitWith(async () => {
         base: options.base,
         work,
         portable: zip !== undefined,
+        unchanged,
         unwritten: 'No site was written; the earlier one, if there is one, is as it was.',
       }),
     );
     if (code !== 0) return code;
+    if (unchanged) {
+      finished = true;
+      process.stdout.write(
+        `The site in ${shortest(target.folder)} is as it was: whole, and made from just this.\n`,
+      );
+      return 0;
+    }
     const packed = join(work, 'site.zip');
     const sum = zip && readFileSync(`${packed}.sha256`, 'utf8');
     if (zip) stageZip(packed, zip);
     const kept = swapIn(join(work, 'site'), target);
     if (zip) placeZip(zip, sum!);
+    rememberMade(memory, target.folder, inputs);
     finished = true;
     if (kept.length > 0)
       process.stdout.write(`Kept in the folder, though not of the site: ${kept.join(', ')}.\n`);

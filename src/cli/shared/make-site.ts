@@ -31,6 +31,8 @@ export interface SiteOrder {
   work: string;
   /** Whether the site is also packed into `site.zip` within the private folder, its SHA-256 in `site.zip.sha256`. */
   portable?: boolean;
+  /** The site is there already, whole and from the same inputs: only the check is wanted. */
+  unchanged?: boolean;
   /** What is said, after the errors, of that which was not written because of them. */
   unwritten: string;
 }
@@ -40,7 +42,9 @@ process.on('disconnect', () => process.exit(2));
 process.channel?.unref();
 
 await exitWith(async () => {
-  const { content, today, base, work, portable, unwritten } = JSON.parse(process.argv[2]!) as SiteOrder;
+  const { content, today, base, work, portable, unwritten, unchanged } = JSON.parse(
+    process.argv[2]!,
+  ) as SiteOrder;
   const progress = progressOn(process.stderr);
   progress.say('Checking …');
   const corpus = loadCorpus(content);
@@ -55,6 +59,12 @@ await exitWith(async () => {
     ahead.stop();
     process.stdout.write(`${tally(findings)}. ${unwritten}\n`);
     return 1;
+  }
+
+  if (unchanged) {
+    ahead.stop();
+    process.stdout.write(`${tally(findings)}. Nothing has changed.\n`);
+    return 0;
   }
 
   progress.say('Laying out the pages …');
