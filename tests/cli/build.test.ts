@@ -17,6 +17,8 @@ import { goodContent } from '../corpus/content.ts';
 
 const project = resolve(import.meta.dirname, '../..');
 let work: string;
+/** What lies in it once both sites have been built. */
+const there = ['content', 'elsewhere', 'one', 'one.zip', 'one.zip.sha256', 'two.zip', 'two.zip.sha256'];
 beforeAll(async () => {
   work = mkdtempSync(join(tmpdir(), 'whence-build-'));
   lay(content);
@@ -31,6 +33,7 @@ afterAll(() => rmSync(work, { recursive: true, force: true }));
 /** A family with someone living in it: a child who told something and whom a record names. */
 const content: Record<string, string> = {
   ...goodContent,
+  'site.yaml': `${goodContent['site.yaml']}address: https://family.example/phelan\n`,
   'people/people.yaml': `${goodContent['people/people.yaml']}- { id: alice-verran, name: Alice Verran, living: true, parents: [maurice-phelan], mentions: [letter#m2] }\n`,
   'records/deed.md': goodContent['records/deed.md']!.replace(
     'mentions:\n',
@@ -122,17 +125,21 @@ describe('build', () => {
   beforeAll(async () => {
     one = join(work, 'one');
     const [first, second] = await Promise.all([
-      build(['--content', 'content', '--out', 'one']),
-      build(['--content', join(work, 'content'), '--out', '../elsewhere/deep/two'], {
-        cwd: tmpdir(),
-        env: {
-          INIT_CWD: join(work, 'content'),
-          TZ: 'Pacific/Auckland',
-          LANG: 'nb_NO.UTF-8',
-          LC_ALL: 'nb_NO.UTF-8',
+      build(['--content', 'content', '--out', 'one', '--portable']),
+      build(
+        ['--content', join(work, 'content'), '--out', '../elsewhere/deep/two', '--portable', '../two.zip'],
+        {
+          cwd: tmpdir(),
+          env: {
+            INIT_CWD: join(work, 'content'),
+            TZ: 'Pacific/Auckland',
+            LANG: 'nb_NO.UTF-8',
+            LC_ALL: 'nb_NO.UTF-8',
+          },
         },
-      }),
+      ),
     ]);
+    writeFileSync(join(work, 'elsewhere/notes.zip'), 'mine');
     expect(first).toMatchObject({ code: 0, err: '' });
     expect(second).toMatchObject({ code: 0, err: '' });
     expect(first.out).toContain('The site is in one');
@@ -146,11 +153,23 @@ describe('build', () => {
         'records/deed.html',
         'cases/phelan.html',
         'media/deed.jpg',
+        'feed.xml',
+        'sitemap.xml',
+        'cards/cases/phelan.png',
         'whence.json',
       ]),
     );
-    expect(readdirSync(work).sort()).toEqual(['content', 'elsewhere', 'one']);
+    expect(readdirSync(work).sort()).toEqual(there);
     expect(readdirSync(join(work, 'elsewhere/deep'))).toEqual(['two']);
+  });
+
+  test('so does the zip of it, which bears its checksum beside it', () => {
+    const zip = readFileSync(join(work, 'one.zip'));
+    expect(zip.equals(readFileSync(join(work, 'two.zip')))).toBe(true);
+    const sum = createHash('sha256').update(zip).digest('hex');
+    expect(readFileSync(join(work, 'one.zip.sha256'), 'utf8')).toBe(`${sum}  one.zip\n`);
+    expect(readFileSync(join(work, 'two.zip.sha256'), 'utf8')).toBe(`${sum}  two.zip\n`);
+    expect(zip.includes(Buffer.from('The Phelans/START HERE.html'))).toBe(true);
   });
 
   test('no byte of it says where it was made', () => {
@@ -187,7 +206,7 @@ describe('build', () => {
     expect(bytes(one)).toEqual(before);
     const fresh = await build(['--content', 'content', '--out', 'new/site']);
     expect(fresh.code).toBe(1);
-    expect(readdirSync(work).sort()).toEqual(['content', 'elsewhere', 'one']);
+    expect(readdirSync(work).sort()).toEqual(there);
   });
 
   test('mended, it replaces the earlier site; a base changes only the page for what isn’t there; other files stay', async () => {
@@ -215,6 +234,12 @@ describe('build', () => {
       ['--content', 'content', '--out', join(project, 'src/site')],
       'project’s own files',
     ],
+    [
+      'a zip over a file of somebody’s',
+      ['--content', 'content', '--out', 'new', '--portable', 'elsewhere/notes.zip'],
+      'no earlier zip of Whence',
+    ],
+    ['a zip that is none', ['--portable', 'site.tar'], 'ends in .zip'],
     ['a base that is no path', ['--base', 'a b'], 'A base is the path of an address'],
     ['a day that is none', ['--today', '2026-02-30'], 'day of the calendar'],
     ['an option that is none', ['--contnet', 'x'], '--content'],
@@ -222,7 +247,7 @@ describe('build', () => {
     const { code, err } = await build(args);
     expect(err).toContain(said);
     expect(code).toBe(2);
-    expect(readdirSync(work).sort()).toEqual(['content', 'elsewhere', 'one']);
+    expect(readdirSync(work).sort()).toEqual(there);
   });
 
   test('nothing private is left in the project', () => {
