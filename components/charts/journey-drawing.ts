@@ -86,7 +86,7 @@ export function journeyDrawing(
   // Where marks fall together, the firmest stands on top.
   origins.sort((a, b) => Number(b.standing === 'established') - Number(a.standing === 'established'));
   const named = new Set(origins.map(({ stop }) => stop.place));
-  const groups = clustered(origins, 15 * format.mark);
+  const groups = clustered(origins, 24 * format.mark);
   const stops = clustered(
     [...points.values()]
       .filter(({ stop }) => !named.has(stop.place))
@@ -94,6 +94,12 @@ export function journeyDrawing(
       .sort((a, b) => b.weight - a.weight || (a.stop.place < b.stop.place ? -1 : 1)),
     9 * format.mark,
   );
+
+  // Lines run between the marks that are drawn, so that those of places too close to tell apart are one line.
+  const standsAt = new Map<string, Stop>();
+  for (const group of [...stops, ...groups])
+    for (const { stop } of group) standsAt.set(stop.place, group[0]!.stop);
+  const drawnAt = (stop: Stop): Stop => standsAt.get(stop.place) ?? stop;
 
   // Names stand on the side away from the middle of the content, so that lines between both shores stay clear.
   const all = [...origins, ...stops.flat()];
@@ -131,10 +137,12 @@ export function journeyDrawing(
     view,
     format,
     washes: [...washes].filter((path) => path !== ''),
-    ways: [...new Set(journeys.filter((j) => j.stops.length > 1).map((j) => line(j.stops)))],
+    ways: [...new Set(journeys.map((j) => line(j.stops.map(drawnAt))))].filter((d) => d.includes('L')),
     sights: [
       ...new Set(
-        journeys.flatMap(({ origin, stations }) => (origin ? stations.map((s) => line([s, origin])) : [])),
+        journeys.flatMap(({ origin, stations }) =>
+          origin ? stations.map((station) => line([station, origin].map(drawnAt))) : [],
+        ),
       ),
     ],
     stops: stops.map(([first]) => ({ x: first!.x, y: first!.y })),
