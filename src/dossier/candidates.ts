@@ -273,8 +273,7 @@ function few({ value, low, high }: Estimate, { candidates: say, everywhere }: Wo
 /** “70,000 (14,000–350,000)”: in how many places one would be. */
 function rare({ value, low, high }: Estimate, { candidates: say, everywhere }: Wording): string {
   const most = 1e9;
-  const places = (n: number) =>
-    1 / n >= most ? say.thousandMillion : everywhere.figures(twoFigures(1 / n));
+  const places = (n: number) => (1 / n >= most ? say.thousandMillion : everywhere.figures(twoFigures(1 / n)));
   return 1 / value >= most ? say.orMore(places(value)) : `${places(value)} (${places(high)}–${places(low)})`;
 }
 

@@ -106,7 +106,10 @@ function oneCase(facts: Facts, c: Case, result: CaseResult, paint: Paint): strin
   if (result.place === null) return `${lines.join('\n')}\n`;
   const missed = result.points.filter((point) => !point.holds);
   for (const [i, point] of missed.entries())
-    say(i === 0 ? 'reviewer' : '', `✗ ${pointTitle(point.point, english)}. ${english.points.because(point.said)}`);
+    say(
+      i === 0 ? 'reviewer' : '',
+      `✗ ${pointTitle(point.point, english)}. ${english.points.because(point.said)}`,
+    );
   if (missed.length === 0) say('reviewer', 'every reviewer’s point holds.');
   return `${lines.join('\n')}\n`;
 }

@@ -64,7 +64,8 @@ const reasons: WordsFor<ReasonValues> = {
     `${name} says no more than the father’s name, which about ${Number((share * 1000).toPrecision(2))} in 1,000 bore`,
 
   'people-counted': ({ people, place }) => `${figures(people)} were counted in ${place}`,
-  'people-usual': ({ people, kind, place }) => `about ${figures(people)} people in a ${kind} such as ${place}`,
+  'people-usual': ({ people, kind, place }) =>
+    `about ${figures(people)} people in a ${kind} such as ${place}`,
   'no-place-said': ({ people }) => `taken as ${figures(people)} people, since the record says no place`,
   'size-not-known': ({ people, place }) =>
     `taken as ${figures(people)} people, since the size of ${place} is not known`,
@@ -125,7 +126,10 @@ export const identity = {
   reason,
   /** Reasons of one line, one after another. */
   reasons: (all: readonly Reason[]): string =>
-    all.map((one) => reason(one).replace(/\.$/, '')).filter(Boolean).join('; '),
+    all
+      .map((one) => reason(one).replace(/\.$/, ''))
+      .filter(Boolean)
+      .join('; '),
   perThousand,
   /** How two values agree: “same year”, “variant, within 1 year”. */
   level: (level: string): string => levels[level] ?? level.replace(/-/g, ' '),

@@ -86,11 +86,9 @@ export const proof = {
   },
 
   provenance: {
-    label:
-      'Where the information of each cited item comes from; the list below says the same in words.',
+    label: 'Where the information of each cited item comes from; the list below says the same in words.',
     meet: 'Follow the lines from each item to its sources. Where two items run into one box, they rest on one source and are not independent; such boxes have a heavy outline.',
-    apart:
-      'Follow the lines from each item to its sources. No two items run for certain into one box.',
+    apart: 'Follow the lines from each item to its sources. No two items run for certain into one box.',
     key: 'Boxes: plain, an original record; with a second line at the left, a copy; with a cut corner, somebody’s own account; open at the right, an exemplar not examined; rounded, who spoke. Unbroken lines are certain, broken ones only possible.',
     inWords: 'The provenance in words',
     perhaps: 'perhaps ',
@@ -157,7 +155,8 @@ export const proof = {
     from: 'From',
     noRecordSays: 'no record says',
     everyone: (family: string): string => `Everyone beside ${family}`,
-    left: (n: number): string => (n === 1 ? ', with 1 other who comes back' : `, with ${n} others who come back`),
+    left: (n: number): string =>
+      n === 1 ? ', with 1 other who comes back' : `, with ${n} others who come back`,
   },
 
   check: {
@@ -179,6 +178,8 @@ export const proof = {
 
   notes: {
     none: 'Nothing is cited on this page yet.',
+    all: (n: number): string =>
+      n === 1 ? 'The note, with its record' : `All ${n} notes, with their records`,
     record: 'Record',
     recordOf: (number: number): string => `The record of note ${number}`,
   },

@@ -59,7 +59,12 @@ export const pairs = {
   ],
   direct: (who: Phrase, why: Phrase): Phrase => [...who, ' ', ...why, '.'],
   dependent: (who: Phrase, why: Phrase): Phrase => [...who, ' are not independent: ', ...why, '.'],
-  undetermined: (who: Phrase, why: Phrase): Phrase => [...who, ' cannot be called independent: ', ...why, '.'],
+  undetermined: (who: Phrase, why: Phrase): Phrase => [
+    ...who,
+    ' cannot be called independent: ',
+    ...why,
+    '.',
+  ],
   /** Pairs lifted by an argument, with the doubt that it answers. */
   doubt: (who: Phrase, why: Phrase): Phrase =>
     why.length > 0 ? [...who, ', although ', ...why, ':'] : [...who, ':'],

@@ -109,7 +109,9 @@ export const candidates: typeof English = {
     `én av omtrent ${figures(families)} familier, og ${found === 0.5 ? 'like sannsynlig som ikke' : inHundred(found)} blant dem i det hele tatt`,
   silent: (all) => `Står ikke hos begge og veier derfor ingenting: ${all.join(', ')}.`,
   leftOut: (n) =>
-    n === 1 ? 'Ett barn til er nevnt enn det som sammenlignes.' : `${capital(numberWord(n))} barn til er nevnt enn de som sammenlignes.`,
+    n === 1
+      ? 'Ett barn til er nevnt enn det som sammenlignes.'
+      : `${capital(numberWord(n))} barn til er nevnt enn de som sammenlignes.`,
   from: 'Fra ',
 
   tells: (name) => `slik ${name} forteller`,
@@ -119,8 +121,7 @@ export const candidates: typeof English = {
   childOf: (years) => (years === '' ? 'et barn' : `et barn, ${years}`),
   orderAsHere: (same, pairs) => (same === pairs ? 'som her' : `${same} av ${pairs} par som her`),
 
-  stillThere: (by) =>
-    `Utvandreren var her innen ${by}; dette barnet er der senere og er altså en annen:`,
+  stillThere: (by) => `Utvandreren var her innen ${by}; dette barnet er der senere og er altså en annen:`,
   saidAbroad: 'En kilde der oppgir at dette barnet er utenlands:',
   lookedFor: (by) =>
     `Utvandreren var her innen ${by}; dette barnet er lett etter der etter det, uten å bli funnet:`,

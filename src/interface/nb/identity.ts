@@ -96,8 +96,7 @@ const reasons: WordsFor<ReasonValues> = {
   'either-side-of-a-migration': () => 'på hver sin side av utvandringen',
 
   'one-does-not-say': () => 'den ene sier ingenting om det',
-  'patronymic-beside-family-name': () =>
-    'et farsnavn og et gårds- eller slektsnavn kan tilhøre samme person',
+  'patronymic-beside-family-name': () => 'et farsnavn og et gårds- eller slektsnavn kan tilhøre samme person',
   'married-in-between': () => 'en kvinne kan ha giftet seg i mellomtiden',
   'years-apart': ({ years }) => (years === 1 ? 'ett år fra hverandre' : `${years} år fra hverandre`),
   'surname-agrees-too': () => 'etternavnet stemmer også',
@@ -120,8 +119,7 @@ const reasons: WordsFor<ReasonValues> = {
     `ingen av barna som er kjent her, er blant de ${children} som kandidatens kilder nevner`,
   'departure-not-known': () => 'det er ikke kjent når utvandreren reiste',
   'no-child-who-could-be': () => 'kandidatens kilder nevner ikke noe barn som kan være utvandreren',
-  'nothing-later-entered': () =>
-    'ingen senere kilde derfra er ført inn, og ikke noe søk etter en heller',
+  'nothing-later-entered': () => 'ingen senere kilde derfra er ført inn, og ikke noe søk etter en heller',
   'there-afterwards': () => 'den som er der etter at utvandreren var kommet hit, er en annen',
   'said-to-be-abroad': () => 'en kilde der oppgir at vedkommende er utenlands',
   'looked-for-afterwards': () => 'lett etter der etter avreisen uten å bli funnet',

@@ -171,6 +171,7 @@ export const proof: typeof English = {
 
   notes: {
     none: 'Ingenting er henvist til på denne siden ennå.',
+    all: (n) => (n === 1 ? 'Noten, med kilden' : `Alle ${n} noter, med kildene`),
     record: 'Kilde',
     recordOf: (number) => `Kilden i note ${number}`,
   },

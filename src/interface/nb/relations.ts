@@ -18,7 +18,9 @@ export const roots: typeof EnglishRoots = {
 
 /** “bygger begge på” after the names, “begge bygger på” in a clause of its own. */
 const shared = (verb: string, rest: string, both: boolean, how: 'direct' | 'clause'): string =>
-  how === 'direct' ? `${verb} ${both ? 'begge' : 'alle'} ${rest}` : `${both ? 'begge' : 'alle'} ${verb} ${rest}`;
+  how === 'direct'
+    ? `${verb} ${both ? 'begge' : 'alle'} ${rest}`
+    : `${both ? 'begge' : 'alle'} ${verb} ${rest}`;
 
 export const pairs: typeof EnglishPairs = {
   sameRecord: (record, both, how) => [shared('kommer', 'fra én kilde, ', both, how), record],

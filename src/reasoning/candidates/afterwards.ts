@@ -74,8 +74,7 @@ export function afterwards(facts: Facts, subject: string, found: Found, shores: 
       coverage !== undefined &&
       (daySpan(coverage).last ?? -Infinity) > left,
   );
-  if (without.length + searched.length === 0)
-    return none({ key: 'nothing-later-entered' });
+  if (without.length + searched.length === 0) return none({ key: 'nothing-later-entered' });
   return {
     level: 'not there',
     said: [

@@ -192,11 +192,7 @@ export function siblingsTrait(matched: readonly Matched[], here: Family, given: 
   });
   const k = matched.filter((one) => one.sought).length;
   const names = matched.flatMap((one) => (one.pair ? [fullest(one.pair[0].names)?.given ?? ''] : []));
-  return childrenTrait(
-    { key: 'children', names, found: k, of: all.length },
-    all,
-    k,
-  );
+  return childrenTrait({ key: 'children', names, found: k, of: all.length }, all, k);
 }
 
 /** Whether the children were born in the same order. */

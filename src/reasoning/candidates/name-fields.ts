@@ -161,9 +161,7 @@ export function fathersOf(family: Family, norse: boolean): Naming[] {
           const husbands = one?.sex === 'F' && one === family.child ? family.spouse : [];
           if (husbands.some((husband) => alike(name, husband))) return [];
           const father = name.patronymic ? fathersName(name.surname) : undefined;
-          return father === undefined
-            ? []
-            : [{ ...name, given: father, surname: '', toldBy: name.surname }];
+          return father === undefined ? [] : [{ ...name, given: father, surname: '', toldBy: name.surname }];
         }),
       );
   const named = family.father.filter(({ given }) => given !== '');

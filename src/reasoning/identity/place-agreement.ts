@@ -64,7 +64,8 @@ export function placesJudged(
     return ['part', { key: 'lies-in', inner: name(inner), outer: name(outer) }];
   }
   const overlapping = pairs.find(([one, other]) => containment.overlap(one, other));
-  if (overlapping) return ['close', { key: 'share-ground', a: name(overlapping[0]), b: name(overlapping[1]) }];
+  if (overlapping)
+    return ['close', { key: 'share-ground', a: name(overlapping[0]), b: name(overlapping[1]) }];
   for (const [one, other] of pairs) {
     const shared = containment
       .outward(one)

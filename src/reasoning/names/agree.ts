@@ -90,7 +90,7 @@ function sameFather(
   its: Patronymic,
 ): NameAgreement | undefined {
   const spelledAlike = mine.spellings.some((spelling) => its.spellings.includes(spelling));
-  if (spelledAlike && mine.of === its.of) 
+  if (spelledAlike && mine.of === its.of)
     return agreement('same', 0, { key: 'one-patronymic', a: a.written, b: b.written });
   const forms = shared(mine.fathers, its.fathers);
   if (!forms || forms.some(({ kind }) => kind === 'diminutive' || kind === 'interchangeable'))
@@ -166,7 +166,8 @@ function bySecondName(a: PreparedName, b: PreparedName): NameAgreement | undefin
       if (level !== 'exact' && level !== 'same') continue;
       const why = { key: 'further-name-of', name: capital(one.stem), of: other.written } as const;
       const text = `${why.name} ${why.of}`;
-      if (best && (similarity < best.similarity || (similarity === best.similarity && text >= told))) continue;
+      if (best && (similarity < best.similarity || (similarity === best.similarity && text >= told)))
+        continue;
       best = agreement('variant', similarity, why);
       told = text;
     }
