@@ -139,10 +139,10 @@ describe('build', () => {
         },
       ),
     ]);
-    writeFileSync(join(work, 'elsewhere/notes.zip'), 'mine');
     expect(first).toMatchObject({ code: 0, err: '' });
     expect(second).toMatchObject({ code: 0, err: '' });
     expect(first.out).toContain('The site is in one');
+    writeFileSync(join(work, 'elsewhere/notes.zip'), 'mine');
   });
 
   test('twice the same content, at once and from different places, zones and languages, gives the same bytes', () => {
