@@ -4,7 +4,6 @@ import {
   sayEventDate,
   sayLifeYears,
   saySpan,
-  sayWhen,
   sayYears,
   type Span,
 } from '../../src/interface/say-date.ts';
@@ -15,11 +14,6 @@ export { yearOf } from '../../src/interface/say-date.ts';
 /** A date as a reader would say it: `1871-04-11` is “11 April 1871”, `1840~` “about 1840”, `../1850` “by 1850”. */
 export function dateInWords(date: string): string {
   return sayEventDate(date, wording().dates);
-}
-
-/** A date with the word that puts something at it: “on 2 May 1864”, “in 1864”, “about 1840”. */
-export function whenInWords(date: string): string {
-  return sayWhen(date, wording().dates);
 }
 
 /** A stretch of years as a series or search has it: `1863/1865` is “1863–1865”, `1867/..` “1867 onward”. */

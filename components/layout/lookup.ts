@@ -8,16 +8,6 @@ import { daySpan, edtfProblem } from '../../src/model/edtf.ts';
 import { byText } from './words.ts';
 import { yearOf } from './dates.ts';
 
-/** A place’s name with what it lies in, smallest first: “Knockmahon, Kill, County Waterford, Ireland”. */
-export function placeInFull(dossier: Dossier, id: string, levels = Infinity): string {
-  const view = dossier.places.get(id);
-  if (!view) return nameOfPlace(dossier, id);
-  return view.path
-    .slice(0, levels)
-    .map((step) => nameOfPlace(dossier, step))
-    .join(', ');
-}
-
 /** The name of a place, also of one nothing refers to. */
 export function nameOfPlace(dossier: Dossier, id: string): string {
   return (dossier.places.get(id)?.place ?? dossier.facts.places.get(id))?.name ?? id;

@@ -1,8 +1,6 @@
 /** The words the pages use for the values of the content contract, so that one value is called one thing everywhere. */
 import { currentDossier, isDossierProvided } from '../../src/dossier/current.ts';
 import { english } from '../../src/interface/index.ts';
-import type { SourceRecord } from '../../src/model/record.ts';
-import type { Search } from '../../src/model/search.ts';
 import { langOf } from './wording.ts';
 
 export { plainWords } from '../../src/interface/plain-words.ts';
@@ -15,33 +13,10 @@ export function langOfWord(own: string, said: string): string | undefined {
   return own === said ? langOf() : undefined;
 }
 
-export const seenWords: Record<NonNullable<SourceRecord['seen']>, string> = {
-  original: english.words.seen('original'),
-  image: english.words.seen('image'),
-  film: english.words.seen('film'),
-  transcript: english.words.seen('transcript'),
-  report: english.words.seen('report'),
-};
-
-export const resultWords: Record<Search['result'], string> = {
-  found: english.words.result('found'),
-  'not-found': english.words.result('not-found'),
-  unreadable: english.words.result('unreadable'),
-  unavailable: english.words.result('unavailable'),
-};
-
-/** “a”, “a and b”, “a, b and c”. */
-export function listInWords(items: readonly string[]): string {
-  if (items.length < 2) return items[0] ?? '';
-  return `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
-}
-
 /** “1 record”, “3 records”; the plural of a word that does not end in s is given. */
 export function count(n: number, one: string, many = `${one}s`): string {
   return `${n} ${n === 1 ? one : many}`;
 }
-
-export { numberWord as numberInWords } from '../../src/dossier/words.ts';
 
 /** An age as the contract has it, in the language of the site. */
 export function ageInWords(age: string | number): string {

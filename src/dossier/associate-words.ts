@@ -57,8 +57,3 @@ export function rolesInYears(
 export function aboutSoMany(mean: number, { associates: t }: Wording = english): string {
   return mean < 0.01 ? t.hardlyAny : t.about(mean >= 10 ? mean : Number(mean.toPrecision(2)));
 }
-
-/** A whole number with commas. */
-export function grouped(n: number): string {
-  return english.everywhere.figures(n);
-}

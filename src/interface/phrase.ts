@@ -2,7 +2,10 @@
 
 /** A part that leads somewhere, is quoted from a record, or carries the mark of a numbered note with what the note says. */
 export type Part =
-  string | { text: string; href: string } | { quote: string; lang?: string | undefined } | { note: number; html: string };
+  | string
+  | { text: string; href: string }
+  | { quote: string; lang?: string | undefined }
+  | { note: number; html: string };
 export type Phrase = readonly Part[];
 
 /** The phrase as plain text; quotations in quotation marks, note marks left out. */

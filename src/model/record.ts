@@ -126,12 +126,10 @@ export type Media = z.output<typeof media>;
 /** The front matter of `records/<id>.md`. */
 export const recordFile = z.strictObject({
   title: text,
-  language: languageTag
-    .optional()
-    .meta({
-      description:
-        'The language the record is written in, such as la or nb, where it is not that of your writing.',
-    }),
+  language: languageTag.optional().meta({
+    description:
+      'The language the record is written in, such as la or nb, where it is not that of your writing.',
+  }),
   cite: citation.optional(),
   form: z.enum(['original', 'derivative', 'authored']),
   derivedFrom: listOf(derivation).default([]),

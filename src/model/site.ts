@@ -6,12 +6,9 @@ export const siteFile = z.strictObject({
   title: text.default('A place of origin'),
   description: text.optional(),
   language: languageTag.default('en'),
-  interface: z
-    .enum(['en', 'nb'])
-    .optional()
-    .meta({
-      description: 'The language the site speaks by itself, where it is not that of your writing: en or nb.',
-    }),
+  interface: z.enum(['en', 'nb']).optional().meta({
+    description: 'The language the site speaks by itself, where it is not that of your writing: en or nb.',
+  }),
   address: z
     .string()
     .regex(/^https?:\/\/[^\s?#"<>]+$/, {

@@ -1,7 +1,6 @@
 /** What the reasoning answers, in plain data. Nothing here knows about files or pages. */
 import type { PointSaid } from '../model/point-said.ts';
 
-
 /** Where information comes from. `key` is unique over the corpus; equal keys are one root. */
 export interface Root {
   key: string;
