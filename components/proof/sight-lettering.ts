@@ -202,7 +202,7 @@ export function missLettering(miss: Miss, names: SheetNames, sheet: Composition,
   const x = end.x + size.small;
   const room = width - x - 4;
   const place = miss.place === null ? names.words.speaksAgainstMark : names.place(miss.place);
-  const set = Math.max(size.main * 0.8, Math.min(size.main, room / widthOf(place, 1)));
+  const set = Math.max(size.small, Math.min(size.main, room / widthOf(place, 1)));
   return [
     {
       text: fitted(place, set, room),

@@ -81,6 +81,7 @@ export const candidates = {
   intro:
     'Families found in the origin’s own records, beside the family as the new country’s records alone know it. What only a candidate’s records say is no agreement.',
   howCompared: 'How they are compared',
+  sideBySide: 'Side by side, field by field',
   what: 'What',
   knownHere: 'Known in the new country',
   newCountry: 'New country',

@@ -80,6 +80,7 @@ export const candidates: typeof English = {
   intro:
     'Familier funnet i opphavsstedets egne kilder, ved siden av familien slik bare kildene i det nye landet kjenner den. Det som bare kandidatens kilder sier, er ingen overensstemmelse.',
   howCompared: 'Slik sammenlignes de',
+  sideBySide: 'Side om side, punkt for punkt',
   what: 'Hva',
   knownHere: 'Kjent i det nye landet',
   newCountry: 'Nye landet',
