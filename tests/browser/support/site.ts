@@ -67,6 +67,7 @@ export const kinds: readonly { kind: string; path: RegExp; examples: readonly st
     'examples',
     'ids',
     'about',
+    'style',
     '404',
   ].map((name) => ({ kind: name, path: new RegExp(`^${name}\\.html$`), examples: [`${name}.html`] })),
 ];
