@@ -21,6 +21,6 @@ export default defineConfig({
   vite: {
     cacheDir: './node_modules/.whence/vite',
     // A font or drawing written into the stylesheet as data would be refused by the content security policy.
-    build: { assetsInlineLimit: 0, cssCodeSplit: false },
+    build: { assetsInlineLimit: 0 },
   },
 });
