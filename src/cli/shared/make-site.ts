@@ -13,6 +13,7 @@ import { examine } from '../../dossier/examine.ts';
 import { ownKept } from '../../dossier/kept.ts';
 import { namesToKeepOut } from '../../dossier/living-named.ts';
 import { filesBeside } from '../../exports/site/beside.ts';
+import { searchFiles } from '../../exports/site/search-files.ts';
 import { renderPages } from '../../exports/site/render.ts';
 import { writeSite } from '../../exports/site/write.ts';
 import { writePortable } from '../../exports/zip/portable.ts';
@@ -83,7 +84,10 @@ await exitWith(async () => {
         }),
       assets,
       images: () => [...currentDossier().records.values()].flatMap((record) => record.media),
-      beside: (pages) => filesBeside(currentDossier(), pages, join(projectRoot, 'node_modules', '.whence')),
+      beside: async function* (pages) {
+        yield* searchFiles(currentDossier());
+        yield* filesBeside(currentDossier(), pages, join(projectRoot, 'node_modules', '.whence'));
+      },
       mediaFolder: join(corpus.root, 'media'),
       imageCache: join(projectRoot, 'node_modules', '.whence', 'images'),
       names: namesToKeepOut(corpus, corpus.site.audience === 'family' ? new Set() : living),

@@ -1,9 +1,13 @@
-/** The index of everything that can be looked up, in parts: scripts, which a page opened from a folder may load. */
+/**
+ * The index of everything that can be looked up, for the development server. In a build the writer takes its files from
+ * the dossier.
+ */
 import type { APIRoute } from 'astro';
 import { currentDossier } from '../../dossier/current.ts';
 import { searchIndex } from '../../dossier/search/index.ts';
 
 export function getStaticPaths() {
+  if (import.meta.env.PROD) return [];
   return [...searchIndex(currentDossier()).files.keys()].map((part) => ({ params: { part } }));
 }
 
