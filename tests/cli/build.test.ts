@@ -196,6 +196,27 @@ describe('build', () => {
       }
   });
 
+  test('every page says at which address it is at home, and shows a picture that is there', () => {
+    const address = 'https://family.example/phelan/';
+    const pages = files(one).filter((file) => file.endsWith('.html') && file !== '404.html');
+    expect(pages).toContain('index.html');
+    for (const path of pages) {
+      const html = readFileSync(join(one, path), 'utf8');
+      const said = (pattern: RegExp) => pattern.exec(html)?.[1]?.replace(address, '');
+      expect([path, said(/<link rel="canonical" href="([^"]*)"/)]).toEqual([
+        path,
+        path === 'index.html' ? '' : path,
+      ]);
+      for (const pattern of [
+        /<meta property="og:image" content="([^"]*)"/,
+        /<link rel="apple-touch-icon" href="(?:\.\.\/)*([^"]*)"/,
+        /<link rel="alternate" type="application\/rss\+xml"[^>]* href="(?:\.\.\/)*([^"]*)"/,
+      ])
+        expect([path, existsSync(join(one, said(pattern) ?? 'nothing'))]).toEqual([path, true]);
+    }
+    expect(readFileSync(join(one, '404.html'), 'utf8')).not.toContain(address);
+  });
+
   test('a content with an error is refused, and the earlier site stays to the byte', async () => {
     const before = bytes(one);
     lay({ 'cases/phelan.md': short });
