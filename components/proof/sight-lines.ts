@@ -97,7 +97,7 @@ export function sightLines(fix: Fix, names: SheetNames, composition: Composition
   if (outside.length > 0) {
     y += step + size.small * 0.5;
     sheet.lettering.push({
-      text: 'Not counted',
+      text: names.words.notCounted,
       x: titled ? stationX - indent : 4,
       y,
       anchor: titled ? 'end' : 'start',

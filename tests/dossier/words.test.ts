@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Namer } from '../../src/dossier/words.ts';
-import { english } from '../../src/interface/index.ts';
+import { english, wordingIn } from '../../src/interface/index.ts';
 import { plain } from '../../src/interface/phrase.ts';
 import {
   doubtPhrase,
@@ -271,4 +271,34 @@ describe('what would overturn it', () => {
 test('a point in a reviewer’s own words keeps them', () => {
   expect(pointTitle('both-shores', english)).toBe('Evidence comes from the old country and the new');
   expect(pointTitle('constructor', english)).toBe('constructor');
+});
+
+describe('in Norwegian', () => {
+  const norsk: Namer = { ...names, wording: wordingIn('nb') };
+  const said = (one: Pair) => groupPairs([one]).map((group) => plain(pairPhrase(group, norsk)));
+
+  test('the verb stands before “begge” after the names, and after it in a clause', () => {
+    const shared: PairReason = { kind: 'shared-root', root: person('maurice') };
+    expect(said(pair('e1', 'e4', 'dependent', shared))).toEqual([
+      'e1 og e4 bygger begge på det Maurice Phelan selv sa.',
+    ]);
+    expect(
+      said(pair('e1', 'e4', 'dependent', { kind: 'derives', from: 'index', to: 'register' }, shared)),
+    ).toEqual([
+      'e1 og e4 er ikke uavhengige: Index, 1936 er avledet av Register of Kill; og begge bygger på det Maurice Phelan selv sa.',
+    ]);
+  });
+
+  test('a root, a tie and a point are said without an English word', () => {
+    expect(plain(rootPhrase(unseen, norsk))).toBe(
+      'et forelegg som ikke er gransket (parish register of Kill)',
+    );
+    expect(plain(tieReasonPhrase({ kind: 'no-place', record: 'register' }, norsk))).toBe(
+      'det ikke er oppgitt hvor Register of Kill ble til',
+    );
+    expect(pointTitle('conflicts-answered', norsk.wording)).toBe('Hver motsigelse er besvart');
+    expect(norsk.wording.points.because({ key: 'searches-with-nothing', searches: 5, nothing: 2 })).toBe(
+      '5 søk er ført i loggen, 2 uten funn.',
+    );
+  });
 });

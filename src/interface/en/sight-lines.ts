@@ -46,6 +46,7 @@ export const sightLines = {
   speaksAgainstMark: 'speaks against',
   isAnswered: 'answered',
   isUnanswered: 'unanswered',
+  notCounted: 'Not counted',
   manyItems: (n: number): string => `${n} items`,
   andMore: (title: string, n: number): string => `${title} and ${n} more`,
   aSearch: 'A search',

@@ -177,11 +177,13 @@ const fields: Readonly<Record<string, string>> = {
   arrival: 'ankomst',
 };
 
-const sourced = (source: string): string =>
-  source
-    .replace(/^common practice/, 'vanlig praksis')
-    .replace(/\(from memory\)/g, '(etter hukommelsen)')
-    .replace(/^from memory$/, 'etter hukommelsen');
+const sources: Readonly<Record<string, string>> = {
+  'common practice': 'vanlig praksis',
+  'from memory': 'etter hukommelsen',
+};
+
+/** What is known from no work in particular is said; the title of a work stays as it is. */
+const sourced = (source: string): string => sources[source] ?? source;
 
 export const identity: typeof English = {
   reason,

@@ -37,6 +37,7 @@ export const sightLines: typeof English = {
   speaksAgainstMark: 'taler mot',
   isAnswered: 'besvart',
   isUnanswered: 'ubesvart',
+  notCounted: 'Ikke talt med',
   manyItems: (n) => `${n} belegg`,
   andMore: (title, n) => `${title} og ${n} til`,
   aSearch: 'Et søk',

@@ -10,6 +10,7 @@ import { comparisonAt } from '../identity/context.ts';
 import { mentionRows } from '../identity/mention-row.ts';
 import { kinOf } from '../kin.ts';
 import { familyOf } from '../kinship/family.ts';
+import { inEnglish } from '../names/rarity-words.ts';
 import { foldName } from '../names/fold.ts';
 import { firstGiven, maidenNames, sameSurname, type Commonness } from './names.ts';
 import { expectedWords, oddsWords } from './chance-words.ts';
@@ -147,7 +148,7 @@ function clueOf(
   const chances = stood.map((one) => share(one).share);
   const mean = chances.reduce((sum, one) => sum + one, 0);
   const chance = atLeast(named.length, chances);
-  const { because } = share(named[0]!);
+  const because = inEnglish(share(named[0]!).reason);
   const list = named.slice(0, 4).map(({ name, part }) => `${name} (${part})`);
   const more = named.length > 4 ? ` and ${named.length - 4} more` : '';
   return {

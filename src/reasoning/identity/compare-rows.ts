@@ -49,8 +49,6 @@ export interface Ledger {
 export interface Share {
   share: number;
   reason: Reason;
-  /** The same in English. */
-  because: string;
 }
 
 export interface ComparisonContext {

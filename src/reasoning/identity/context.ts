@@ -5,7 +5,6 @@ import { containmentOf } from '../containment.ts';
 import { foldName } from '../names/fold.ts';
 import { patronymicOf } from '../names/patronymic.ts';
 import { prepareNameTables, shareOfGiven, shareOfSurname, type NameTables } from '../names/rarity.ts';
-import { inEnglish } from '../names/rarity-words.ts';
 import { once } from '../once.ts';
 import { usualParameters, type ComparisonContext, type Share } from './compare-rows.ts';
 import { crowdOf, priorOf } from './crowd.ts';
@@ -61,5 +60,5 @@ function surnameShare(tables: NameTables, value: string, chain: readonly string[
   if (father === undefined) return shareOfSurname(tables, value, chain);
   const { share } = shareOfGiven(tables, father, chain.includes('norway') ? chain : ['norway'], 'M');
   const reason = { key: 'no-more-than-the-father', name: value, share } as const;
-  return { share, reason, because: inEnglish(reason) };
+  return { share, reason };
 }

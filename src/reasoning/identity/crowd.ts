@@ -6,7 +6,6 @@ import { populations, populationUnknown } from '../../catalogue/populations.ts';
 import type { Facts } from '../../model/facts.ts';
 import type { Reason } from '../../model/reason.ts';
 import { containmentOf } from '../containment.ts';
-import { inEnglish } from '../names/rarity-words.ts';
 import { once } from '../once.ts';
 import { priorBits } from './weight.ts';
 
@@ -15,8 +14,6 @@ export interface Crowd {
   people: number;
   /** Why so many, for the ledger. */
   reason: Reason;
-  /** The same in English. */
-  because: string;
   source: string;
 }
 
@@ -62,7 +59,7 @@ function crowdAt(facts: Facts, place: string): Crowd {
     if (own)
       return {
         people: Math.max(2, own.total),
-        ...told({ key: 'people-counted', people: own.total, place: name }),
+        reason: { key: 'people-counted', people: own.total, place: name },
         source: own.source,
       };
     const kind = facts.places.get(id)?.kind;
@@ -72,7 +69,7 @@ function crowdAt(facts: Facts, place: string): Crowd {
     if (row)
       return {
         people: row.people,
-        ...told({ key: 'people-usual', people: row.people, kind: row.kind, place: name }),
+        reason: { key: 'people-usual', people: row.people, kind: row.kind, place: name },
         source: row.source,
       };
   }
@@ -81,7 +78,5 @@ function crowdAt(facts: Facts, place: string): Crowd {
 }
 
 function unknown(reason: Reason): Crowd {
-  return { people: populationUnknown, ...told(reason), source: 'common practice' };
+  return { people: populationUnknown, reason, source: 'common practice' };
 }
-
-const told = (reason: Reason) => ({ reason, because: inEnglish(reason) });

@@ -48,7 +48,7 @@ export function perThousand(share: number): string {
   return `${text.replace(/\.?0+$/u, (zeros) => (text.includes('.') ? '' : zeros))} in 1,000`;
 }
 
-/** A reason of rarity or of a crowd in English, for what is still worded here. */
+/** A reason of rarity in English, for the clues. */
 export function inEnglish(reason: Reason): string {
   const where = (place: string) => (place === '' ? 'in the list' : `in ${place}`);
   const told = 'name' in reason && reason.name !== '' ? reason.name : 'The name';
@@ -71,14 +71,6 @@ export function inEnglish(reason: Reason): string {
       return `No list of names covers the place, so ${told} is taken to be as common as ${where(reason.place)}: ${perThousand(reason.share)}.`;
     case 'no-more-than-the-father':
       return `${told} says no more than the father’s name, which about ${Number((reason.share * 1000).toPrecision(2))} in 1,000 bore`;
-    case 'people-counted':
-      return `${thousands(reason.people)} were counted in ${reason.place}`;
-    case 'people-usual':
-      return `about ${thousands(reason.people)} people in a ${reason.kind} such as ${reason.place}`;
-    case 'no-place-said':
-      return `taken as ${thousands(reason.people)} people, since the record says no place`;
-    case 'size-not-known':
-      return `taken as ${thousands(reason.people)} people, since the size of ${reason.place} is not known`;
     default:
       return '';
   }
