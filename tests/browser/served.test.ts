@@ -55,7 +55,10 @@ test('served under a path, a page of every kind is styled, shows its pictures an
       one,
       await page.evaluate(
         () =>
-          [...document.images].filter(({ complete, naturalWidth }) => complete && naturalWidth === 0).length,
+          // A viewer that is not open has no picture yet.
+          [...document.images].filter(
+            (image) => image.hasAttribute('src') && image.complete && image.naturalWidth === 0,
+          ).length,
       ),
     ]).toEqual([one, 0]);
   }

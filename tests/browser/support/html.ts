@@ -46,7 +46,9 @@ export function inside(element: Element, name: string): Element[] {
 
 /** Every address on a page, as it is written: of links, images and whatever else the page asks for. */
 export function addresses({ elements }: ParsedPage): string[] {
-  return elements.flatMap(({ attribs }) => [
+  // Where the page itself will be published is no address that it leads to.
+  const leading = elements.filter(({ attribs }) => attribs['rel'] !== 'canonical');
+  return leading.flatMap(({ attribs }) => [
     ...['href', 'src', 'xlink:href'].flatMap((name) => attribs[name] ?? []),
     ...(attribs['srcset'] ?? '').split(',').flatMap((part) => part.trim().split(/\s+/)[0] || []),
   ]);
