@@ -20,7 +20,7 @@ const forms: Record<string, (form: string, name: string) => string> = {
 export const search = {
   title: 'Find',
   description: 'Look up people, places, records and cases, however their names are spelled.',
-  lede: 'People, places, records and cases by name, by spelling or by what a record says. Other spellings of a name are found with it.',
+  lede: 'Write a name in any spelling; its other spellings are found with it.',
   field: 'A name, a place, a year, words of a record',
   hint: 'Answers come as you type.',
   keys: 'Arrow keys go through them, Enter opens, Escape clears.',

@@ -20,7 +20,7 @@ const forms: Record<string, (form: string, name: string) => string> = {
 export const search: typeof English = {
   title: 'Finn',
   description: 'Slå opp personer, steder, kilder og saker, uansett hvordan navnene er skrevet.',
-  lede: 'Personer, steder, kilder og saker etter navn, skrivemåte eller ord i en kilde. Andre skrivemåter av et navn kommer med.',
+  lede: 'Skriv et navn på hvilken måte du vil; de andre skrivemåtene kommer med.',
   field: 'Et navn, et sted, et årstall, ord fra en kilde',
   hint: 'Svarene kommer mens du skriver.',
   keys: 'Piltastene går gjennom dem, Enter åpner, Escape tømmer feltet.',
