@@ -86,8 +86,10 @@ function drawnView(
     all.filter((shape) => boundsReach(shape.bounds, centre as [number, number], reach));
   // A coast across an ocean is drawn coarser: what a page weighs is mostly its shores.
   const ocean = widthKm > 2500;
-  const slack = ocean ? 1.5 : 0.5;
+  const slack = ocean ? 2 : 0.5;
   const grain = ocean ? 1 : 0.5;
+  // On a phone the lines of states would be a haze.
+  const crowded = ocean && width < 500;
   const behind: [number, number] = [middle.lon > 0 ? middle.lon - 180 : middle.lon + 180, -middle.lat];
   const frame = { centre: [middle.lon, middle.lat], scale, at, edges } as const;
   const draw = (shapes: readonly Shape[], slack: number, speck = 0) => {
@@ -102,15 +104,22 @@ function drawnView(
   const tooSmall = 4 / (scale * scale);
   const big = within(countries(detail)).filter((shape) => widthKm <= 2500 || areaOf(shape) > tooSmall);
   const areas = new Map<string, string>();
-  const net = new Pen(0.4);
+  const net = new Pen(ocean ? 1.2 : 0.4, grain);
   geoPath(projection, net as never)(netAround(centre as [number, number], reach, stepOf(widthKm)));
   return {
     projection,
     width,
     height,
-    land: draw(big, slack, leastLand),
-    borders: draw(within(inner(detail)), slack * 1.5),
-    states: draw(within([inner('us'), ...stateSheets.map(linesOf)].flat()), slack * 1.5),
+    // Islets that would be specks say nothing on a map of an ocean.
+    land: draw(big, slack, ocean ? 3.5 * leastLand : leastLand),
+    borders: draw(within(inner(detail)), slack * 1.5, ocean ? 4 * leastLand : 0),
+    states: crowded
+      ? ''
+      : draw(
+          within([inner('us'), ...stateSheets.map(linesOf)].flat()),
+          slack * 1.5,
+          ocean ? 4 * leastLand : 0,
+        ),
     shores: draw(within(shores()), slack),
     counties: widthKm > countyLinesTo ? '' : draw(within(countySheets.flatMap(linesOf)), slack),
     graticule: net.written(),
@@ -174,7 +183,17 @@ function boundsReach(
 }
 
 function stepOf(widthKm: number): number {
-  return widthKm > 4000 ? 10 : widthKm > 1500 ? 5 : widthKm > 400 ? 2 : widthKm > 150 ? 1 : 0.5;
+  return widthKm > 9000
+    ? 20
+    : widthKm > 4000
+      ? 10
+      : widthKm > 1500
+        ? 5
+        : widthKm > 400
+          ? 2
+          : widthKm > 150
+            ? 1
+            : 0.5;
 }
 
 /** Lines of latitude and longitude around a point. */

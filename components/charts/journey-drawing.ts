@@ -21,8 +21,8 @@ export interface Format {
 
 /** Drawings for wide screens and paper, and for phones, where a unit is about a pixel. */
 export const formats = {
-  wide: { width: 960, height: 560, padX: 150, padY: 70, name: 19, main: 22, mark: 1, most: 40 },
-  narrow: { width: 380, height: 380, padX: 58, padY: 50, name: 14, main: 16, mark: 0.72, most: 14 },
+  wide: { width: 960, height: 540, padX: 150, padY: 64, name: 19, main: 22, mark: 1, most: 40 },
+  narrow: { width: 380, height: 330, padX: 58, padY: 48, name: 14, main: 16, mark: 0.72, most: 14 },
 } as const satisfies Record<string, Format>;
 
 export interface Origin {
@@ -62,8 +62,14 @@ export function journeyDrawing(
   for (const { stops, stations } of journeys)
     for (const stop of [...stops, ...stations]) {
       const known = points.get(stop.place);
-      if (known) known.weight += 1;
-      else points.set(stop.place, { stop, weight: 1 });
+      if (!known) {
+        points.set(stop.place, { stop, weight: 1 });
+        continue;
+      }
+      known.weight += 1;
+      // Who comes back to a place is named there once, with the first year and the last.
+      if (stop.years)
+        known.stop = { ...known.stop, years: [known.stop.years?.[0] ?? stop.years[0], stop.years[1]] };
     }
   if (points.size === 0) return undefined;
   const view = viewOn(

@@ -55,7 +55,7 @@ export function journeyOf(dossier: Dossier, view: CaseView): Journey {
   return { view, origin, stations, stops };
 }
 
-/** Where the records that mention a person were made, in the order of their dates. */
+/** Where the records that show a person there were made, in the order of their dates. */
 function stays(
   dossier: Dossier,
   { mentions }: PersonView,
@@ -63,7 +63,8 @@ function stays(
   return mentions
     .flatMap(({ record, mention }) => {
       const found = dossier.records.get(record);
-      if (!found) return [];
+      // A letter to somebody, or a book about them, was not where they were.
+      if (!found || !mention.present || found.record.form === 'authored') return [];
       const date = mention.event?.date ?? mention.voyage?.arrived ?? dateOf(found);
       return [{ record, place: found.record.place, date }];
     })
