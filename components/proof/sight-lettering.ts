@@ -198,11 +198,11 @@ export function bodyLetter(body: Body, sheet: Composition, from: Point, towards:
 
 /** Where a line that misses ends, and whether it is answered. */
 export function missLettering(miss: Miss, names: SheetNames, sheet: Composition, end: Point): Lettering[] {
-  const { size, width } = sheet;
-  const x = end.x + size.small;
-  const room = width - x - 4;
+  const { size, width, titled } = sheet;
+  const x = end.x + (titled ? size.small : 8);
+  const room = width - x - (titled ? 4 : 1);
   const place = miss.place === null ? names.words.speaksAgainstMark : names.place(miss.place);
-  const set = Math.max(size.small, Math.min(size.main, room / widthOf(place, 1)));
+  const set = Math.max(size.small * 0.98, Math.min(size.main, room / widthOf(place, 1)));
   return [
     {
       text: fitted(place, set, room),
