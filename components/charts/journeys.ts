@@ -65,7 +65,10 @@ function stays(
       const found = dossier.records.get(record);
       // A letter to somebody, or a book about them, was not where they were.
       if (!found || !mention.present || found.record.form === 'authored') return [];
-      const date = mention.event?.date ?? mention.voyage?.arrived ?? dateOf(found);
+      // What was written down later, and elsewhere, puts nobody at its place in the year it tells of.
+      const { form, made } = found.record;
+      const told = mention.event?.date ?? mention.voyage?.arrived;
+      const date = (form === 'original' ? made : undefined) ?? told ?? dateOf(found);
       return [{ record, place: found.record.place, date }];
     })
     .sort((a, b) => byText(sortableDate(a.date), sortableDate(b.date)) || byText(a.record, b.record));
