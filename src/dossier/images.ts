@@ -3,9 +3,10 @@
  * what a camera or scanner wrote into the file (where it was taken, by whom, with what).
  */
 import { createHash } from 'node:crypto';
-import { mkdirSync, readFileSync, realpathSync, renameSync, writeFileSync } from 'node:fs';
+import { readFileSync, realpathSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import sharp from 'sharp';
+import { keepFile, keptFile } from './kept-file.ts';
 import { imageSizes, type ImageSize } from './media-paths.ts';
 
 // The same image must give the same bytes on every processor; vector instructions round differently.
@@ -34,14 +35,14 @@ export async function publishedImage(
   const source = readInside(file, mediaFolder);
   const key = createHash('sha256').update(`${recipe}\0${imageSizes[size]}\0`).update(source).digest('hex');
   const cached = join(cacheFolder, `${key}.jpg`);
-  const kept = readKept(cached);
+  const kept = keptFile(cached, isWholeJpeg);
   if (kept) return kept;
   const made = await make(source, imageSizes[size]).catch((error: unknown) => {
     throw new ImageProblem(
       `${file} can’t be read as an image (${error instanceof Error ? error.message : String(error)}). Save it again as a JPEG or PNG file, or take it out of the record.`,
     );
   });
-  keep(cached, made);
+  keepFile(cached, made);
   return made;
 }
 
@@ -80,27 +81,8 @@ function readInside(file: string, mediaFolder: string): Buffer {
 }
 
 /** A kept image whose ending is missing was cut off while being written, or is no image of ours. */
-function readKept(file: string): Buffer | undefined {
-  try {
-    const bytes = readFileSync(file);
-    return bytes.length > 4 &&
-      bytes.readUInt16BE(0) === 0xffd8 &&
-      bytes.readUInt16BE(bytes.length - 2) === 0xffd9
-      ? bytes
-      : undefined;
-  } catch {
-    return undefined;
-  }
-}
-
-/** The cache saves time and nothing else: where it can’t be written, the image is made again next time. */
-function keep(file: string, bytes: Buffer): void {
-  try {
-    mkdirSync(join(file, '..'), { recursive: true });
-    const part = `${file}.${process.pid}`;
-    writeFileSync(part, bytes);
-    renameSync(part, file);
-  } catch {
-    return;
-  }
+function isWholeJpeg(bytes: Buffer): boolean {
+  return (
+    bytes.length > 4 && bytes.readUInt16BE(0) === 0xffd8 && bytes.readUInt16BE(bytes.length - 2) === 0xffd9
+  );
 }

@@ -4,11 +4,12 @@
  * whole counts as none.
  */
 import { createHash } from 'node:crypto';
-import { mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Formatted } from '../citations/processor.ts';
 import type { Rendered } from '../markdown/types.ts';
+import { keepFile } from './kept-file.ts';
 
 /** Things kept, each by the text it was made from. Their values are JSON, and nobody changes them. */
 export interface Kept<V> {
@@ -57,7 +58,8 @@ export function keptIn<V>(file: string, maker: string | undefined, limit = most)
         if (letters > limit) break;
         lines.push(line);
       }
-      write(file, `${maker}\n[${lines.join(',\n')}]`);
+      const text = `${maker}\n[${lines.join(',\n')}]`;
+      keepFile(file, `${digest(text)}\n${text}`);
     },
   };
 }
@@ -121,17 +123,5 @@ function read<V>(file: string, maker: string): Map<string, V> {
     return new Map(JSON.parse(text.slice(second)) as [string, V][]);
   } catch {
     return new Map();
-  }
-}
-
-/** Written beside and moved into place, so that a build cut off leaves a whole file or the earlier one. */
-function write(file: string, text: string): void {
-  try {
-    mkdirSync(dirname(file), { recursive: true });
-    const part = `${file}.${process.pid}`;
-    writeFileSync(part, `${digest(text)}\n${text}`);
-    renameSync(part, file);
-  } catch {
-    return;
   }
 }

@@ -1,8 +1,8 @@
 /** Cards for links as PNG files, kept between builds by what they say and by what draws them. */
 import { createHash } from 'node:crypto';
-import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
+import { keepFile, keptFile } from '../../dossier/kept-file.ts';
 import { cardSize, type Card } from '../../dossier/publishing.ts';
 
 // The same drawing must give the same bytes on every processor; vector instructions round differently.
@@ -21,39 +21,20 @@ export async function cardPicture(
     .update(JSON.stringify([maker, cardSize, card]))
     .digest('hex');
   const file = join(cacheFolder, `${key}.png`);
-  const kept = maker === undefined ? undefined : readKept(file);
+  const kept = maker === undefined ? undefined : keptFile(file, isWholePng);
   if (kept) return kept;
   // The typefaces are only opened when there is something to draw.
   const { drawCard } = await import('./draw.ts');
   const made = await sharp(Buffer.from(drawCard(card)), { density: 72 })
     .png({ palette: true, colours: 64, dither: 0, compressionLevel: 9, effort: 6 })
     .toBuffer();
-  if (maker !== undefined) keep(file, made);
+  if (maker !== undefined) keepFile(file, made);
   return made;
 }
 
 const signature = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
 
 /** A kept picture whose ending is missing was cut off while being written. */
-function readKept(file: string): Buffer | undefined {
-  try {
-    const bytes = readFileSync(file);
-    return bytes.subarray(0, 8).equals(signature) && bytes.subarray(-8, -4).toString('latin1') === 'IEND'
-      ? bytes
-      : undefined;
-  } catch {
-    return undefined;
-  }
-}
-
-/** The cache saves time and nothing else: where it can’t be written, the picture is made again next time. */
-function keep(file: string, bytes: Buffer): void {
-  try {
-    mkdirSync(join(file, '..'), { recursive: true });
-    const part = `${file}.${process.pid}`;
-    writeFileSync(part, bytes);
-    renameSync(part, file);
-  } catch {
-    return;
-  }
+function isWholePng(bytes: Buffer): boolean {
+  return bytes.subarray(0, 8).equals(signature) && bytes.subarray(-8, -4).toString('latin1') === 'IEND';
 }

@@ -4,8 +4,9 @@
  * what was withheld.
  */
 import { createHash, type Hash } from 'node:crypto';
-import { mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { keepFile } from '../../dossier/kept-file.ts';
 import { sha256 } from './files-under.ts';
 import { readManifest } from './manifest.ts';
 
@@ -68,14 +69,7 @@ interface Made {
 export function rememberMade(memory: string, folder: string, inputs: string | undefined): void {
   const site = readManifest(folder)?.digest;
   if (inputs === undefined || site === undefined) return;
-  const file = fileOf(memory, folder);
-  try {
-    mkdirSync(dirname(file), { recursive: true });
-    writeFileSync(`${file}.${process.pid}`, JSON.stringify({ inputs, site } satisfies Made));
-    renameSync(`${file}.${process.pid}`, file);
-  } catch {
-    return;
-  }
+  keepFile(fileOf(memory, folder), JSON.stringify({ inputs, site } satisfies Made));
 }
 
 /** Whether the site in a folder was made from just these inputs and is whole: every file of its list, byte for byte. */
