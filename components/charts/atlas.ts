@@ -38,14 +38,7 @@ export function countries(name: 'coarse' | 'fine'): Shape[] {
           : one.geometry.type === 'Polygon'
             ? [one.geometry.coordinates]
             : [];
-      return parts.map((coordinates): Shape => {
-        const part: GeoJSON.Feature = {
-          type: 'Feature',
-          properties: {},
-          geometry: { type: 'Polygon', coordinates },
-        };
-        return { ...part, bounds: geoBounds(part) };
-      });
+      return parts.map((coordinates) => bounded({ type: 'Polygon', coordinates }));
     });
     // A few islets are drawn the wrong way round, and would be everything but themselves.
     found = found.filter(({ bounds: [[, south], [, north]] }) => south > -89 || north < 89);
@@ -75,14 +68,7 @@ export function shores(): Shape[] {
         run.push(dot);
         continue;
       }
-      if (run.length > 1) {
-        const part: GeoJSON.Feature = {
-          type: 'Feature',
-          properties: {},
-          geometry: { type: 'LineString', coordinates: run },
-        };
-        lakeShores.push({ ...part, bounds: geoBounds(part) });
-      }
+      if (run.length > 1) lakeShores.push(bounded({ type: 'LineString', coordinates: run }));
       run = [];
     }
   }
@@ -95,20 +81,21 @@ export function inner(name: 'coarse' | 'fine' | 'us'): Shape[] {
   let found = lines.get(name);
   if (!found) {
     const topo = topology(name);
-    const net = mesh(
-      topo,
-      topo.objects[name === 'us' ? 'states' : 'countries'] as GeometryCollection,
-      (a, b) => a !== b,
-    );
-    found = net.coordinates.map((coordinates): Shape => {
-      const part: GeoJSON.Feature = {
-        type: 'Feature',
-        properties: {},
-        geometry: { type: 'LineString', coordinates },
-      };
-      return { ...part, bounds: geoBounds(part) };
-    });
+    found = innerLines(topo, topo.objects[name === 'us' ? 'states' : 'countries'] as GeometryCollection);
     lines.set(name, found);
   }
   return found;
+}
+
+/** The lines between the areas of a collection, each with its bounds. */
+export function innerLines(topo: Topology, of: GeometryCollection): Shape[] {
+  return mesh(topo, of, (a, b) => a !== b).coordinates.map((line) =>
+    bounded({ type: 'LineString', coordinates: line }),
+  );
+}
+
+/** A piece of land or a line with the box it lies in. */
+function bounded(geometry: GeoJSON.Polygon | GeoJSON.LineString): Shape {
+  const part: GeoJSON.Feature = { type: 'Feature', properties: {}, geometry };
+  return { ...part, bounds: geoBounds(part) };
 }

@@ -3,12 +3,12 @@
  * counties of the United States by their name and state, all others by their names.
  */
 import { geoBounds, geoContains } from 'd3-geo';
-import { feature, mesh } from 'topojson-client';
+import { feature } from 'topojson-client';
 import type { GeometryCollection, Topology } from 'topojson-specification';
 import usCountyText from 'us-atlas/counties-10m.json?raw';
 import type { Place } from '../../src/model/place.ts';
 import type { Point } from './geography.ts';
-import type { Shape } from './atlas.ts';
+import { innerLines, type Shape } from './atlas.ts';
 import countyText from './shapes/counties.json?raw';
 
 /** Counties and the like of one country, as one file of shapes has them. */
@@ -42,15 +42,7 @@ export function linesOf(name: Sheet): Shape[] {
   let found = lines.get(name);
   if (!found) {
     const topo = sheet(name);
-    const net = mesh(topo, topo.objects['shapes'] as GeometryCollection, (a, b) => a !== b);
-    found = net.coordinates.map((coordinates): Shape => {
-      const part: GeoJSON.Feature = {
-        type: 'Feature',
-        properties: {},
-        geometry: { type: 'LineString', coordinates },
-      };
-      return { ...part, bounds: geoBounds(part) };
-    });
+    found = innerLines(topo, topo.objects['shapes'] as GeometryCollection);
     lines.set(name, found);
   }
   return found;
