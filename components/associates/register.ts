@@ -6,7 +6,7 @@
 import type { AssociateFamilyView, AssociateView, SeenView } from '../../src/dossier/associates.ts';
 
 /** Height of a row, in CSS pixels; the list of names beside the drawing has the same. */
-export const rowHeight = 20;
+export const rowHeight = 24;
 /** Rows of one sheet, so that no drawing outgrows a page. */
 const mostRows = 40;
 

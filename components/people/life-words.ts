@@ -37,8 +37,8 @@ export function stepPhrase(dossier: Dossier, step: LifeStep): Phrase {
 
 /** What else the record says of them then: occupation and age. */
 export function stepFacts(dossier: Dossier, step: LifeStep): string[] {
-  const { mention } = step;
-  if (!mention) return [];
+  const { mention, asThen } = step;
+  if (!mention || !asThen) return [];
   const { life } = dossier.wording.people;
   const { age, occupation } = mention;
   const read = age === undefined ? '' : readAge(age);

@@ -31,6 +31,8 @@ export interface LifeStep {
   other: string | undefined;
   /** The mention a step comes from that no entry says: its event, voyage, age and occupation. */
   mention: Mention | undefined;
+  /** The age and occupation of the mention are those of this day, not of a later one it was told on. */
+  asThen: boolean;
   sources: Source[];
 }
 
@@ -49,6 +51,7 @@ export function lifeOf(dossier: Dossier, view: PersonView): LifeStep[] {
       reading: undefined,
       other: undefined,
       mention: undefined,
+      asThen: true,
       sources: [],
       ...step,
     };
@@ -103,9 +106,11 @@ export function lifeOf(dossier: Dossier, view: PersonView): LifeStep[] {
     }
     if (voyage) {
       const date = voyage.arrived ?? voyage.sailed ?? dateOf(found);
-      once(events, `voyage ${date ?? record}`, () => add({ kind: 'voyage', date, mention })).sources.push(
-        ...source,
-      );
+      // A mention with an event of its own, such as an oath, gives the age at that.
+      const asThen = event?.date === undefined;
+      once(events, `voyage ${date ?? record}`, () =>
+        add({ kind: 'voyage', date, mention, asThen }),
+      ).sources.push(...source);
     }
     if (event || voyage || !mention.present || ofChildren.has(record)) continue;
     if (mention.residence === undefined && mention.household === undefined) continue;

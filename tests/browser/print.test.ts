@@ -1,13 +1,10 @@
 /** The proof page as a printed argument: its notes in place without a script, and its sheets. */
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { gzipSync } from 'node:zlib';
 import axe, { type AxeResults } from 'axe-core';
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { newPage, useBrowser, type Opened } from './support/browser.ts';
 import { addresses, inside, parsed, textOf } from './support/html.ts';
-import { site, urlOf } from './support/site.ts';
+import { urlOf } from './support/site.ts';
 import { overflow } from './support/layout.ts';
 
 useBrowser();
@@ -202,19 +199,6 @@ describe('the proof page', () => {
       if (terms.includes('Search')) continue;
       for (const term of ['Says', 'Of whom', 'Source', 'Information']) expect(terms).toContain(term);
     }
-  });
-
-  // The aim the project set itself for this page of the demonstration.
-  test('is under 60 kB with its styles, compressed, and has no script', () => {
-    const page = parsed(proof);
-    const sheets = page
-      .all('link')
-      .filter(({ attribs }) => attribs['rel'] === 'stylesheet')
-      .map(({ attribs }) => join(site, 'cases/phelan-knockmahon', attribs['href']!));
-    expect(sheets.length).toBeGreaterThan(0);
-    const sizes = [join(site, proof), ...sheets].map((file) => gzipSync(readFileSync(file)).length);
-    expect(sizes.reduce((sum, size) => sum + size, 0)).toBeLessThan(60_000);
-    expect(page.all('script')).toEqual([]);
   });
 
   test.each([

@@ -15,7 +15,7 @@ export async function violations({ page }: Opened, rules?: readonly string[]): P
   await page.evaluate(() => {
     for (const folded of document.querySelectorAll('details')) folded.open = true;
   });
-  await page.evaluate(axe.source);
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axe.source);
   const found = await page.evaluate(async (options) => {
     const { axe: here } = window as unknown as {
       axe: { run(where: Document, options: RunOptions): Promise<AxeResults> };
@@ -26,6 +26,23 @@ export async function violations({ page }: Opened, rules?: readonly string[]): P
     nodes.map(({ html, target }) => `${id}: ${help} — ${target.join(' ')} ${html.slice(0, 120)}`),
   );
 }
+
+/** In a narrower window a page is the same but for these, and what they have to do with is laid out anew. */
+export const ofLayout = [
+  'color-contrast',
+  'link-in-text-block',
+  'scrollable-region-focusable',
+  'target-size',
+  'region',
+  'bypass',
+  'skip-link',
+  'label',
+  'button-name',
+  'link-name',
+  'select-name',
+  'aria-hidden-focus',
+  'meta-viewport',
+];
 
 /** In other colours a page is the same but for these. */
 export const ofColours = ['color-contrast', 'link-in-text-block'];
