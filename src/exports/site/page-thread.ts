@@ -28,10 +28,10 @@ const port = parentPort!;
 const scan = livingScan(names);
 const files = filesUnder(into);
 
-port.on('message', ({ path, html }: { path: string; html: string }) => {
+port.on('message', ({ path, html }: { path: string; html: Uint8Array }) => {
   let answer: PageAnswer;
   try {
-    answer = { path, sha256: files.writeNow(path, passedPage(path, html, base, scan)) };
+    answer = { path, sha256: files.writeNow(path, passedPage(path, Buffer.from(html.buffer).toString(), base, scan)) };
   } catch (error) {
     const { message, stack } = error as Error;
     answer = { problem: message, mustNotPublish: error instanceof MustNotPublish, stack };

@@ -5,7 +5,7 @@ import { MustNotPublish } from './problems.ts';
 
 export interface PageWriter {
   /** Takes a page. The promise holds back whoever makes pages faster than they are written; throws what went wrong. */
-  take(path: string, html: string): Promise<void>;
+  take(path: string, html: Uint8Array): Promise<void>;
   /** Waits until everything is written, and ends the thread: path → SHA-256. Throws the first thing that went wrong. */
   finish(): Promise<ReadonlyMap<string, string>>;
   /** Ends the thread whatever it does. */
@@ -43,7 +43,7 @@ export function pageWriter(order: PageOrder, most = 64): PageWriter {
     async take(path, html) {
       demandNoFailure();
       underWay++;
-      thread.postMessage({ path, html });
+      thread.postMessage({ path, html }, [html.buffer as ArrayBuffer]);
       while (underWay > most) await change();
       demandNoFailure();
     },
