@@ -57,7 +57,8 @@ function taking(programs: string): AstroIntegration {
         const set = app.setInternals.bind(app);
         app.setInternals = (given) => set((internals = given));
         await own.setup?.();
-        if (app.getSettings().scripts.length > 0) throw new Error('Astro would put a script into every page.');
+        if (app.getSettings().scripts.length > 0)
+          throw new Error('Astro would put a script into every page.');
       },
       getStaticPaths() {
         const entry: Entry = {

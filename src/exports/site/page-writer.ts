@@ -43,7 +43,9 @@ export function pageWriter(order: PageOrder, most = 64): PageWriter {
     async take(path, html) {
       demandNoFailure();
       underWay++;
-      thread.postMessage({ path, html }, [html.buffer as ArrayBuffer]);
+      // Bytes that share their memory with others are copied, all others handed over.
+      const own = html.byteLength === html.buffer.byteLength;
+      thread.postMessage({ path, html }, own ? [html.buffer as ArrayBuffer] : []);
       while (underWay > most) await change();
       demandNoFailure();
     },

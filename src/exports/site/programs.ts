@@ -52,7 +52,9 @@ export function pagePrograms(project: string, work: string): { ready: Promise<Pr
     child.once('close', (code, signal) => {
       if (code !== 0)
         return reject(
-          new Error(`The programs of the pages could not be made: ${said.trim() || (signal ?? `code ${code}`)}`),
+          new Error(
+            `The programs of the pages could not be made: ${said.trim() || (signal ?? `code ${code}`)}`,
+          ),
         );
       resolve(inFolder(kept === undefined ? made : (keep(made, shelf, kept) ?? made)));
     });

@@ -68,9 +68,7 @@ async function applicationOf(folder: string): Promise<App> {
 async function addressesOf(app: App, route: Route): Promise<string[]> {
   if (route.pathname !== undefined) return [route.pathname];
   const paths = (await app.getComponentByRoute(route)).getStaticPaths?.() ?? [];
-  return paths.map(({ params }) =>
-    route.route.replace(/\[(\w+)\]/g, (_all, name: string) => params[name]!),
-  );
+  return paths.map(({ params }) => route.route.replace(/\[(\w+)\]/g, (_all, name: string) => params[name]!));
 }
 
 /** The file of an address: `/` is `index.html`, and every page is one file. */
