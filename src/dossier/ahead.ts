@@ -8,6 +8,7 @@ import { citationOf } from '../citations/csl-json.ts';
 import type { Formatted } from '../citations/processor.ts';
 import type { Corpus } from '../corpus/types.ts';
 import { bodyKey, standsAlone } from '../markdown/alone.ts';
+import { plainBody } from '../markdown/plain.ts';
 import type { Rendered } from '../markdown/types.ts';
 import type { Citation } from '../model/citation.ts';
 import type { Site } from '../model/site.ts';
@@ -67,7 +68,10 @@ function orderOf(corpus: Corpus, kept: KeptParts): AheadOrder {
     site: { language: site.language, interface: site.interface },
     citations: [...citations].filter(([text]) => !kept.citations.get(text)).map(([, citation]) => citation),
     bodies: [...bodies].filter(
-      (body) => standsAlone(body, { mdx: false }) && !kept.bodies.get(bodyKey(body, voice)),
+      (body) =>
+        standsAlone(body, { mdx: false }) &&
+        !plainBody(body, voice) &&
+        !kept.bodies.get(bodyKey(body, voice)),
     ),
   };
 }

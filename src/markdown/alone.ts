@@ -1,4 +1,6 @@
 /** Bodies that refer to nothing, so that what they become depends on their own text alone. */
+import { inEnglish } from './notes.ts';
+import { plainBody } from './plain.ts';
 import { renderBody } from './render.ts';
 import type { BodyContext, Rendered } from './types.ts';
 
@@ -16,6 +18,8 @@ export function renderedBefore(
   ctx: BodyContext,
   before: { get(body: string): Rendered | undefined; set(body: string, rendered: Rendered): unknown },
 ): Rendered {
+  const plain = plainBody(body, ctx.voice ?? inEnglish);
+  if (plain) return plain; // made sooner than it is found
   const key = bodyKey(body, ctx.voice);
   let rendered = before.get(key);
   if (!rendered) before.set(key, (rendered = renderBody(body, ctx).rendered));

@@ -40,6 +40,7 @@ import type {
 import { defaultHandlers, toHast, type Handlers, type State } from 'mdast-util-to-hast';
 import { align, image, linkTo, noteLink } from './elements.ts';
 import { element, html, Notes, inEnglish } from './notes.ts';
+import { plainBody, wordsIn } from './plain.ts';
 import { placeholders, schema } from './safe-html.ts';
 import { readBody } from './read.ts';
 import { Slugs } from './slugs.ts';
@@ -49,6 +50,13 @@ import type { BodyContext, BodyProblem, Rendered, RenderedPart, SiteVoice } from
 
 /** A body as HTML and components, with everything wrong in it. Takes any text and never throws. */
 export function renderBody(body: string, ctx: BodyContext): { rendered: Rendered; problems: BodyProblem[] } {
+  const plain = ctx.mdx ? undefined : plainBody(body, ctx.voice ?? inEnglish);
+  if (plain) return { rendered: plain, problems: [] };
+  return parsedBody(body, ctx);
+}
+
+/** The same by way of the parser, whatever the body is. */
+export function parsedBody(body: string, ctx: BodyContext): { rendered: Rendered; problems: BodyProblem[] } {
   const { tree, problems } = readBody(body, ctx);
   return { rendered: new Rendering(ctx).render(tree), problems };
 }
@@ -297,8 +305,4 @@ function countWords(tree: Root): number {
   };
   visit(tree);
   return words;
-}
-
-function wordsIn(text: string): number {
-  return text.match(/[\p{L}\p{N}][\p{L}\p{N}\p{M}’'.,-]*/gu)?.length ?? 0;
 }

@@ -34,7 +34,7 @@ function rendered(files: Record<string, string>): void {
 const parts = (more: Partial<SiteParts> = {}): SiteParts => ({
   // The pages come one by one, as they are made; everything else is found in a folder.
   render: async (take) => {
-    for (const [path, html] of Object.entries(pages)) await take(path, html);
+    for (const [path, html] of Object.entries(pages)) await take(path, new TextEncoder().encode(html));
   },
   assets: join(root, 'assets'),
   images: () => [],

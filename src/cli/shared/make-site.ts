@@ -14,6 +14,7 @@ import { ownKept } from '../../dossier/kept.ts';
 import { namesToKeepOut } from '../../dossier/living-named.ts';
 import { filesBeside } from '../../exports/site/beside.ts';
 import { searchFiles } from '../../exports/site/search-files.ts';
+import { pagePrograms } from '../../exports/site/programs.ts';
 import { renderPages } from '../../exports/site/render.ts';
 import { writeSite } from '../../exports/site/write.ts';
 import { writePortable } from '../../exports/zip/portable.ts';
@@ -47,6 +48,8 @@ await exitWith(async () => {
     process.argv[2]!,
   ) as SiteOrder;
   const progress = progressOn(process.stderr);
+  settleEnvironment('production');
+  const programs = unchanged ? undefined : pagePrograms(projectRoot, work);
   progress.say('Checking …');
   const corpus = loadCorpus(content);
   const kept = ownKept();
@@ -58,11 +61,12 @@ await exitWith(async () => {
     process.stdout.write(`${findingsText(corpus, findings, paintFor(process.stdout))}\n`);
   if (!ok) {
     ahead.stop();
+    programs?.stop();
     process.stdout.write(`${tally(findings)}. ${unwritten}\n`);
     return 1;
   }
 
-  if (unchanged) {
+  if (!programs) {
     ahead.stop();
     process.stdout.write(`${tally(findings)}. Nothing has changed.\n`);
     return 0;
@@ -74,14 +78,13 @@ await exitWith(async () => {
   const assets = join(work, 'assets');
   const site = join(work, 'site');
   mkdirSync(site);
-  settleEnvironment('production');
   const manifest = await writeSite(
     {
-      render: (take) =>
-        renderPages(projectRoot, assets, take, async () => {
-          await ahead.done;
-          provideDossier(buildDossier(examination, kept));
-        }),
+      render: async (take) => {
+        await ahead.done;
+        provideDossier(buildDossier(examination, kept));
+        await renderPages(await programs.ready, assets, take);
+      },
       assets,
       images: () => [...currentDossier().records.values()].flatMap((record) => record.media),
       beside: async function* (pages) {

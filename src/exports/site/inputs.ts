@@ -40,6 +40,17 @@ export function digestOfInputs(
   }
 }
 
+/** SHA-256 over all that the project itself brings to a site, and where it lies. `undefined` where something can’t be read. */
+export function digestOfProject(project: string): string | undefined {
+  const hash = createHash('sha256').update(JSON.stringify([process.version, project]));
+  try {
+    for (const name of programs) addPath(hash, project, name);
+    return hash.digest('hex');
+  } catch {
+    return undefined;
+  }
+}
+
 function addFolder(hash: Hash, folder: string): void {
   for (const entry of readdirSync(folder).sort()) if (!entry.startsWith('.')) addPath(hash, folder, entry);
 }

@@ -5,7 +5,7 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { filesUnder } from './files-under.ts';
 import { livingScan } from './living-scan.ts';
-import { passedPage } from './passed.ts';
+import { pagesPassed } from './passed.ts';
 import { MustNotPublish } from './problems.ts';
 
 /** What the thread works by. */
@@ -27,11 +27,15 @@ const { into, base, names } = workerData as PageOrder;
 const port = parentPort!;
 const scan = livingScan(names);
 const files = filesUnder(into);
+const passed = pagesPassed(base, scan);
 
-port.on('message', ({ path, html }: { path: string; html: string }) => {
+port.on('message', ({ path, html }: { path: string; html: Uint8Array }) => {
   let answer: PageAnswer;
   try {
-    answer = { path, sha256: files.writeNow(path, passedPage(path, html, base, scan)) };
+    answer = {
+      path,
+      sha256: files.writeNow(path, passed(path, Buffer.from(html.buffer, html.byteOffset, html.byteLength))),
+    };
   } catch (error) {
     const { message, stack } = error as Error;
     answer = { problem: message, mustNotPublish: error instanceof MustNotPublish, stack };

@@ -5,7 +5,7 @@ import { MustNotPublish } from './problems.ts';
 
 export interface PageWriter {
   /** Takes a page. The promise holds back whoever makes pages faster than they are written; throws what went wrong. */
-  take(path: string, html: string): Promise<void>;
+  take(path: string, html: Uint8Array): Promise<void>;
   /** Waits until everything is written, and ends the thread: path → SHA-256. Throws the first thing that went wrong. */
   finish(): Promise<ReadonlyMap<string, string>>;
   /** Ends the thread whatever it does. */
@@ -43,7 +43,9 @@ export function pageWriter(order: PageOrder, most = 64): PageWriter {
     async take(path, html) {
       demandNoFailure();
       underWay++;
-      thread.postMessage({ path, html });
+      // Bytes that share their memory with others are copied, all others handed over.
+      const own = html.byteLength === html.buffer.byteLength;
+      thread.postMessage({ path, html }, own ? [html.buffer as ArrayBuffer] : []);
       while (underWay > most) await change();
       demandNoFailure();
     },

@@ -43,7 +43,7 @@ const fetching = new Set([
   'body',
 ]);
 /** `<link>`s that only say something about the page. */
-const saying = /^(?:canonical|alternate|author|license|me|next|prev|help|search)$/i;
+export const saying = /^(?:canonical|alternate|author|license|me|next|prev|help|search)$/i;
 /** Elements that don’t set their text apart from what surrounds it. */
 const inline = new Set(
   'a abbr b bdi bdo cite code data del dfn em i ins kbd mark q s samp small span strong sub sup time u var wbr font tspan'.split(

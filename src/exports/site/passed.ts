@@ -2,6 +2,7 @@
 import { relinkCss, relinkFrom, relinkUnder, type Relink } from './links.ts';
 import { plainText, type LivingScan } from './living-scan.ts';
 import { preparePage, wordsOfPath } from './page.ts';
+import { plainPage } from './plain-page.ts';
 import { MustNotPublish } from './problems.ts';
 
 const readable = /\.(?:js|mjs|json|xml|svg|txt|csv|tsv|ged|webmanifest|map|md|bib|yaml|yml|rss|atom)$/i;
@@ -22,6 +23,30 @@ export function passedPage(path: string, html: string, base: string, look: Livin
   if (!page.hasPolicy) throw new Error(`The page ${path} has no content security policy.`);
   demandNobody(scan?.(page.text), path);
   return page.html;
+}
+
+/**
+ * The same for one page after another, as bytes. A page in which nobody has to be looked for, written as Astro writes
+ * and without anything to object to, goes the short way.
+ */
+export function pagesPassed(
+  base: string,
+  look: LivingScan | undefined,
+): (path: string, html: Buffer) => Buffer | string {
+  let folder: string | undefined;
+  let known = new Map<string, string>();
+  return (path, html) => {
+    if (look !== undefined && !documentation.test(path)) return passedPage(path, html.toString(), base, look);
+    // What a link becomes depends on the folder of its page; the page for what isn’t there has its own way.
+    const here = path === '404.html' ? path : path.slice(0, path.lastIndexOf('/') + 1);
+    if (here !== folder) {
+      folder = here;
+      known = new Map();
+    }
+    return (
+      plainPage(html, relinkOf(path, base), known, path) ?? passedPage(path, html.toString(), base, look)
+    );
+  };
 }
 
 /** Any other file as it may be published; throws as for a page. */

@@ -1,76 +1,85 @@
-import type { AstroIntegration, AstroPrerenderer } from 'astro';
-import { promiseDossier } from '../../dossier/current.ts';
+/** Renders the pages of the dossier that is provided, with the programs that Astro has made of them. */
+import { cpSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Entry, Programs } from './programs.ts';
 
-/** Takes a page: its path in the site, `records/x.html`, and its HTML. */
-export type TakePage = (path: string, html: string) => Promise<void>;
+/** Takes a page: its path in the site, `records/x.html`, and its HTML in UTF-8, which is the taker’s from then on. */
+export type TakePage = (path: string, html: Uint8Array) => Promise<void>;
+
+/** What we ask of the application that Astro bundles. */
+interface App {
+  manifest: { routes: { routeData: Route }[] };
+  getComponentByRoute(route: Route): Promise<Component>;
+  render(request: Request, options: { routeData: Route }): Promise<Response>;
+  setInternals(internals: unknown): void;
+  setOptions(options: unknown): void;
+}
+
+interface Route {
+  /** `/records/[id]`. */
+  route: string;
+  type: 'page' | 'endpoint' | 'redirect' | 'fallback';
+  /** The address, where there is one alone. */
+  pathname?: string;
+  prerender: boolean;
+}
+
+interface Component {
+  getStaticPaths?(): { params: Record<string, string> }[];
+}
 
 /**
- * Renders the pages of the dossier that `ready` provides; until it is there, Astro prepares the programs of the pages.
- * Each page is handed to `take` as soon as it is made; the
- * assets they share are written into `into`, which Astro empties first: it must be a folder of nobody else’s, inside
- * the project. The process must stand in the project’s folder, have settled what Astro reads from the environment, and
- * render no other site. What `take` throws ends the rendering.
+ * Renders every page and hands it to `take` as soon as it is made. Assets, and whatever else Astro makes beside the
+ * pages, are written into `into`, a folder of nobody else’s. The process must stand in the project’s folder and have
+ * settled what Astro reads from the environment. What `take` throws ends the rendering.
  */
-export async function renderPages(
-  project: string,
-  into: string,
-  take: TakePage,
-  ready: () => Promise<void> = async () => {},
-): Promise<void> {
-  promiseDossier();
-  const refused: { error?: unknown } = {};
-  const { build } = await import('astro');
-  try {
-    await build({
-      root: project,
-      outDir: into,
-      logLevel: 'silent',
-      integrations: [handingOver(take, refused, ready)],
-    });
-  } catch (error) {
-    throw 'error' in refused ? refused.error : error;
+export async function renderPages(programs: Programs, into: string, take: TakePage): Promise<void> {
+  cpSync(programs.assets, into, { recursive: true });
+  const app = await applicationOf(programs.pages);
+  for (const { routeData: route } of app.manifest.routes) {
+    if (!route.prerender) continue;
+    for (const address of await addressesOf(app, route)) {
+      const path = fileOf(address, route);
+      const response = await app.render(new Request(new URL(`/${encodeURI(path)}`, origin)), {
+        routeData: route,
+      });
+      if (response.status !== 200 && path !== '404.html')
+        throw new Error(`The page ${path} was answered with the status ${response.status}.`);
+      const bytes = new Uint8Array(await response.arrayBuffer());
+      if (route.type === 'page') await take(path, bytes);
+      else write(join(into, path), bytes);
+    }
   }
 }
 
-/**
- * Astro writes a page to disk by itself, one promise after another; thousands of them take as long to write as to
- * render. An empty answer tells it that there is nothing to write.
- */
-function handingOver(
-  take: TakePage,
-  refused: { error?: unknown },
-  ready: () => Promise<void>,
-): AstroIntegration {
-  const wrap = (own: AstroPrerenderer): AstroPrerenderer => ({
-    ...own,
-    async getStaticPaths() {
-      await ready();
-      return own.getStaticPaths();
-    },
-    async render(request, options) {
-      const rendered = await own.render(request, options);
-      const response = 'response' in rendered ? rendered.response : rendered;
-      if (options.routeData.type !== 'page' || (response.status >= 300 && response.status < 400))
-        return rendered;
-      const html = await response.text();
-      try {
-        await take(pathOf(new URL(request.url).pathname), html);
-      } catch (error) {
-        refused.error = error;
-        throw error;
-      }
-      return new Response(null);
-    },
-  });
-  return {
-    name: 'whence-pages',
-    hooks: { 'astro:build:start': ({ setPrerenderer }) => setPrerenderer(wrap) },
-  };
+/** No page says where it will be served from. */
+const origin = 'http://localhost:4321';
+
+async function applicationOf(folder: string): Promise<App> {
+  const entry = JSON.parse(readFileSync(join(folder, 'entry.json'), 'utf8')) as Entry;
+  const { app } = (await import(pathToFileURL(join(folder, entry.file)).href)) as { app: App };
+  app.setInternals({ pagesByKeys: new Map(entry.styles.map(([page, styles]) => [page, { styles }])) });
+  app.setOptions({ settings: { scripts: [] }, logger: { options: { destination: { write: () => true } } } });
+  return app;
+}
+
+/** Every address of a route, decoded: `/records/deed`. */
+async function addressesOf(app: App, route: Route): Promise<string[]> {
+  if (route.pathname !== undefined) return [route.pathname];
+  const paths = (await app.getComponentByRoute(route)).getStaticPaths?.() ?? [];
+  return paths.map(({ params }) => route.route.replace(/\[(\w+)\]/g, (_all, name: string) => params[name]!));
 }
 
 /** The file of an address: `/` is `index.html`, and every page is one file. */
-function pathOf(address: string): string {
-  const path = decodeURIComponent(address).slice(1);
+function fileOf(address: string, { type }: Route): string {
+  const path = address.slice(1);
+  if (type === 'endpoint') return path;
   if (path === '' || path.endsWith('/')) return `${path}index.html`;
   return path.endsWith('.html') ? path : `${path}.html`;
+}
+
+function write(file: string, bytes: Uint8Array): void {
+  mkdirSync(dirname(file), { recursive: true });
+  writeFileSync(file, bytes);
 }
