@@ -60,7 +60,7 @@ function keysOf(entry: Entry, reviewer: Reviewer | undefined, findings: Findings
       findings.add(entry, path, 'key-is-public', message, help, { breaks: true });
       return [];
     };
-    if (/PRIVATE KEY|^RWRTY0Iy/.test(line))
+    if (/PRIVATE KEY|^RWRTY0Iy|^RWQAAEIy/.test(line))
       return problem(
         'This is a secret key, and whoever reads it can sign in its owner’s name.',
         'Take it out at once, have its owner make a new one, and put the public line of that here.',
