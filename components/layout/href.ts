@@ -30,6 +30,10 @@ export const about = '/about.html';
 export const caseStory = (id: string): string => `/cases/${id}.html`;
 export const caseProof = (id: string): string => `/cases/${id}/proof.html`;
 export const casePlan = (id: string): string => `/cases/${id}/plan.html`;
+/** The sheet on which a reviewer answers. */
+export const caseReview = (id: string): string => `/cases/${id}/review.html`;
+/** The reviews on the proof page of a case. */
+export const reviewsOf = (id: string): string => `${caseProof(id)}#_reviews`;
 export const evidence = (caseId: string, evidenceId: string): string => `${caseProof(caseId)}#${evidenceId}`;
 export const record = (id: string): string => `/records/${id}.html`;
 export const person = (id: string): string => `/people/${id}.html`;

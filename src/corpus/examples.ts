@@ -109,6 +109,19 @@ const examples: Record<string, string> = {
   'review.points.point': 'point: two-independent',
   'review.points.answer': 'answer: agree',
   'review.overall': 'overall: agree',
+  'review.rests': 'rests: as the review sheet wrote it',
+
+  'replies.replies': 'replies: with “- review: 2025-06-01-ellen-roe” on a line of its own below it',
+  'replies.replies.review': 'review: 2025-06-01-ellen-roe',
+  'replies.replies.point': 'point: two-independent',
+  'replies.replies.date': 'date: 2025-06-10',
+  'replies.replies.reply': 'reply: >- and the reply below it',
+
+  'reviewer.name': 'name: Ellen Roe',
+  'reviewer.keys': 'keys: with “- ssh-ed25519 AAAA…” on a line of its own below it',
+  'reviewer.keys.key': 'key: ssh-ed25519 AAAA…',
+  'reviewer.keys.from': 'from: 2024-01-01',
+  'reviewer.keys.to': 'to: 2026-12-31',
 };
 
 /** The dotted path of a value without the indexes of lists and the author's own names of informants. */
@@ -133,6 +146,8 @@ const entryNouns: Record<EntryKind, string> = {
   series: 'a series',
   search: 'a search',
   review: 'a review',
+  replies: 'replies.yaml',
+  reviewer: 'a reviewer',
 };
 
 const innerNouns: Record<string, string> = {
@@ -151,6 +166,8 @@ const innerNouns: Record<string, string> = {
   'series.gaps': 'a gap',
   'series.tells': 'an entry of tells',
   'review.points': 'a point',
+  'replies.replies': 'a reply',
+  'reviewer.keys': 'a key',
 };
 
 /** What the mapping at a path is called: `a mention`, `an item of evidence`, `cite`. */

@@ -116,6 +116,16 @@ export class ContentFolder {
     return undefined;
   }
 
+  /** The bytes of a file whose text has been read, or nothing when it cannot be had any more. */
+  bytes(file: string): Buffer | undefined {
+    try {
+      return readFileSync(join(this.root, file));
+    } catch (error) {
+      this.#unreadable(file, 'file', error);
+      return undefined;
+    }
+  }
+
   /**
    * Whether a file or link of this path ends inside a folder of the content; `missing` when there is no such file. A
    * folder that is itself a link counts as outside.

@@ -4,7 +4,7 @@ import { caseFile } from '../model/case.ts';
 import { personEntry, personFile } from '../model/person.ts';
 import { placeEntry } from '../model/place.ts';
 import { recordFile } from '../model/record.ts';
-import { reviewFile } from '../model/review.ts';
+import { repliesFile, reviewerEntry, reviewFile } from '../model/review.ts';
 import { search } from '../model/search.ts';
 import { series } from '../model/series.ts';
 import { siteFile } from '../model/site.ts';
@@ -25,7 +25,10 @@ const fileKinds: Readonly<Record<string, FileKind>> = {
   places: { title: 'A list of places', files: 'places/*.yaml', schema: z.array(placeEntry) },
   series: { title: 'A list of record series', files: 'series/*.yaml', schema: z.array(series) },
   searches: { title: 'A list of searches', files: 'searches/*.yaml', schema: z.array(search) },
-  review: { title: 'A review', files: 'reviews/*/*.yaml', schema: reviewFile },
+  // A review begins with its day, as the review sheet names it; replies.yaml is another kind of file.
+  review: { title: 'A review', files: 'reviews/*/[0-9]*.yaml', schema: reviewFile },
+  replies: { title: 'Replies to reviews', files: 'reviews/*/replies.yaml', schema: repliesFile },
+  reviewers: { title: 'Known reviewers', files: 'reviewers.yaml', schema: z.array(reviewerEntry) },
 };
 
 /** The text of each schema file by its name, the same on every run. */

@@ -3,9 +3,10 @@ import { caseFile } from '../model/case.ts';
 import { personEntry, personFile } from '../model/person.ts';
 import { placeEntry } from '../model/place.ts';
 import { recordFile } from '../model/record.ts';
-import { reviewFile } from '../model/review.ts';
+import { repliesFile, repliesName, reviewFile } from '../model/review.ts';
 import { search } from '../model/search.ts';
 import { series } from '../model/series.ts';
+import { signatureEndings } from './signatures/endings.ts';
 import type { EntryKind } from './types.ts';
 
 /** What one folder of the content holds. */
@@ -16,8 +17,15 @@ export interface FolderKind {
   markdown?: { schema: z.ZodType; endings: readonly string[] };
   /** The schema of one entry of a list in a .yaml file. */
   list?: z.ZodType;
-  /** The schema of a .yaml file that holds one entry, in folders named after a case. */
-  perCase?: z.ZodType;
+  /**
+   * Of .yaml files that hold one entry each, in folders named after a case: the schema, the kind and schema of a file
+   * with a name of its own, and the endings of what may stand beside a file.
+   */
+  perCase?: {
+    schema: z.ZodType;
+    named: Readonly<Record<string, { kind: EntryKind; schema: z.ZodType }>>;
+    beside: readonly string[];
+  };
   /** What belongs into the folder, for messages. */
   expected: string;
 }
@@ -49,10 +57,17 @@ export const folderKinds: readonly FolderKind[] = [
   {
     kind: 'review',
     folder: 'reviews',
-    perCase: reviewFile,
+    perCase: {
+      schema: reviewFile,
+      named: { [repliesName]: { kind: 'replies', schema: repliesFile } },
+      beside: signatureEndings,
+    },
     expected: 'folders named after a case, with .yaml files',
   },
 ];
+
+/** The list of those whose signatures the author knows, at the top of the folder. */
+export const reviewersName = 'reviewers.yaml';
 
 /** Folders that are not read as entries: scans, lists of names, and styles of citation. */
 export const otherFolders = ['media', 'names', 'styles'];

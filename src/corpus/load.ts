@@ -7,7 +7,7 @@ import type { Finding } from '../model/finding.ts';
 import type { Person, PersonFile } from '../model/person.ts';
 import type { PlaceEntry } from '../model/place.ts';
 import type { RecordFile, SourceRecord } from '../model/record.ts';
-import type { Review } from '../model/review.ts';
+import type { RepliesFile, Reply, Review } from '../model/review.ts';
 import type { Search } from '../model/search.ts';
 import { siteFile, type Site } from '../model/site.ts';
 import { readCitationStyle } from './citation-style.ts';
@@ -15,11 +15,13 @@ import { Findings, positionOf, type Entry } from './entries.ts';
 import { ContentFolder, head } from './files.ts';
 import { finding, inOrder, quoted } from './finding.ts';
 import { builtInPlaceMap, builtInSeriesMap, mergePlace, mergeSeries } from './gazetteer.ts';
-import { folderKinds, otherFolders } from './kinds.ts';
+import { folderKinds, otherFolders, reviewersName } from './kinds.ts';
 import { checkMedia } from './media.ts';
 import { readNameCounts } from './name-counts.ts';
 import { readEntries, type ReadEntries } from './read.ts';
 import { checkReferences } from './references.ts';
+import { checkReplies } from './replies.ts';
+import { checkSignatures } from './signatures/check.ts';
 import { checkStructure } from './structure.ts';
 import { CannotRun, type Corpus, type Counts, type EntryKind } from './types.ts';
 
@@ -46,6 +48,7 @@ export function loadCorpus(dir: string, options: { schemaOnly?: boolean } = {}):
   if (!options.schemaOnly) {
     checkReferences(read.entries, { ids: idsByKind(read, facts), uncertain: read.uncertain }, findings);
     checkStructure(facts, entryOf, findings);
+    checkReplies(facts, entryOf, findings);
     const records = [...facts.records.values()].map((record) => ({
       record,
       entry: entryOf('record', record.id)!,
@@ -57,6 +60,7 @@ export function loadCorpus(dir: string, options: { schemaOnly?: boolean } = {}):
     ...facts,
     root,
     counts: count(read),
+    signatures: options.schemaOnly ? new Map() : checkSignatures(folder, read, findings),
     citationStyle: options.schemaOnly
       ? undefined
       : readCitationStyle(folder, entries.site, entryOf('site', 'site'), findings),
@@ -100,10 +104,10 @@ function demandFolder(root: string, dir: string): void {
 
 /** A folder without anything that is known is most likely the wrong folder. */
 function demandContent(folder: ContentFolder, dir: string, findings: Finding[]): void {
-  const expected = ['site.yaml', ...folderKinds.map((kind) => kind.folder), ...otherFolders];
+  const expected = ['site.yaml', reviewersName, ...folderKinds.map((kind) => kind.folder), ...otherFolders];
   const found = folder.list('');
   const known = found.filter(({ name, isFolder }) =>
-    name === 'site.yaml' ? !isFolder : isFolder && expected.includes(name),
+    name.endsWith('.yaml') ? !isFolder && expected.includes(name) : isFolder && expected.includes(name),
   );
   if (known.length === 0)
     throw new CannotRun(
@@ -121,7 +125,7 @@ function demandContent(folder: ContentFolder, dir: string, findings: Finding[]):
         `This ${isFolder ? 'folder' : 'file'} is not read: nothing of that name belongs into a content folder.`,
         meant
           ? `Did you mean ${meant}?`
-          : `A content folder holds site.yaml and the folders ${[...folderKinds.map((kind) => kind.folder), 'media'].join(', ')}. Keep notes of your own outside it.`,
+          : `A content folder holds site.yaml, perhaps ${reviewersName}, and the folders ${[...folderKinds.map((kind) => kind.folder), 'media'].join(', ')}. Keep notes of your own outside it.`,
       ),
     );
   }
@@ -143,6 +147,7 @@ function gather(read: ReadEntries, findings: Findings): Omit<Facts, 'nameCounts'
   const people = new Map<string, Person>();
   const searches = new Map<string, Search>();
   const reviews: Review[] = [];
+  const replies: Reply[] = [];
   const places = builtInPlaceMap();
   const series = builtInSeriesMap();
   let site: Site = siteFile.parse({});
@@ -157,8 +162,12 @@ function gather(read: ReadEntries, findings: Findings): Omit<Facts, 'nameCounts'
     if (kind === 'record') records.set(id, { ...(value as RecordFile), id, body });
     if (kind === 'person') people.set(id, { ...(value as PersonFile), id, body });
     if (kind === 'search') searches.set(id, value as Search);
-    if (kind === 'review')
-      reviews.push({ ...(value as Omit<Review, 'id' | 'case'>), id, case: id.slice(0, id.indexOf('/')) });
+    const ofCase = id.slice(0, id.indexOf('/'));
+    if (kind === 'review') reviews.push({ ...(value as Omit<Review, 'id' | 'case'>), id, case: ofCase });
+    if (kind === 'replies')
+      (value as RepliesFile).replies.forEach((reply, index) =>
+        replies.push({ ...reply, case: ofCase, index }),
+      );
     if (kind === 'place') {
       const place = mergePlace(places.get(id), value as PlaceEntry);
       if (place) places.set(id, place);
@@ -170,7 +179,7 @@ function gather(read: ReadEntries, findings: Findings): Omit<Facts, 'nameCounts'
       else incomplete(entry, ['title', 'of', 'kind', 'from', 'to'], findings);
     }
   }
-  return { site, cases, records, people, places, series, searches, reviews };
+  return { site, cases, records, people, places, series, searches, reviews, replies };
 }
 
 function incomplete(entry: Entry, required: readonly string[], findings: Findings): void {

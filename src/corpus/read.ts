@@ -2,12 +2,13 @@
 import type { z } from 'zod';
 import { idPattern } from '../model/common.ts';
 import type { ValuePath } from '../model/finding.ts';
+import { reviewerEntry } from '../model/review.ts';
 import { siteFile } from '../model/site.ts';
 import { isFlowAt, keyOf, positionOf, type Entry, type Findings } from './entries.ts';
 import { head, type ContentFolder, type FoundFile } from './files.ts';
 import { finding, quoted } from './finding.ts';
 import { findFrontMatter } from './front-matter.ts';
-import { folderKinds, type FolderKind } from './kinds.ts';
+import { folderKinds, reviewersName, type FolderKind } from './kinds.ts';
 import type { FormProblem } from './form-problem.ts';
 import { judge, reservedKeys } from './schema-problems.ts';
 import { SourceText } from './source-text.ts';
@@ -30,9 +31,12 @@ export interface ReadEntries {
 export function readEntries(folder: ContentFolder, findings: Findings): ReadEntries {
   const reader = new Reader(folder, findings);
   reader.site();
+  reader.reviewers();
   for (const kind of folderKinds) reader.kind(kind);
   return reader;
 }
+
+type PerCase = NonNullable<FolderKind['perCase']>;
 
 class Reader implements ReadEntries {
   readonly entries: Entry[] = [];
@@ -57,7 +61,7 @@ class Reader implements ReadEntries {
     for (const found of this.#folder.listTop(folder.folder)) {
       const ending = found.name.slice(found.name.lastIndexOf('.'));
       if (found.isFolder) {
-        if (folder.perCase) this.#reviews(found, folder);
+        if (folder.perCase) this.#perCase(found, folder, folder.perCase);
         else this.#unexpected(found, folder);
       } else if (folder.markdown?.endings.includes(ending))
         this.#markdown(found, folder.kind, folder.markdown.schema, ending);
@@ -66,18 +70,42 @@ class Reader implements ReadEntries {
     }
   }
 
-  #reviews(caseFolder: FoundFile, folder: FolderKind): void {
-    for (const found of this.#folder.list(caseFolder.file)) {
-      if (found.isFolder || !found.name.endsWith('.yaml'))
+  reviewers(): void {
+    const found = this.#folder.list('').find(({ name, isFolder }) => name === reviewersName && !isFolder);
+    if (found) this.#list(found, 'reviewer', reviewerEntry);
+  }
+
+  #perCase(caseFolder: FoundFile, folder: FolderKind, { schema, named, beside }: PerCase): void {
+    const inFolder = this.#folder.list(caseFolder.file);
+    for (const found of inFolder) {
+      const ofFile = beside.find((ending) => found.name.endsWith(`.yaml${ending}`));
+      if (!found.isFolder && ofFile !== undefined) {
+        this.#besideFile(found, found.file.slice(0, -ofFile.length), inFolder);
+        continue;
+      }
+      if (found.isFolder || !found.name.endsWith('.yaml')) {
         this.#unexpected(found, { ...folder, folder: caseFolder.file, expected: '.yaml files' });
-      else
-        this.#wholeFile(
-          'review',
-          `${caseFolder.name}/${found.name.slice(0, -'.yaml'.length)}`,
-          found,
-          folder.perCase!,
-        );
+        continue;
+      }
+      const name = found.name.slice(0, -'.yaml'.length);
+      const id = `${caseFolder.name}/${name}`;
+      const own = Object.hasOwn(named, name) ? named[name] : undefined;
+      this.#wholeFile(own?.kind ?? folder.kind, id, found, own?.schema ?? schema);
     }
+  }
+
+  /** A signature of a file that isn’t there says nothing. */
+  #besideFile(found: FoundFile, file: string, inFolder: readonly FoundFile[]): void {
+    if (inFolder.some((other) => other.file === file && !other.isFolder)) return;
+    const name = file.slice(file.lastIndexOf('/') + 1);
+    this.#findings.list.push(
+      finding(
+        'file-is-expected',
+        head(found.file),
+        `This is a signature, and the file it belongs to, ${name}, is not there.`,
+        `Put ${name} beside it, as the reviewer sent it, or take the signature out.`,
+      ),
+    );
   }
 
   #markdown(found: FoundFile, kind: EntryKind, schema: z.ZodType, ending: string): void {
@@ -180,7 +208,8 @@ class Reader implements ReadEntries {
   }
 
   #fileName(entry: Entry): void {
-    const parts = entry.kind === 'review' ? entry.id.split('/').slice(1) : [entry.id];
+    const parts =
+      entry.kind === 'review' || entry.kind === 'replies' ? entry.id.split('/').slice(1) : [entry.id];
     if (parts.every((part) => idPattern.test(part))) return;
     const name = parts.join('/');
     const better = plainId(name);

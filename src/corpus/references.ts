@@ -22,7 +22,7 @@ export function checkReferences(entries: readonly Entry[], known: KnownIds, find
     for (const { steps, target } of references.get(entry.kind) ?? []) {
       eachValue(entry.raw, steps, 0, [], (value, path, key) => desk.check(entry, target, value, path, key));
     }
-    if (entry.kind === 'review') desk.reviewed(entry);
+    if (entry.kind === 'review' || entry.kind === 'replies') desk.reviewed(entry);
   }
 }
 
@@ -119,7 +119,7 @@ class Desk {
       entry,
       [],
       'reference-resolves',
-      `This review stands in the folder of the case ${quoted(name)}, and there is no such case.`,
+      `${entry.kind === 'review' ? 'This review stands' : 'These replies stand'} in the folder of the case ${quoted(name)}, and there is no such case.`,
       this.#help('case', name, 'Name the folder after the case that it answers.'),
       { breaks: true },
     );

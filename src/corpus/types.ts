@@ -1,7 +1,20 @@
 import type { Facts } from '../model/facts.ts';
 import type { Finding, Position, ValuePath } from '../model/finding.ts';
+import type { Signature } from '../model/review.ts';
 
-export type EntryKind = 'site' | 'case' | 'record' | 'person' | 'place' | 'series' | 'search' | 'review';
+export type EntryKind =
+  | 'site'
+  | 'case'
+  | 'record'
+  | 'person'
+  | 'place'
+  | 'series'
+  | 'search'
+  | 'review'
+  /** The author’s answers to the reviews of a case. */
+  | 'replies'
+  /** Somebody whose signature the author knows. */
+  | 'reviewer';
 
 /** Names one thing the author wrote: `record:declaration-1871`, `person:maurice-phelan`, `site:site`. */
 export type EntryKey = `${EntryKind}:${string}`;
@@ -23,6 +36,8 @@ export interface Corpus extends Facts {
   counts: Counts;
   /** The style of citation that the author has brought, as it stands in its file; absent where it cannot be had. */
   citationStyle: { file: string; text: string } | undefined;
+  /** What the signature of a review shows, by the id of the review; absent where it has none, or a bad one. */
+  signatures: ReadonlyMap<string, Signature>;
   /** Everything found wrong while reading: form, references, encodings. Sorted by file, line, column. */
   findings: Finding[];
   /** Entries that could not be read or whose form or references are wrong. They may be missing from the maps. */

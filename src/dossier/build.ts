@@ -19,6 +19,7 @@ import { searchesForFamily } from '../reasoning/points.ts';
 import { searchesForRivals } from '../reasoning/rivals.ts';
 import { associatesView } from './associates.ts';
 import { candidateViews } from './candidates.ts';
+import { claimsOf } from './claims.ts';
 import { clueViews } from './clues.ts';
 import { bodyContext, type Examination } from './examine.ts';
 import { imageSize } from '../corpus/image-size.ts';
@@ -32,8 +33,9 @@ import { placeViews } from './place-views.ts';
 import { planView } from './plan.ts';
 import { publishingView } from './publishing.ts';
 import { readingsByMention, readingViews } from './readings.ts';
+import { disagreements } from './reviews.ts';
 import { surnamesView } from './surnames.ts';
-import type { BirthView, CaseView, Dossier, MediaView, PersonView, RecordView } from './types.ts';
+import type { BirthView, CaseView, Dossier, MediaView, PersonView, RecordView, ReviewView } from './types.ts';
 import { voiceIn } from './voice.ts';
 import { maskResult, withoutLiving } from './withhold.ts';
 import { gather } from '../model/multimap.ts';
@@ -112,7 +114,8 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
       inSection: { rank: 3, anchors: '_argument-' },
     }).rendered;
     const family = searchesForFamily(facts, c.subject);
-    const digest = examination.digests.get(c.id) ?? '';
+    const digest = examination.digests.get(c.id);
+    const reviews = reviewViews(examination, c.id);
     cases.set(c.id, {
       id: c.id,
       case: c,
@@ -129,10 +132,11 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
       families: candidateViews(facts, c, wording),
       plan: planView(facts, c, result, false, wording),
       searches: [...family, ...searchesForRivals(facts, c).filter((search) => !family.includes(search))],
-      reviews: facts.reviews
-        .filter((review) => review.case === c.id)
-        .map((review) => ({ ...review, current: review.digest === digest })),
-      digest,
+      reviews,
+      disagreements: disagreements(reviews),
+      digest: digest?.whole ?? '',
+      rests: digest?.parts ?? null,
+      claims: claimsOf(c),
       records: [
         ...new Set([
           ...narrative.notes.flatMap((n) => n.records),
@@ -166,6 +170,17 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
     publishing: publishingView(corpus.site, cases, places, wording),
     findings: examination.findings,
   };
+}
+
+function reviewViews({ corpus, reviews }: Examination, caseId: string): ReviewView[] {
+  return corpus.reviews
+    .filter((review) => review.case === caseId)
+    .map(({ rests: _rests, ...review }) => ({
+      ...review,
+      ...(reviews.get(review.id) ?? { current: false, changes: null }),
+      signature: corpus.signatures.get(review.id) ?? null,
+      replies: corpus.replies.filter((reply) => `${reply.case}/${reply.review}` === review.id),
+    }));
 }
 
 /** A style that is wrong is an error, and the preview goes on with our own. */

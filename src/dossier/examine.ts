@@ -19,10 +19,11 @@ import { readingProblems } from '../reasoning/places/readings.ts';
 import { timelineProblems, type TimelineProblem } from '../reasoning/timeline.ts';
 import type { CaseProblem, CaseResult } from '../reasoning/types.ts';
 import { associateFindings } from './associate-findings.ts';
-import { digestOf } from './digest.ts';
+import { digestOf, type CaseDigest } from './digest.ts';
 import { identityFindings } from './identity-findings.ts';
 import { livingNamed } from './living-named.ts';
 import { brokenUnder } from './rests-on.ts';
+import { reviewFindings, reviewsOf, type ReviewStatus } from './reviews.ts';
 import { timelineWords } from './timeline-words.ts';
 
 export interface Examination {
@@ -33,7 +34,9 @@ export interface Examination {
   cases: ReadonlyMap<string, CaseResult | null>;
   /** For cases that could not be computed: the entries to mend first. */
   blocked: ReadonlyMap<string, EntryKey[]>;
-  digests: ReadonlyMap<string, string>;
+  digests: ReadonlyMap<string, CaseDigest>;
+  /** How each review stands to its case as it is now, by the id of the review; absent where that is not computed. */
+  reviews: ReadonlyMap<string, ReviewStatus>;
   births: ReadonlyMap<string, BirthSpan>;
   /** Everyone living or presumed so. */
   living: ReadonlySet<string>;
@@ -50,7 +53,8 @@ export function examine(corpus: Corpus, today: string): Examination {
   const withheld = corpus.site.audience === 'family' ? new Set<string>() : living;
   const cases = new Map<string, CaseResult | null>();
   const blocked = new Map<string, EntryKey[]>();
-  const digests = new Map<string, string>();
+  const digests = new Map<string, CaseDigest>();
+  const reviews = new Map<string, ReviewStatus>();
   const findings = [...corpus.findings];
 
   for (const c of corpus.cases.values()) {
@@ -62,7 +66,11 @@ export function examine(corpus: Corpus, today: string): Examination {
     }
     const result = computeCase(corpus, c.id);
     cases.set(c.id, result);
-    digests.set(c.id, digestOf(corpus, c, withheld).whole);
+    const digest = digestOf(corpus, c, withheld);
+    digests.set(c.id, digest);
+    const statuses = reviewsOf(corpus, c, digest, living, withheld);
+    for (const [id, status] of statuses) reviews.set(id, status);
+    findings.push(...reviewFindings(corpus, c, result, statuses));
     for (const problem of [
       ...result.problems,
       ...readingProblems(corpus, c),
@@ -87,6 +95,7 @@ export function examine(corpus: Corpus, today: string): Examination {
     cases,
     blocked,
     digests,
+    reviews,
     births,
     living,
     findings: findings.filter((finding, i) => i === 0 || !sameFinding(finding, findings[i - 1]!)),

@@ -110,6 +110,16 @@ export function livingNamed(corpus: Corpus, withheld: ReadonlySet<string>): Find
   for (const search of corpus.searches.values()) inValues(`search:${search.id}`, search, [], () => false);
   for (const place of corpus.places.values())
     if (!place.builtIn) inValues(`place:${place.id}`, place, [], () => false);
+  // Whoever signs a review names themselves.
+  for (const review of corpus.reviews)
+    inValues(
+      `review:${review.id}`,
+      review,
+      [],
+      ([key]) => !['points', 'comment', undefined].includes(key as string),
+    );
+  for (const { case: ofCase, index, reply } of corpus.replies)
+    inValues(`replies:${ofCase}/replies`, reply, ['replies', index, 'reply'], () => false);
   inValues('site:site', corpus.site, [], (path) => path[0] === 'contact');
   return findings;
 }

@@ -11,7 +11,7 @@ import type { Finding } from '../model/finding.ts';
 import type { Person } from '../model/person.ts';
 import type { Place } from '../model/place.ts';
 import type { Mention, SourceRecord } from '../model/record.ts';
-import type { Review } from '../model/review.ts';
+import type { Reply, Rests, Review, Signature } from '../model/review.ts';
 import type { Search } from '../model/search.ts';
 import type { Series } from '../model/series.ts';
 import type { Site } from '../model/site.ts';
@@ -21,6 +21,7 @@ import type { Counts } from '../corpus/types.ts';
 import type { Rendered } from '../markdown/types.ts';
 import type { AssociatesView } from './associates.ts';
 import type { CandidatesView } from './candidates.ts';
+import type { Claim } from './claims.ts';
 import type { ClueView } from './clues.ts';
 import type { LinkView } from './identity-links.ts';
 import type { JourneysView } from './journeys.ts';
@@ -28,6 +29,7 @@ import type { KinshipView } from './kinship.ts';
 import type { LibraryView } from './library.ts';
 import type { PlanView } from './plan.ts';
 import type { VoyageLegs } from './voyage-legs.ts';
+import type { Disagreement, ReviewStatus } from './reviews.ts';
 import type { SurnamesView } from './surnames.ts';
 import type { PublishingView } from './publishing.ts';
 
@@ -87,14 +89,23 @@ export interface CaseView {
   /** Searches logged for the subject or anyone joined to them, with those for rivals. */
   searches: Search[];
   reviews: ReviewView[];
+  /** Who disagrees, by the latest review of each reviewer. */
+  disagreements: Disagreement[];
+  /** Empty where the case is not computed. */
   digest: string;
+  /** The digests of what it rests on, from which that of the case is worked out. */
+  rests: Rests | null;
+  /** What the author claims, for a reviewer to answer beside the computed points. */
+  claims: Claim[];
   /** References of the case in prose: every record cited or used, in order of first use. */
   records: string[];
 }
 
-export interface ReviewView extends Review {
-  /** The review answers exactly the content shown. */
-  current: boolean;
+export interface ReviewView extends Omit<Review, 'rests'>, ReviewStatus {
+  /** What its signature shows; `null` where it has none that fits. */
+  signature: Signature | null;
+  /** What the author replied, to a point or to the whole. */
+  replies: Reply[];
 }
 
 export interface RecordView {

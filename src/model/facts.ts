@@ -3,7 +3,7 @@ import type { NameCount } from './name-count.ts';
 import type { Person } from './person.ts';
 import type { Place } from './place.ts';
 import type { Mention, SourceRecord } from './record.ts';
-import type { Review } from './review.ts';
+import type { Reply, Review } from './review.ts';
 import type { Search } from './search.ts';
 import type { Series } from './series.ts';
 import type { Site } from './site.ts';
@@ -21,6 +21,8 @@ export interface Facts {
   series: ReadonlyMap<string, Series>;
   searches: ReadonlyMap<string, Search>;
   reviews: readonly Review[];
+  /** The author's answers to reviews, in the order of files and entries. */
+  replies: readonly Reply[];
   /** The author's own counts of names, in the order of files and rows. */
   nameCounts: readonly NameCount[];
 }

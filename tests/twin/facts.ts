@@ -78,6 +78,7 @@ export function facts(raw: RawFacts): Facts {
     ]),
     searches: byId(searches),
     reviews: [],
+    replies: [],
     nameCounts: [],
   };
 }

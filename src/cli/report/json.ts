@@ -21,7 +21,7 @@ export function checkDocument(examination: Examination): object {
       help,
     })),
     cases: [...cases].map(([id, result]) =>
-      result ? caseRow(result, digests.get(id) ?? null) : notComputed(examination, id),
+      result ? caseRow(result, digests.get(id)?.whole ?? null) : notComputed(examination, id),
     ),
     people: [...corpus.people.keys()].map((id) => {
       const birth = births.get(id);

@@ -19,6 +19,7 @@ import { points } from './points.ts';
 import { proof } from './proof.ts';
 import { publishing } from './publishing.ts';
 import { records } from './records.ts';
+import { reviews } from './reviews.ts';
 import { search } from './search.ts';
 import { searches } from './searches.ts';
 import { standing } from './standing.ts';
@@ -47,6 +48,7 @@ export const english = {
   method,
   proof,
   points,
+  reviews,
   standing,
   identity,
   candidates,

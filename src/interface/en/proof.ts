@@ -166,16 +166,6 @@ export const proof = {
     hint: 'Hint',
   },
 
-  reviews: {
-    none: 'Nobody has reviewed this case yet.',
-    overall: { agree: 'agrees', query: 'has questions', disagree: 'disagrees' },
-    answers: { agree: 'agree', query: 'query', disagree: 'disagree' },
-    /** “Ellen Roe agrees, 1 June 2025.”, without the name. */
-    signed: (overall: string, date: string): string => ` ${overall}, ${date}. `,
-    current: 'This review answers exactly the content shown here.',
-    earlier: 'This is a review of an earlier version; something has changed since.',
-  },
-
   notes: {
     none: 'Nothing is cited on this page yet.',
     all: (n: number): string =>

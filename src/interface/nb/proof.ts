@@ -160,15 +160,6 @@ export const proof: typeof English = {
     hint: 'Hint',
   },
 
-  reviews: {
-    none: 'Ingen har gått gjennom denne saken ennå.',
-    overall: { agree: 'er enig', query: 'har spørsmål', disagree: 'er uenig' },
-    answers: { agree: 'enig', query: 'spørsmål', disagree: 'uenig' },
-    signed: (overall, date) => ` ${overall}, ${date}. `,
-    current: 'Denne gjennomgangen gjelder nøyaktig det innholdet som vises her.',
-    earlier: 'Denne gjennomgangen gjelder en tidligere utgave; noe er endret siden.',
-  },
-
   notes: {
     none: 'Ingenting er henvist til på denne siden ennå.',
     all: (n) => (n === 1 ? 'Noten, med kilden' : `Alle ${n} noter, med kildene`),
