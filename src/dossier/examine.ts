@@ -162,7 +162,13 @@ function bodyFindings(corpus: Corpus): Finding[] {
   const findings: Finding[] = [];
   const look = (entry: EntryKey, body: string, ctx: BodyContext) => {
     if (!/\[[^\]]*[@#]|[<{]/.test(body)) return;
-    for (const { rule, severity, offset, message, help } of checkBody(body, ctx))
+    // What is named stands in a file that has to be mended: that is said there, and not that there is none.
+    const known = {
+      ...ctx,
+      hasRecord: (id: string) => ctx.hasRecord(id) || corpus.fileOf(`record:${id}`) !== undefined,
+      hasPerson: (id: string) => ctx.hasPerson(id) || corpus.fileOf(`person:${id}`) !== undefined,
+    };
+    for (const { rule, severity, offset, message, help } of checkBody(body, known))
       findings.push(finding(rule, severity, corpus.locateInBody(entry, offset), message, help));
   };
   for (const c of corpus.cases.values()) look(`case:${c.id}`, c.body, bodyContext(corpus, 'case', c.id));

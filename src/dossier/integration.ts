@@ -15,6 +15,7 @@ import { examine, type Examination } from './examine.ts';
 import { ImageProblem, publishedImage } from './images.ts';
 import { ownKept } from './kept.ts';
 import { smallImageHref, type ImageSize } from './media-paths.ts';
+import { toldAddress, toldEvent, toldOf } from './live/told.ts';
 import { watchFolder } from './watch.ts';
 
 type DevServer = HookParameters<'astro:server:setup'>['server'];
@@ -29,6 +30,10 @@ export type Outcome = { examination: Examination; kept: boolean } | { failure: u
 /** On `globalThis` for the same reason as the dossier itself. */
 const listenerKey = Symbol.for('whence.examined');
 type Listener = (outcome: Outcome) => void;
+
+/** The latest examination, for a page that is opened after it. */
+const latestKey = Symbol.for('whence.outcome');
+type Latest = { [latestKey]?: Outcome };
 
 /** Asks to be told of every examination of the development server, in place of Astro’s own log. */
 export function onExamined(listener: Listener): void {
@@ -47,7 +52,7 @@ export default function whence(): AstroIntegration {
   return {
     name: 'whence',
     hooks: {
-      'astro:config:setup': ({ command, config, logger }) => {
+      'astro:config:setup': ({ command, config, logger, injectScript }) => {
         const root = fileURLToPath(config.root);
         content = process.env.WHENCE_CONTENT ?? join(root, 'content');
         cache = join(root, 'node_modules', '.whence', 'images');
@@ -56,16 +61,19 @@ export default function whence(): AstroIntegration {
           const outcome = look();
           if ('failure' in outcome) throw outcome.failure;
           if (!outcome.examination.ok) throw new Refusal(outcome.examination);
-        } else if (command === 'dev' && !isDossierProvided()) {
-          tell(look(), logger);
+        } else if (command === 'dev') {
+          injectScript('page', `import ${JSON.stringify(join(root, 'src/dossier/live/overlay.ts'))};`);
+          if (!isDossierProvided()) tell(look(), logger);
         }
       },
       'astro:server:setup': ({ server, logger }) => {
+        server.middlewares.use(findings);
         server.middlewares.use(plainPaths);
         server.middlewares.use(images(content, cache));
         watchFolder(server, content, () => {
           const outcome = look();
           tell(outcome, logger);
+          server.environments.client.hot.send(toldEvent, toldOf(outcome));
           if ('examination' in outcome && !outcome.kept) showAgain(server);
         });
       },
@@ -75,6 +83,12 @@ export default function whence(): AstroIntegration {
 
 /** Examines a folder and provides its dossier. What goes wrong is told, and the dossier provided before stays. */
 export function lookAt(content: string): Outcome {
+  const outcome = examined(content);
+  (globalThis as Latest)[latestKey] = outcome;
+  return outcome;
+}
+
+function examined(content: string): Outcome {
   try {
     const examination = examine(
       loadCorpus(content),
@@ -145,6 +159,15 @@ function showAgain(server: DevServer): void {
     environment.hot.send('astro:content-changed', {});
   server.environments.client.hot.send({ type: 'full-reload', path: '*' });
 }
+
+/** What the overlay shows, for a page that has just been opened. */
+const findings: Middleware = (request, response, next) => {
+  const latest = (globalThis as Latest)[latestKey];
+  if (request.url !== toldAddress || !latest) return next();
+  response
+    .writeHead(200, { 'Content-Type': 'application/json', 'Cache-Control': 'no-store' })
+    .end(JSON.stringify(toldOf(latest)));
+};
 
 /** Pages are linked as the files they become, `/records/x.html`; the development server knows them as `/records/x`. */
 const plainPaths: Middleware = (request, _response, next) => {

@@ -8,6 +8,9 @@ type DevServer = HookParameters<'astro:server:setup'>['server'];
 /** Editors write a file in several steps; the content is looked at once they have finished. In milliseconds. */
 const patience = 60;
 
+/** Somebody who never stops saving is shown something all the same: the longest that is waited. In milliseconds. */
+const longestPatience = 400;
+
 /** How often a folder that went away is looked for. */
 const waiting = 500;
 
@@ -22,11 +25,16 @@ export function watchFolder(
 ): void {
   watcher.add(folder);
   let timer: NodeJS.Timeout | undefined;
+  let since: number | undefined;
   const later = (work: () => void, wait: number) => {
     clearTimeout(timer);
     timer = setTimeout(work, wait);
   };
-  const look = () => (existsSync(folder) ? changed() : later(comeBack, waiting));
+  const look = () => {
+    since = undefined;
+    if (existsSync(folder)) changed();
+    else later(comeBack, waiting);
+  };
   const comeBack = () => {
     if (!existsSync(folder)) return later(comeBack, waiting);
     // What was watched is another folder now, even under the same name.
@@ -35,7 +43,9 @@ export function watchFolder(
     changed();
   };
   watcher.on('all', (_event, path) => {
-    if (path === folder || path.startsWith(folder + sep)) later(look, patience);
+    if (path !== folder && !path.startsWith(folder + sep)) return;
+    since ??= performance.now();
+    later(look, Math.max(0, Math.min(patience, since + longestPatience - performance.now())));
   });
   httpServer?.once('close', () => clearTimeout(timer));
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { edtfProblem } from './edtf.ts';
+import { idFrom } from './id-from.ts';
 
 /** Lower-case words with hyphens: the form of every id an author gives. */
 export const idPattern = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
@@ -11,12 +12,7 @@ export const id = z
   .meta({ description: 'An id: lower-case words joined by hyphens.' });
 
 function badId(value: string): string {
-  const fixed = value
-    .normalize('NFD')
-    .replace(/[\u0300-\u036f]/g, '')
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-|-$/g, '');
+  const fixed = idFrom(value);
   return `“${value}” is not an id; ids are lower-case words joined by hyphens${fixed ? `, such as ${fixed}` : ''}.`;
 }
 

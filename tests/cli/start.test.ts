@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Told } from '../../src/dossier/live/told.ts';
 import { goodContent } from '../corpus/content.ts';
 
 const project = resolve(import.meta.dirname, '../..');
@@ -118,6 +119,41 @@ describe('start follows the content', () => {
     await shows('/records/deed.html', 'Deed of 1871');
     lay('records/deed.md', deed.replace('Deed of 1870', 'Deed of 1872'));
     await shows('/records/deed.html', 'Deed of 1872');
+  });
+
+  test('a page is told what is wrong, where, and what to do', async () => {
+    const told = async () => (await (await get('/@whence/told.json')).json()) as Told;
+    lay('records/deed.md', deed.replace('place: michigan', 'placce: michigan'));
+    await until(
+      async () => (await told()).errors.length > 0,
+      () => 'an error',
+    );
+    expect(await told()).toMatchObject({
+      errors: [{ file: 'records/deed.md', line: 5, column: 1, help: 'Did you mean place?' }],
+      failure: null,
+    });
+    lay('records/deed.md', deed);
+    await until(
+      async () => (await told()).errors.length === 0,
+      () => 'no errors',
+    );
+  });
+
+  test('hard saving, a file that becomes a folder, ids that change: the site goes on', async () => {
+    for (let i = 1; i <= 100; i++) {
+      lay('records/deed.md', i % 3 === 0 ? deed.slice(0, i * 3) : deed.replace('Deed of 1870', `Deed ${i}`));
+      await new Promise((done) => setTimeout(done, 5));
+    }
+    await shows('/records/deed.html', 'Deed 100');
+    rmSync(join(folder, 'records/deed.md'));
+    mkdirSync(join(folder, 'records/deed.md'));
+    lay('people/people.yaml', '- { id: morris, name: Morris Whelan, died: { date: 1903 } }\n');
+    await shows('/people/morris.html', 'Morris Whelan');
+    expect((await get('/people/maurice-phelan.html')).status).toBe(404);
+    rmSync(join(folder, 'records/deed.md'), { recursive: true });
+    lay('people/people.yaml', goodContent['people/people.yaml']!);
+    lay('records/deed.md', deed);
+    await shows('/records/deed.html', 'Deed of 1870');
   });
 
   test('a content that must not be published is shown, and said to be so', async () => {

@@ -25,9 +25,9 @@ export function contentOption(): Option {
     .default(defaultContent, 'content/ of the project');
 }
 
-/** `--today YYYY-MM-DD`: the day that decides who is presumed living. The default is today’s date in UTC. */
-export function todayOption(): Option {
-  return new Option('--today <date>', 'the day that decides who is presumed living, YYYY-MM-DD')
+/** `--today YYYY-MM-DD`: the day that decides who is presumed living, or another `what`. The default is today’s date in UTC. */
+export function todayOption(what = 'the day that decides who is presumed living'): Option {
+  return new Option('--today <date>', `${what}, YYYY-MM-DD`)
     .argParser(realDay)
     .default(new Date().toISOString().slice(0, 10), 'today');
 }
