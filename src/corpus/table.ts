@@ -65,6 +65,11 @@ export class TableReader {
     this.#onRow = onRow;
   }
 
+  /** What the cells are parted by, once the first bytes are read. */
+  get delimiter(): string | undefined {
+    return this.#delimiter;
+  }
+
   /** The next bytes of the text, in UTF-8; a character may lie across two pieces. */
   push(bytes: Buffer): void {
     this.#pending.push(bytes);

@@ -1,0 +1,30 @@
+/** What kind of file is meant, where only a file is named. */
+import { closeSync, openSync, readSync } from 'node:fs';
+import type { Command } from 'commander';
+import { kindOfFile } from '../../imports/kind-of-file.ts';
+import { fromCaller } from '../shared/paths.ts';
+
+/** The arguments of `import` with the kind of the file put before it, where the first is no kind. */
+export function withKind(args: readonly string[], program: Command): string[] {
+  const [first] = args;
+  if (first === undefined) return ['--help'];
+  const kinds = program.commands.map((command) => command.name());
+  if (first.startsWith('-') || first === 'help' || kinds.includes(first)) return [...args];
+  const kind = kindOfFile(first, () => headOf(fromCaller(first)));
+  return kinds.includes(kind) ? [kind, ...args] : [...args];
+}
+
+/** The first bytes of a file; nothing where it can’t be read, which the import itself says better. */
+function headOf(path: string): Buffer {
+  const head = Buffer.alloc(16_384);
+  try {
+    const file = openSync(path, 'r');
+    try {
+      return head.subarray(0, readSync(file, head, 0, head.length, 0));
+    } finally {
+      closeSync(file);
+    }
+  } catch {
+    return Buffer.alloc(0);
+  }
+}

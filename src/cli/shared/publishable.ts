@@ -1,0 +1,37 @@
+/** Content that may leave the house: checked as for a build, and looked over for anyone living. */
+import { loadCorpus } from '../../corpus/load.ts';
+import { examine, type Examination } from '../../dossier/examine.ts';
+import { namesToKeepOut } from '../../dossier/living-named.ts';
+import { livingScan } from '../../exports/site/living-scan.ts';
+import { MustNotPublish } from '../../exports/site/problems.ts';
+
+export interface Publishable {
+  examination: Examination;
+  /** Gives a text back, or throws `MustNotPublish` where it names somebody withheld. */
+  cleared(text: string, what: string): string;
+}
+
+/** Examines a folder. Throws `MustNotPublish` where the check finds errors: they may be names of the living. */
+export function publishable(content: string, today: string): Publishable {
+  const examination = examine(loadCorpus(content), today);
+  const errors = examination.findings.filter(({ severity }) => severity === 'error');
+  if (errors.length > 0) {
+    const [{ file, line, column, message }] = errors as [(typeof errors)[0]];
+    throw new MustNotPublish(
+      `The content has ${errors.length === 1 ? 'an error' : `${errors.length} errors`}, and nothing was written: ${file}:${line}:${column}: ${message} Run npm run check for ${errors.length === 1 ? 'how to mend it' : 'all of them'}.`,
+    );
+  }
+  const { corpus, living } = examination;
+  const scan = livingScan(namesToKeepOut(corpus, corpus.site.audience === 'family' ? new Set() : living));
+  return {
+    examination,
+    cleared: (text, what) => {
+      const person = scan?.(text);
+      if (person !== undefined)
+        throw new MustNotPublish(
+          `${what} would name ${person}, who is living or presumed to be; nothing was written. If they have died, give people/${person} a died date.`,
+        );
+      return text;
+    },
+  };
+}
