@@ -54,5 +54,5 @@ export const folderKinds: readonly FolderKind[] = [
   },
 ];
 
-/** Folders that are not read as entries: scans, lists of names, and styles of citation. */
-export const otherFolders = ['media', 'names', 'styles'];
+/** Folders that are not read as entries: scans, lists of names, styles of citation, and what imports remember. */
+export const otherFolders = ['media', 'names', 'styles', 'imports'];

@@ -20,8 +20,9 @@ export interface Passage {
 export interface RecordDraft {
   /** Given when all is known; until then a number. */
   id: string;
-  /** How it is remembered between imports. */
+  /** How it is remembered between imports; `subject` is the identifier that stands in it, if one does. */
   key: string;
+  subject?: string;
   /** Ids that would suit it. */
   wishes: string[];
   /** Its title where the one it has names someone living. */

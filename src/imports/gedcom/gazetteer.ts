@@ -87,10 +87,15 @@ export class Gazetteer {
     const top = this.#top(parts.map(({ name }) => name));
     if (!top) return undefined;
     let id = top.id;
+    // A form that calls a known place something else was not meant for this list.
+    const misnamed = parts.slice(parts.length - top.taken).some(({ kind }) => kind !== '' && kind.toLowerCase() !== this.#existing.get(id)?.kind);
+    let fits = top.taken > 0 && !misnamed;
     at -= top.taken;
     for (; at >= 0; at--) {
       const { name, kind } = parts[at]!;
-      id = this.#under(id, name) ?? this.#make(name, kind, id, said.line);
+      const there = this.#under(id, name);
+      if (there !== undefined && kind !== '' && kind.toLowerCase() !== (this.#existing.get(there) ?? this.made.get(there))?.kind) fits = false;
+      id = there ?? this.#make(name, fits ? kind : '', id, said.line);
     }
     return this.#hasCountry(id) ? id : undefined;
   }

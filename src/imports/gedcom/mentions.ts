@@ -54,13 +54,12 @@ export function state(
   statement: Statement,
   base: Statement = {},
 ): MentionDraft {
-  const own = person ? person.mentions.findLast((mention) => mention.record === record) : undefined;
-  const at = own ? record.mentions[Number(own.mention.slice(1)) - 1] : undefined;
-  const last = own && (at?.id === own.mention ? at : record.mentions.find(({ id }) => id === own.mention));
-  if (last && fits(last, { ...base, ...statement })) {
-    merge(last, base);
-    merge(last, statement);
-    return last;
+  const whole = { ...base, ...statement };
+  const fitting = person && theirsIn(record, person).find((mention) => fits(mention, whole));
+  if (fitting) {
+    merge(fitting, base);
+    merge(fitting, statement);
+    return fitting;
   }
   const mention: MentionDraft = { id: nextMention(record) };
   merge(mention, base);
@@ -68,6 +67,19 @@ export function state(
   record.mentions.push(mention);
   if (person) person.mentions.push({ record, mention: mention.id });
   return mention;
+}
+
+/** The last few mentions of somebody in a record. */
+function theirsIn(record: RecordDraft, person: PersonDraft): MentionDraft[] {
+  const found: MentionDraft[] = [];
+  for (let i = person.mentions.length - 1; i >= 0 && i > person.mentions.length - 12; i--) {
+    const own = person.mentions[i]!;
+    if (own.record !== record) continue;
+    const at = record.mentions[Number(own.mention.slice(1)) - 1];
+    const mention = at?.id === own.mention ? at : record.mentions.find(({ id }) => id === own.mention);
+    if (mention) found.unshift(mention);
+  }
+  return found;
 }
 
 function fits(mention: MentionDraft, statement: Statement): boolean {

@@ -8,14 +8,14 @@
 
 import { factsOfFamily, factsOfPerson, type Fact, type FactContext } from './facts.ts';
 import type { Gazetteer } from './gazetteer.ts';
-import { nextMention, type PersonDraft, type RecordDraft } from './drafts.ts';
+import { nextMention, type MentionDraft, type PersonDraft, type RecordDraft } from './drafts.ts';
 import { familyFacts, individualFacts } from '../../catalogue/gedcom/facts.ts';
 import { idType } from '../../catalogue/gedcom/extensions.ts';
 import { state, statedKeys, statementOfFact, states, type Statement } from './mentions.ts';
 import { namesOf, type Name } from './names.ts';
 import { associatesUnder, citationsUnder, notesUnder, type Associate, type Citation, type NoteText } from './said.ts';
 import { fileDate, Sources } from './sources.ts';
-import { all, one, textUnder, type Structure } from './structure.ts';
+import { all, one, textUnder, useAll, type Structure } from './structure.ts';
 import { placeFormOf } from './tree.ts';
 import type { OwnExport } from './own-export.ts';
 
@@ -88,6 +88,8 @@ export class People {
 
   #person(person: PersonDraft, structure: Structure): void {
     const { tree, log } = this.#context;
+    // What they are known again by in a newer file is remembered.
+    for (const uid of [...all(structure, 'UID'), ...all(structure, '_UID')]) uid.children.forEach(useAll);
     for (const reference of structure.children)
       if (reference.tag === 'REFN' && reference.children.some(({ tag, value }) => tag === 'TYPE' && value === idType)) {
         reference.used = true;
@@ -175,6 +177,7 @@ export class People {
     subject: string,
     entry: () => RecordDraft = () => this.#entry(of[0]!.person),
   ): void {
+    if (fact.place) this.#placeId(fact.place);
     const told = of.map(({ person, as }) => ({ person, statement: statementOfFact(fact, as) }));
     const cited = fact.citations.map((citation) => this.#cite(told, citation, subject));
     let mention = cited.find((found) => found !== undefined);
@@ -183,6 +186,7 @@ export class People {
       for (const { person, statement } of told)
         if (Object.keys(statement).length > 0) {
           const made = state(record, person, statement, { name: person.name });
+          if (mention && mention.mention !== made.id) wed(made, mention.mention);
           mention ??= { record, mention: made.id };
         }
     }
@@ -217,6 +221,7 @@ export class People {
       }
       const inferred = statedKeys(full);
       const mention = state(record, person, { ...full, ...(inferred.length > 0 ? { inferred } : {}) });
+      if (first?.record === record && first.mention !== mention.id) wed(mention, first.mention);
       first ??= { record, mention: mention.id };
     }
     if (own) return first;
@@ -284,6 +289,7 @@ export class People {
     record = {
       id: '',
       key: `entry|${xref}`,
+      subject: xref,
       wishes: [`${this.#name}-${slugOf(xref)}`],
       plainTitle: `${file}, ${entry}`,
       title: `${file}, ${entry}`,
@@ -450,6 +456,12 @@ function pedigreeOf(link: Structure): string | undefined {
   if (code === 'FOSTER') return 'foster parent';
   if (code === 'SEALING' || code === 'SEALED') return 'parent by sealing';
   return code === 'OTHER' && phrase !== undefined ? `parent (${phrase})` : undefined;
+}
+
+/** The second partner of a family stands beside the first. */
+function wed(mention: MentionDraft, of: string): void {
+  const relations = (mention.relations ?? []) as { as: string; of: string }[];
+  if (!relations.some((relation) => relation.of === of)) mention.relations = [...relations, { as: 'spouse', of }];
 }
 
 function withCitation(statement: Statement, citation: Citation): Statement {

@@ -69,6 +69,7 @@ export class Sources {
     const record: RecordDraft = {
       id: '',
       key,
+      ...(subject !== '' && key.endsWith(`|${subject}`) ? { subject } : {}),
       wishes: [
         page === '' && subject !== '' ? `${slug(source.title, 40)}-${slug(subject)}` : slug(title, 70),
         slug(`${this.#name} ${title}`, 80),
