@@ -6,11 +6,12 @@
 import type { Corpus, EntryKey } from '../corpus/types.ts';
 import { cslNameVariables } from '../model/citation.ts';
 import type { Finding, ValuePath } from '../model/finding.ts';
-import { mentionAt } from '../model/facts.ts';
+import { mentionAt, type Facts } from '../model/facts.ts';
+import { gather } from '../model/multimap.ts';
 import { kinOf } from '../reasoning/kin.ts';
 
 /** Names that give a living person away, lower-cased, with the person. Names that someone dead bears as well are left out. */
-export function tellingNames(corpus: Corpus, withheld: ReadonlySet<string>): Map<string, string> {
+export function tellingNames(corpus: Pick<Facts, 'people' | 'records'>, withheld: ReadonlySet<string>): Map<string, string> {
   const names = new Map<string, string>();
   if (withheld.size === 0) return names;
   const ofTheDead = new Set<string>();
@@ -63,8 +64,7 @@ export function livingNamed(corpus: Corpus, withheld: ReadonlySet<string>): Find
       message: `This names ${corpus.people.get(who)!.name}, who is living or presumed to be, and the site is public.`,
       help: `Say “a living relative” instead; or, if they have died, give people/${who} a died date; or publish for the family only (audience: family).`,
     });
-  const inText = (text: string): { offset: number; who: string }[] =>
-    [...names].flatMap(([name, who]) => occurrences(text, name).map((offset) => ({ offset, who })));
+  const inText = nameFinder(names);
   const inValues = (
     entry: EntryKey,
     value: unknown,
@@ -104,7 +104,8 @@ export function livingNamed(corpus: Corpus, withheld: ReadonlySet<string>): Find
   }
   for (const person of corpus.people.values()) {
     if (withheld.has(person.id)) continue;
-    inValues(`person:${person.id}`, person, [], () => false);
+    // Somebody’s own name names nobody else, though it hold another’s.
+    inValues(`person:${person.id}`, person, [], (path) => path[0] === 'name');
     inBody(`person:${person.id}`, person.body);
   }
   for (const search of corpus.searches.values()) inValues(`search:${search.id}`, search, [], () => false);
@@ -124,9 +125,34 @@ export function livingNamed(corpus: Corpus, withheld: ReadonlySet<string>): Find
   return findings;
 }
 
-/** Where a folded name stands in a text as whole words. Offsets are those of the text itself. */
-function occurrences(text: string, name: string): number[] {
+/** Finds names in a text: where each stands as whole words, and whose it is. Offsets are those of the text itself. */
+export type NameFinder = (text: string) => { offset: number; who: string }[];
+
+/**
+ * A finder of folded names. They are looked up by their first two words, so that the work grows with the text and not
+ * with the number of names: a family of many thousands has as many that tell.
+ */
+export function nameFinder(names: ReadonlyMap<string, string>): NameFinder {
+  const byStart = new Map<string, { name: string; who: string; pattern?: RegExp }[]>();
+  for (const [name, who] of names) gather(byStart, wordsOf(name).slice(0, 2).join(' '), { name, who });
+  return (text) => {
+    const words = wordsOf(text);
+    const starts = new Set(words.flatMap((word, i) => [word, `${word} ${words[i + 1] ?? ''}`]));
+    const found: { offset: number; who: string }[] = [];
+    for (const start of starts)
+      for (const candidate of byStart.get(start) ?? []) {
+        candidate.pattern ??= wholeWords(candidate.name);
+        for (const { index } of text.matchAll(candidate.pattern)) found.push({ offset: index, who: candidate.who });
+      }
+    return found;
+  };
+}
+
+function wordsOf(text: string): string[] {
+  return fold(text).match(/[\p{L}\p{N}]+/gu) ?? [];
+}
+
+function wholeWords(name: string): RegExp {
   const escaped = name.split(' ').map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
-  const pattern = new RegExp(`(?<![\\p{L}\\p{N}])${escaped.join('\\s+')}(?![\\p{L}\\p{N}])`, 'giu');
-  return [...text.matchAll(pattern)].map((match) => match.index);
+  return new RegExp(`(?<![\\p{L}\\p{N}])${escaped.join('\\s+')}(?![\\p{L}\\p{N}])`, 'giu');
 }

@@ -1,0 +1,109 @@
+/**
+ * Who is who in a newer file. Identifiers of GEDCOM need not stay the same from file to file, so a person is known
+ * again by their UID; by their identifier together with their name; or by name and birth, where both files have them once.
+ */
+import type { ImportMemory } from '../content-change.ts';
+import type { PersonDraft, RecordDraft } from './drafts.ts';
+import type { Gazetteer } from './gazetteer.ts';
+import type { Structure } from './structure.ts';
+import type { Tree } from './tree.ts';
+
+/** Identifier, id, name, birth and UID of a person as an import left them. */
+type PersonRow = [xref: string, id: string, name: string, born: string, uid: string];
+
+interface Remembered {
+  people: PersonRow[];
+  places: [key: string, id: string][];
+  records: [key: string, id: string][];
+}
+
+export interface Given {
+  /** The ids that people had. */
+  people(persons: readonly PersonDraft[], tree: Tree): Map<PersonDraft, string>;
+  places: readonly [key: string, id: string][];
+  records: ReadonlyMap<string, string>;
+}
+
+/** What an earlier import gave. */
+export function remembered(memory: ImportMemory | undefined): Given {
+  const { people = [], places = [], records = [] } = (memory?.given ?? {}) as Partial<Remembered>;
+  return { people: (persons, tree) => knownAgain(persons, tree, people), places, records: new Map(records) };
+}
+
+/** What this import gives, to be remembered. */
+export function again(persons: readonly PersonDraft[], tree: Tree, gazetteer: Gazetteer, records: readonly RecordDraft[]): Remembered {
+  const ids = idsByXref(persons);
+  return {
+    people: persons.map((person) => [person.xref, person.id, person.name, person.born?.date ?? '', uidOf(tree.individuals.get(person.xref)!)]),
+    places: [...gazetteer.keys],
+    records: records.map((record) => [recordKey(record, ids), record.id]),
+  };
+}
+
+/** How a record is known again: whoever it is about by their id, since identifiers may be given anew. */
+export function recordKey({ key, subject }: RecordDraft, ids: ReadonlyMap<string, string>): string {
+  const id = subject === undefined ? undefined : ids.get(subject);
+  return id === undefined ? key : `${key.slice(0, -subject!.length)}${id}`;
+}
+
+/** The ids of people by their identifiers in the file. */
+export function idsByXref(persons: readonly PersonDraft[]): Map<string, string> {
+  return new Map(persons.map(({ xref, id }) => [xref, id]));
+}
+
+function knownAgain(persons: readonly PersonDraft[], tree: Tree, rows: readonly PersonRow[]): Map<PersonDraft, string> {
+  const known = new Map<PersonDraft, string>();
+  const taken = new Set<string>();
+  const byUid = once(rows.filter((row) => row[4] !== ''), (row) => row[4]);
+  const byXref = new Map(rows.map((row) => [row[0], row]));
+  const byLife = once(rows, (row) => `${row[2]}|${row[3]}`);
+  const take = (person: PersonDraft, row: PersonRow | undefined): void => {
+    if (!row || taken.has(row[1])) return;
+    known.set(person, row[1]);
+    taken.add(row[1]);
+  };
+  for (const person of persons) take(person, byUid.get(uidOf(tree.individuals.get(person.xref)!)));
+  for (const person of persons) {
+    const row = byXref.get(person.xref);
+    if (!known.has(person) && row && sameName(row[2], person.name)) take(person, row);
+  }
+  const lives = once(persons.filter((person) => !known.has(person)), lifeOf);
+  for (const [life, person] of lives) take(person, byLife.get(life));
+  return known;
+}
+
+function lifeOf(person: PersonDraft): string {
+  return `${person.name}|${person.born?.date ?? ''}`;
+}
+
+/** Names with a word in common are taken for one person’s under one identifier: names are corrected all the time. */
+function sameName(a: string, b: string): boolean {
+  const words = new Set(a.toLowerCase().split(/\s+/));
+  return b.toLowerCase().split(/\s+/).some((word) => words.has(word));
+}
+
+/** Those of a list whose key no other has. */
+function once<T>(list: readonly T[], key: (item: T) => string): Map<string, T> {
+  const found = new Map<string, T | undefined>();
+  for (const item of list) {
+    const own = key(item);
+    found.set(own, found.has(own) ? undefined : item);
+  }
+  return new Map([...found].filter((pair): pair is [string, T] => pair[1] !== undefined));
+}
+
+function uidOf(structure: Structure): string {
+  return structure.children.find(({ tag }) => tag === 'UID' || tag === '_UID')?.value.trim() ?? '';
+}
+
+/** How many of the people an earlier import brought are in a tree under the same identifier and name. */
+export function sharedPeople(memory: ImportMemory, tree: Tree): number {
+  const { people = [] } = memory.given as Partial<Remembered>;
+  let shared = 0;
+  for (const [xref, , name] of people) {
+    const structure = tree.individuals.get(xref);
+    const now = structure?.children.find(({ tag }) => tag === 'NAME')?.value.replaceAll('/', ' ').replace(/\s+/g, ' ').trim();
+    if (now === name) shared += 1;
+  }
+  return people.length === 0 ? 0 : shared / people.length;
+}
