@@ -60,7 +60,7 @@ export function caseFolder({ corpus, cases, digests, living }: Examination, id: 
   return {
     case: id,
     question: c.question,
-    digest: digests.get(id) ?? null,
+    digest: digests.get(id)?.whole ?? null,
     standing: result.standing,
     independent: result.independent,
     files: folder.files(),

@@ -119,7 +119,7 @@ function opened(
     );
   const result = cases.get(folder.case);
   return {
-    digest: digests.get(folder.case) ?? null,
+    digest: digests.get(folder.case)?.whole ?? null,
     standing: result?.standing ?? null,
     independent: result?.independent ?? 0,
   };

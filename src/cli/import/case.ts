@@ -88,7 +88,7 @@ async function importCase(path: string, options: Options): Promise<ExitCode> {
       name: basename(path),
       unpacked,
       arrival,
-      digest: digests.get(unpacked.case) ?? null,
+      digest: digests.get(unpacked.case)?.whole ?? null,
       standing: cases.get(unpacked.case)?.standing ?? null,
       written,
       content: relative(process.env['INIT_CWD'] ?? process.cwd(), options.content) || '.',
