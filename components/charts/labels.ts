@@ -47,15 +47,23 @@ const usual: readonly Side[] = [
 /** About how wide a text is in the serif, in parts of its size; on the generous side. */
 export function widthOf(text: string, bold = false): number {
   let sum = 0;
-  for (const letter of text)
-    sum += /[iljft.,:;'’|!()\-\s]/.test(letter)
-      ? 0.32
-      : /[mwMWÆŒæœ—]/.test(letter)
-        ? 0.86
-        : /\p{Lu}/u.test(letter)
-          ? 0.68
-          : 0.53;
+  for (const letter of text) sum += widths.get(letter) ?? measured(letter);
   return sum * (bold ? 1.06 : 1);
+}
+
+const widths = new Map<string, number>();
+
+/** The width of one letter, in parts of its size. */
+function measured(letter: string): number {
+  const width = /[iljft.,:;'’|!()\-\s]/.test(letter)
+    ? 0.32
+    : /[mwMWÆŒæœ—]/.test(letter)
+      ? 0.86
+      : /\p{Lu}/u.test(letter)
+        ? 0.68
+        : 0.53;
+  widths.set(letter, width);
+  return width;
 }
 
 /** The names that find room, in the order asked; `taken` is ground no name may stand on. */

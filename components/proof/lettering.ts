@@ -18,15 +18,22 @@ export interface Lettering {
 /** Estimated width of a text in units of the drawing. */
 export function widthOf(text: string, size: number): number {
   let em = 0;
-  for (const character of text) {
-    if (/[ilj.,:;'’‘|!()[\]]/.test(character)) em += 0.33;
-    else if (/[ ftr\-“”·]/.test(character)) em += 0.38;
-    else if (/[mwMW—@…]/.test(character)) em += 0.95;
-    else if (/\p{Lu}/u.test(character)) em += 0.72;
-    else if (/[\u0000-\u024f\u1e00-\u1eff\u2010-\u2027]/u.test(character)) em += 0.58;
-    else em += 1;
-  }
+  for (const character of text) em += widths.get(character) ?? measured(character);
   return em * size;
+}
+
+const widths = new Map<string, number>();
+
+/** The width of one character, in parts of its size. */
+function measured(character: string): number {
+  let em = 1;
+  if (/[ilj.,:;'’‘|!()[\]]/.test(character)) em = 0.33;
+  else if (/[ ftr\-“”·]/.test(character)) em = 0.38;
+  else if (/[mwMW—@…]/.test(character)) em = 0.95;
+  else if (/\p{Lu}/u.test(character)) em = 0.72;
+  else if (/[\u0000-\u024f\u1e00-\u1eff\u2010-\u2027]/u.test(character)) em = 0.58;
+  widths.set(character, em);
+  return em;
 }
 
 /** The text, cut with an ellipsis where it would be wider than `room`. */

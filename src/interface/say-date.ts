@@ -37,6 +37,17 @@ export function sayDate(date: string, words: DateWords): string {
  * papers, says “1838 to 1842”.
  */
 export function sayEventDate(date: string, words: DateWords): string {
+  let said = known.get(words);
+  if (!said) known.set(words, (said = new Map()));
+  let text = said.get(date);
+  if (text === undefined) said.set(date, (text = eventDate(date, words)));
+  return text;
+}
+
+/** The same few dates stand on many pages. */
+const known = new WeakMap<DateWords, Map<string, string>>();
+
+function eventDate(date: string, words: DateWords): string {
   const parts = intervalParts(date.trim());
   return parts && !parts.some((part) => part === '' || part === '..')
     ? words.between(sayDate(parts[0], words), sayDate(parts[1], words))

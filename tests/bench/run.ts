@@ -68,8 +68,16 @@ for (const size of sizes) {
           ['src/cli/build.ts', '--content', content, '--out', join(work, 'site')],
           project,
         );
-      // The first build finds nothing kept from earlier ones; the second finds everything.
-      rmSync(join(project, 'node_modules/.whence/cache'), { recursive: true, force: true });
+      // After an update of the project its pages are bundled anew; else the first build of a content finds nothing kept
+      // of it, the second everything.
+      const forget = (...names: string[]) => {
+        for (const name of names)
+          rmSync(join(project, 'node_modules/.whence', name), { recursive: true, force: true });
+      };
+      forget('cache', 'programs', 'compiled');
+      times.set('build, updated', await build());
+      forget('cache');
+      rmSync(join(work, 'site'), { recursive: true, force: true });
       times.set('build, first', await build());
       times.set('build, again', await build());
     }

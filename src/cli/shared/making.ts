@@ -34,6 +34,8 @@ export function startMaking(order: SiteOrder): ChildProcess {
   return spawn(process.execPath, [...roomToWork, program, JSON.stringify(order)], {
     cwd: projectRoot,
     stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
+    // What Node makes of the modules is kept, as for a check, by this process and by its threads.
+    env: { ...process.env, NODE_COMPILE_CACHE: join(projectRoot, 'node_modules', '.whence', 'compiled') },
   });
 }
 

@@ -2,7 +2,7 @@
  * The process that has Astro bundle the pages: its programs and their assets are taken before Astro would render with
  * them. `programs.ts` starts it. It stands in the project’s folder, its environment settled.
  */
-import { cpSync, existsSync, mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'astro';

@@ -15,6 +15,12 @@ export interface PageOrder {
   names: ReadonlyMap<string, string>;
 }
 
+/** Pages come some at a time. */
+export interface PageToWrite {
+  path: string;
+  html: Uint8Array;
+}
+
 /** Answers, in the order of the pages: the digest of a page written, or why it was not. */
 export type PageAnswer = { path: string; sha256: string } | PageProblem;
 export interface PageProblem {
@@ -29,16 +35,14 @@ const scan = livingScan(names);
 const files = filesUnder(into);
 const passed = pagesPassed(base, scan);
 
-port.on('message', ({ path, html }: { path: string; html: Uint8Array }) => {
-  let answer: PageAnswer;
+port.on('message', (pages: PageToWrite[]) => port.postMessage(pages.map(written)));
+
+function written({ path, html }: PageToWrite): PageAnswer {
   try {
-    answer = {
-      path,
-      sha256: files.writeNow(path, passed(path, Buffer.from(html.buffer, html.byteOffset, html.byteLength))),
-    };
+    const page = passed(path, Buffer.from(html.buffer, html.byteOffset, html.byteLength));
+    return { path, sha256: files.writeNow(path, page) };
   } catch (error) {
     const { message, stack } = error as Error;
-    answer = { problem: message, mustNotPublish: error instanceof MustNotPublish, stack };
+    return { problem: message, mustNotPublish: error instanceof MustNotPublish, stack };
   }
-  port.postMessage(answer);
-});
+}

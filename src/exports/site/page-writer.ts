@@ -1,6 +1,6 @@
 /** Hands pages to the thread that writes them, and keeps what it answers. */
 import { Worker } from 'node:worker_threads';
-import type { PageAnswer, PageOrder, PageProblem } from './page-thread.ts';
+import type { PageAnswer, PageOrder, PageProblem, PageToWrite } from './page-thread.ts';
 import { MustNotPublish } from './problems.ts';
 
 export interface PageWriter {
@@ -12,7 +12,9 @@ export interface PageWriter {
   stop(): Promise<unknown>;
 }
 
-/** At most `most` pages wait to be written. */
+const together = 16;
+
+/** At most `most` pages wait to be written, and more than go together. */
 export function pageWriter(order: PageOrder, most = 64): PageWriter {
   const thread = new Worker(new URL('./page-thread.ts', import.meta.url), { workerData: order });
   const digests = new Map<string, string>();
@@ -25,10 +27,11 @@ export function pageWriter(order: PageOrder, most = 64): PageWriter {
     waiting = [];
     for (const resolve of told) resolve();
   };
-  thread.on('message', (answer: PageAnswer) => {
-    underWay--;
-    if ('sha256' in answer) digests.set(answer.path, answer.sha256);
-    else failed ??= problemOf(answer);
+  thread.on('message', (answers: PageAnswer[]) => {
+    underWay -= answers.length;
+    for (const answer of answers)
+      if ('sha256' in answer) digests.set(answer.path, answer.sha256);
+      else failed ??= problemOf(answer);
     changed();
   });
   thread.on('error', (error) => {
@@ -36,6 +39,18 @@ export function pageWriter(order: PageOrder, most = 64): PageWriter {
     underWay = 0;
     changed();
   });
+  // Waking a thread costs more than a page does, so some go together.
+  let some: PageToWrite[] = [];
+  const send = () => {
+    if (some.length === 0) return;
+    // Bytes that share their memory with others are copied, all others handed over.
+    const own = some.filter(({ html }) => html.byteLength === html.buffer.byteLength);
+    thread.postMessage(
+      some,
+      own.map(({ html }) => html.buffer as ArrayBuffer),
+    );
+    some = [];
+  };
   const demandNoFailure = () => {
     if (failed) throw failed;
   };
@@ -43,13 +58,13 @@ export function pageWriter(order: PageOrder, most = 64): PageWriter {
     async take(path, html) {
       demandNoFailure();
       underWay++;
-      // Bytes that share their memory with others are copied, all others handed over.
-      const own = html.byteLength === html.buffer.byteLength;
-      thread.postMessage({ path, html }, own ? [html.buffer as ArrayBuffer] : []);
+      some.push({ path, html });
+      if (some.length >= together) send();
       while (underWay > most) await change();
       demandNoFailure();
     },
     async finish() {
+      send();
       while (underWay > 0) await change();
       await thread.terminate();
       demandNoFailure();

@@ -3,7 +3,16 @@
  * any content, so they are made once and kept until something of the project changes.
  */
 import { spawn } from 'node:child_process';
-import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { BundleOrder } from './bundle.ts';
@@ -71,16 +80,25 @@ function inFolder(folder: string): Programs {
 /** The list of a folder’s files with their digests: without it, or with another, the folder counts as none. */
 const listName = 'files.json';
 
-/** Puts what was made where the next build finds it, in place of all earlier programs. */
+/** Programs of an earlier state of the project may still be rendering somewhere; after a day, nobody’s are. */
+const day = 86_400_000;
+
+/** Puts what was made where the next build finds it. Returns where it lies, or nothing where it can’t be kept. */
 function keep(made: string, shelf: string, kept: string): string | undefined {
   try {
     writeFileSync(join(made, listName), JSON.stringify(digestsIn(made)));
     mkdirSync(shelf, { recursive: true });
-    for (const name of readdirSync(shelf)) rmSync(join(shelf, name), { recursive: true, force: true });
+    for (const name of readdirSync(shelf)) {
+      const other = join(shelf, name);
+      if (other !== kept && Date.now() - statSync(other).mtimeMs > day)
+        rmSync(other, { recursive: true, force: true });
+    }
+    // Another build may have been faster.
+    if (isWhole(kept)) return kept;
+    rmSync(kept, { recursive: true, force: true });
     renameSync(made, kept);
     return kept;
   } catch {
-    // Another build was faster, or nothing can be kept there.
     return existsSync(made) ? undefined : kept;
   }
 }

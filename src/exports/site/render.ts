@@ -37,6 +37,29 @@ interface Component {
 export async function renderPages(programs: Programs, into: string, take: TakePage): Promise<void> {
   cpSync(programs.assets, into, { recursive: true });
   const app = await applicationOf(programs.pages);
+  const usual = globalThis.Response;
+  globalThis.Response = KeepingResponse;
+  try {
+    await renderEach(app, into, take);
+  } finally {
+    globalThis.Response = usual;
+  }
+}
+
+/**
+ * A response that keeps the bytes it was given. A response as browsers know it copies them into a stream, and copies
+ * them out of it again when they are asked for: twice for each of thousands of pages.
+ */
+class KeepingResponse extends Response {
+  readonly kept: Uint8Array | undefined;
+  constructor(body?: BodyInit | null, init?: ResponseInit) {
+    const bytes = body instanceof Uint8Array ? body : undefined;
+    super(bytes ? null : body, init);
+    this.kept = bytes;
+  }
+}
+
+async function renderEach(app: App, into: string, take: TakePage): Promise<void> {
   for (const { routeData: route } of app.manifest.routes) {
     if (!route.prerender) continue;
     for (const address of await addressesOf(app, route)) {
@@ -46,7 +69,8 @@ export async function renderPages(programs: Programs, into: string, take: TakePa
       });
       if (response.status !== 200 && path !== '404.html')
         throw new Error(`The page ${path} was answered with the status ${response.status}.`);
-      const bytes = new Uint8Array(await response.arrayBuffer());
+      const kept = response instanceof KeepingResponse ? response.kept : undefined;
+      const bytes = kept ?? new Uint8Array(await response.arrayBuffer());
       if (route.type === 'page') await take(path, bytes);
       else write(join(into, path), bytes);
     }
