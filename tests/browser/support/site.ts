@@ -40,6 +40,11 @@ export const kinds: readonly { kind: string; path: RegExp; examples: readonly st
     path: /^cases\/[^/]+\/plan\.html$/,
     examples: ['cases/nor-synneva/plan.html'],
   },
+  {
+    kind: 'review sheet',
+    path: /^cases\/[^/]+\/review\.html$/,
+    examples: ['cases/nor-rindy/review.html'],
+  },
   { kind: 'family’s associates', path: /^associates\//, examples: ['associates/johanna-kirwan.html'] },
   {
     // one with a scan, one without
