@@ -2,6 +2,8 @@
 import { existsSync, readdirSync, statSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { Argument, InvalidArgumentError, Option, type Command } from 'commander';
+import { writeEditorFiles } from '../corpus/editor/write.ts';
+import { loadCorpus } from '../corpus/load.ts';
 import { CannotRun } from '../corpus/types.ts';
 import { askerOn, silent, type Asker } from './new/asker.ts';
 import { folderFiles } from './new/content-folder.ts';
@@ -167,6 +169,7 @@ async function makeFolder(
     (await asker.ask({ ask: 'The language you write in (en, nb, de …)', fallback: 'en' })) ??
     'en';
   for (const [path, text] of Object.entries(folderFiles(title, language))) writeNew(join(dir, path), text);
+  writeEditorFiles(loadCorpus(dir, { schemaOnly: true }));
   process.stdout.write(
     [
       `Made the content folder ${dir}.`,
