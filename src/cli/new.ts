@@ -1,6 +1,6 @@
 /** `npm run new`: a content folder, or a file in one, to fill in. Never overwrites anything. */
 import { existsSync, readdirSync, statSync } from 'node:fs';
-import { join, relative } from 'node:path';
+import { join, relative, sep } from 'node:path';
 import { Argument, InvalidArgumentError, Option, type Command } from 'commander';
 import { writeEditorFiles } from '../corpus/editor/write.ts';
 import { loadCorpus } from '../corpus/load.ts';
@@ -22,7 +22,7 @@ import { idProblem } from './new/ids.ts';
 import { newRecord } from './new/record.ts';
 import { eventKinds } from './new/record-shape.ts';
 import { contentOption, todayOption, verb } from './shared/options.ts';
-import { fromCaller } from './shared/paths.ts';
+import { fromCaller, projectRoot } from './shared/paths.ts';
 import { exitWith } from './shared/run.ts';
 
 const kinds = ['folder', 'person', 'record', 'case', 'search', 'place', 'review'] as const;
@@ -179,6 +179,11 @@ async function makeFolder(
       `  npm run new -- case ellen-tobin --content ${dir}`,
       `  npm run check -- --content ${dir}`,
       `  npm start -- --content ${dir}`,
+      ...(dir.startsWith(projectRoot + sep)
+        ? [
+            'It lies within the folder of the program. Better keep what is yours apart, such as in ~/tobin: move it.',
+          ]
+        : []),
       '',
     ].join('\n'),
   );
