@@ -24,6 +24,7 @@ export const journeysMethod = `${method}#journeys`;
 /** How candidate families are compared. */
 export const familiesMethod = `${method}#candidates`;
 export const readingAProof = '/guide/reading-a-proof.html';
+export const guidesIndex = '/guide.html';
 export const ids = '/ids.html';
 export const about = '/about.html';
 
@@ -39,6 +40,7 @@ export const record = (id: string): string => `/records/${id}.html`;
 export const person = (id: string): string => `/people/${id}.html`;
 export const place = (id: string): string => `/places/${id}.html`;
 export const rule = (id: string): string => `/rules/${id}.html`;
+export const guide = (id: string): string => `/guide/${id}.html`;
 export const example = (id: string): string => `/examples/${id}.html`;
 /** One sentence of the rules of proof, in the list of worked examples. */
 export const exampleSentence = (key: string): string => `${examplesIndex}#${key}`;

@@ -1,7 +1,9 @@
 /** `npm run new`: a content folder, or a file in one, to fill in. Never overwrites anything. */
 import { existsSync, readdirSync, statSync } from 'node:fs';
-import { join, relative } from 'node:path';
+import { join, relative, sep } from 'node:path';
 import { Argument, InvalidArgumentError, Option, type Command } from 'commander';
+import { writeEditorFiles } from '../corpus/editor/write.ts';
+import { loadCorpus } from '../corpus/load.ts';
 import { CannotRun } from '../corpus/types.ts';
 import { askerOn, silent, type Asker } from './new/asker.ts';
 import { folderFiles } from './new/content-folder.ts';
@@ -20,7 +22,7 @@ import { idProblem } from './new/ids.ts';
 import { newRecord } from './new/record.ts';
 import { eventKinds } from './new/record-shape.ts';
 import { contentOption, todayOption, verb } from './shared/options.ts';
-import { fromCaller } from './shared/paths.ts';
+import { fromCaller, projectRoot } from './shared/paths.ts';
 import { exitWith } from './shared/run.ts';
 
 const kinds = ['folder', 'person', 'record', 'case', 'search', 'place', 'review'] as const;
@@ -167,6 +169,7 @@ async function makeFolder(
     (await asker.ask({ ask: 'The language you write in (en, nb, de …)', fallback: 'en' })) ??
     'en';
   for (const [path, text] of Object.entries(folderFiles(title, language))) writeNew(join(dir, path), text);
+  writeEditorFiles(loadCorpus(dir, { schemaOnly: true }));
   process.stdout.write(
     [
       `Made the content folder ${dir}.`,
@@ -176,6 +179,11 @@ async function makeFolder(
       `  npm run new -- case ellen-tobin --content ${dir}`,
       `  npm run check -- --content ${dir}`,
       `  npm start -- --content ${dir}`,
+      ...(dir.startsWith(projectRoot + sep)
+        ? [
+            'It lies within the folder of the program. Better keep what is yours apart, such as in ~/tobin: move it.',
+          ]
+        : []),
       '',
     ].join('\n'),
   );

@@ -1,5 +1,6 @@
 /** `start`: the check, then the site with live reload. With errors it serves what can be shown, and says so. */
 import { Option } from 'commander';
+import { hasEditorFiles, writeEditorFiles } from '../corpus/editor/write.ts';
 import { CannotRun } from '../corpus/types.ts';
 import { lookAt, onExamined, type Outcome } from '../dossier/integration.ts';
 import type { Finding } from '../model/finding.ts';
@@ -31,8 +32,12 @@ await exitWith(async () => {
   const outcome = lookAt(options.content);
   if ('failure' in outcome) throw outcome.failure;
   const tell = process.stdout.isTTY ? onScreen() : inLog();
-  tell(outcome);
-  onExamined((next) => tell(next));
+  const follow = (next: Outcome) => {
+    tell(next);
+    freshen(next);
+  };
+  follow(outcome);
+  onExamined(follow);
   const { dev } = await import('astro');
   const server = await dev({
     root: projectRoot,
@@ -44,6 +49,16 @@ await exitWith(async () => {
   process.once('SIGINT', () => void server.stop().finally(() => process.exit(0)));
   return new Promise<never>(() => {}); // until it is interrupted
 });
+
+/** What completes the author’s typing knows new ids at once, where it was asked for by `npm run schemas`. */
+function freshen(outcome: Outcome): void {
+  if ('failure' in outcome || !hasEditorFiles(options.content)) return;
+  try {
+    writeEditorFiles(outcome.examination.corpus);
+  } catch {
+    // In a folder that can’t be written to, completion grows old; the site goes on.
+  }
+}
 
 /** Takes what an examination found, and at last the addresses of the site. */
 type Tell = (news: Outcome | string[]) => void;

@@ -44,6 +44,8 @@ export function watchFolder(
   };
   watcher.on('all', (_event, path) => {
     if (path !== folder && !path.startsWith(folder + sep)) return;
+    // What begins with a dot is never content: an editor’s settings, its swap files, a repository.
+    if (path.slice(folder.length).includes(`${sep}.`)) return;
     since ??= performance.now();
     later(look, Math.max(0, Math.min(patience, since + longestPatience - performance.now())));
   });

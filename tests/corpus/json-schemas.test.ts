@@ -1,7 +1,7 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { jsonSchemas, schemaGlobs } from '../../src/corpus/json-schemas.ts';
+import { jsonSchemas, schemaGlobs } from '../../src/corpus/editor/json-schemas.ts';
 
 const editor = join(import.meta.dirname, '..', '..', '.vscode');
 

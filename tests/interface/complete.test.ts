@@ -16,7 +16,7 @@ function leaves(value: unknown, path: string, into = new Map<string, unknown>())
 }
 
 /** The method page is one function; with links to nowhere it is read as any other room. */
-const links = { who: '#', rules: '#', examples: '#', guide: '#' };
+const links = { who: '#', rules: '#', examples: '#', guide: '#', guides: '#' };
 const [en, nb] = [english, norwegian].map((wording) =>
   leaves({ ...wording, method: { ...wording.method, essay: wording.method.essay(links) } }, ''),
 ) as [Map<string, unknown>, Map<string, unknown>];

@@ -157,7 +157,10 @@ export async function newCase(
     const found = folder.corpus.records.get(record)?.mentions.find((item) => item.id === mention);
     return found?.birthplace === undefined ? [] : [{ ref, birthplace: found.birthplace }];
   });
-  return [`cases/${settled}.md`, caseText({ question, subject, living: unnamed ? name : undefined, says })];
+  return [
+    `cases/${settled}.md`,
+    caseText({ question, subject, living: unnamed ? name : undefined, mention: mentions[0], says }),
+  ];
 }
 
 export interface PlaceOptions {

@@ -35,15 +35,17 @@ export interface CaseFill {
   subject: string;
   /** The name of a subject presumed living, whom nothing published may name yet. */
   living: string | undefined;
+  /** A mention of the subject, for the example. */
+  mention: string | undefined;
   /** Where the records of the subject say that they were born. */
   says: readonly { ref: string; birthplace: string }[];
 }
 
-export function caseText({ question, subject, living, says }: CaseFill): string {
+export function caseText({ question, subject, living, mention, says }: CaseFill): string {
   const waiting = says.flatMap(({ ref, birthplace }) =>
     commentLines(`${ref} says: ${birthplace.replace(/\s+/g, ' ')}`),
   );
-  const [first = 'declaration-1871#m1'] = says.map(({ ref }) => ref);
+  const first = says[0]?.ref ?? mention ?? 'declaration-1871#m1';
   const unnamed = living
     ? commentLines(
         `${living.replace(/\s+/g, ' ')} is presumed living until people/${subject} gives a death, or a birth over 110 years ago. Until then the question and the story may not name them.`,

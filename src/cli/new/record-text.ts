@@ -142,12 +142,13 @@ function mentionLines(
   const { shape, series, made, voyage } = fill;
   const { role, name, sex, present } = mention;
   const related = (mention.relations ?? []).filter(({ of }) => idAt.has(of));
-  // A person of whom nothing was answered shows what may be filled in, once.
-  const unanswered = first && mention.answers.size === 0;
+  // Whoever it is about shows what may be filled in, where nothing was answered.
+  const own = shape.event !== undefined && isOf(shape.event, role);
+  const unanswered = (first || own) && mention.answers.size === 0;
   const fields = fieldsOf(series, made).filter(
     ({ key }) => !(key === 'sex' && sex) && !mention.skips?.includes(key),
   );
-  const event = shape.event && mention.main && isOf(shape.event, role) ? shape.event : undefined;
+  const event = own ? shape.event : undefined;
   return [
     `  - id: ${idAt.get(mention.at)}`,
     name === undefined ? '    # name: Morris Whelan    # as written' : `    name: ${yamlText(name)}`,

@@ -31,6 +31,11 @@ export const about = {
     to.method('How standings are worked out'),
     ' says what the marks mean and what they cannot tell you.',
   ],
+  guides: (guides: Link): Phrase => [
+    'Whoever would make a case of their own, or was asked to test one, finds ',
+    guides('guides'),
+    ' for both.',
+  ],
   corrections: 'Corrections',
   welcome: (contact: Part): Phrase => [
     'Evidence that speaks for or against anything here is welcome: ',

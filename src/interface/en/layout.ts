@@ -6,7 +6,6 @@ export const layout = {
   /** The name of the site’s navigation, for those who hear it. */
   site: 'Site',
   whereYouAre: 'Where you are',
-  guide: 'Guide',
   onThisPage: 'On this page',
   find: 'Find',
   nav: {
@@ -34,7 +33,15 @@ export const layout = {
     method('How standings are worked out'),
     '.',
   ],
-  published: (day: string, whence: Part): Phrase => [`As of ${day}. Published with `, whence, '.'],
+  published: (day: string, whence: Part, guides: Part): Phrase => [
+    `As of ${day}. Published with `,
+    whence,
+    '. ',
+    guides,
+    '.',
+  ],
+  /** The link to the guides at the foot of every page. */
+  guides: 'Guides for authors and reviewers',
   feed: 'News of these cases',
   notes: 'Notes',
   backToText: (note: number): string => `Back to the text at note ${note}`,

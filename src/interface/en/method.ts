@@ -7,6 +7,7 @@ interface Links {
   rules: string;
   examples: string;
   guide: string;
+  guides: string;
 }
 
 export const method = {
@@ -24,7 +25,7 @@ export const method = {
     'Weights, chances and orders on these pages are aids to judgement. They prove nothing by themselves.',
     'A conclusion is an opinion open to revision, and no legal proof.',
   ],
-  essay: ({ who, rules, examples, guide }: Links): EssayPart[] => [
+  essay: ({ who, rules, examples, guide, guides }: Links): EssayPart[] => [
     {
       title: 'What makes a conclusion hold',
       sections: [
@@ -143,6 +144,8 @@ export const method = {
                 { text: 'examples', href: examples },
                 '. For reviewers there is a guide to ',
                 { text: 'reading a proof page', href: guide },
+                ', and for authors there are ',
+                { text: 'guides to making a case', href: guides },
                 '.',
               ],
             },

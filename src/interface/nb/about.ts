@@ -29,6 +29,11 @@ export const about: typeof English = {
     to.method('Slik blir status regnet ut'),
     ' sier hva merkene betyr, og hva de ikke kan fortelle.',
   ],
+  guides: (guides) => [
+    'Den som vil lage en egen sak, eller er bedt om å prøve en, finner ',
+    guides('veiledninger'),
+    ' for begge deler.',
+  ],
   corrections: 'Rettelser',
   welcome: (contact) => ['Belegg som taler for eller imot noe her, er velkomne: ', contact, '.'],
   made: 'Laget med Whence',

@@ -6,6 +6,7 @@ import { candidates } from './candidates.ts';
 import { clues } from './clues.ts';
 import { dates } from './dates.ts';
 import { everywhere } from './everywhere.ts';
+import { guides } from './guides.ts';
 import { home } from './home.ts';
 import { identity } from './identity.ts';
 import { journeys } from './journeys.ts';
@@ -54,4 +55,5 @@ export const norwegian: Wording = {
   identity,
   candidates,
   publishing,
+  guides,
 };

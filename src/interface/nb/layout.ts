@@ -4,7 +4,6 @@ export const layout: typeof English = {
   skip: 'Gå til teksten',
   site: 'Nettstedet',
   whereYouAre: 'Hvor du er',
-  guide: 'Veiledning (på engelsk)',
   onThisPage: 'På denne siden',
   find: 'Finn',
   nav: {
@@ -32,7 +31,8 @@ export const layout: typeof English = {
     method('Slik blir status regnet ut'),
     '.',
   ],
-  published: (day, whence) => [`Per ${day}. Utgitt med `, whence, '.'],
+  published: (day, whence, guides) => [`Per ${day}. Utgitt med `, whence, '. ', guides, '.'],
+  guides: 'Veiledninger for forfattere og for den som går gjennom',
   feed: 'Nytt om sakene',
   notes: 'Noter',
   backToText: (note) => `Tilbake til teksten ved note ${note}`,

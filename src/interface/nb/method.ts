@@ -15,7 +15,7 @@ export const method: typeof English = {
     'Vekter, sjanser og rekkefølger på disse sidene er til hjelp for skjønnet. Alene beviser de ingenting.',
     'En konklusjon er en mening som kan endres, og ikke noe juridisk bevis.',
   ],
-  essay: ({ who, rules, examples, guide }) => [
+  essay: ({ who, rules, examples, guide, guides }) => [
     {
       title: 'Når en konklusjon holder',
       sections: [
@@ -134,7 +134,9 @@ export const method: typeof English = {
                 { text: 'eksempler', href: examples },
                 '. For den som vil etterprøve, finnes det en veiledning i ',
                 { text: 'å lese en bevisside', href: guide },
-                '. Disse tre er på engelsk.',
+                ', og for forfattere ',
+                { text: 'veiledninger i å lage en sak', href: guides },
+                '. Reglene og eksemplene er på engelsk.',
               ],
             },
             {

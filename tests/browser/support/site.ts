@@ -54,7 +54,7 @@ export const kinds: readonly { kind: string; path: RegExp; examples: readonly st
   },
   { kind: 'person', path: /^people\//, examples: ['people/maurice-phelan.html'] },
   { kind: 'place', path: /^places\//, examples: ['places/knockmahon.html', 'places/ireland.html'] },
-  { kind: 'guide', path: /^guide\//, examples: ['guide/reading-a-proof.html'] },
+  { kind: 'guide', path: /^guide\//, examples: ['guide/independence.html', 'guide/reading-a-proof.html'] },
   { kind: 'rule', path: /^rules\//, examples: ['rules/two-independent-sources.html'] },
   { kind: 'worked example', path: /^examples\//, examples: ['examples/a-copy-of-a-copy.html'] },
   ...[
@@ -70,6 +70,7 @@ export const kinds: readonly { kind: string; path: RegExp; examples: readonly st
     'method',
     'rules',
     'examples',
+    'guide',
     'ids',
     'about',
     'style',
