@@ -290,8 +290,8 @@ class Merger {
     const own = idOf(place.name) || idOf((place.variants ?? []).find((name) => idOf(name)) ?? '') || 'place';
     const parent = within[0] ?? '';
     const wide = /^(?:county|state|province|country|region)$/;
-    const county =
-      [...this.#over(parent), parent].find((id) => wide.test(this.#entries.get(id)?.kind ?? '')) ?? '';
+    const isWide = (id: string) => wide.test(this.#entries.get(id)?.kind ?? '');
+    const county = isWide(parent) ? parent : ([...this.#over(parent)].find(isWide) ?? parent);
     const alone = (this.#often.get(own) ?? 0) < 2;
     const tries = [
       ...(alone ? [own] : []),
