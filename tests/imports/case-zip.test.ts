@@ -1,8 +1,10 @@
 // Hostile zips are made by changing bytes of honest ones: the writer of the project makes none of them.
-import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { CannotRun } from '../../src/corpus/types.ts';
 import { writeCaseZip } from '../../src/exports/case/zip.ts';
 import { unpackCase } from '../../src/imports/case/zip.ts';
 
@@ -130,4 +132,29 @@ describe('refused, with nothing outside its folder', () => {
     );
     await expect(unpackCase(cut.path, cut.into)).rejects.toThrow(/was not opened/);
   });
+});
+
+test('an honest one with bytes changed by chance is opened, or refused in a sentence', async () => {
+  const { path } = await zip({
+    'content/site.yaml': 'title: T\n',
+    'content/records/a.md': '---\ntitle: A\n---\n',
+  });
+  const honest = readFileSync(path);
+  const changes = fc.array(fc.tuple(fc.nat(honest.length - 1), fc.nat(255)), { minLength: 1, maxLength: 6 });
+  await fc.assert(
+    fc.asyncProperty(changes, async (some) => {
+      const bytes = Buffer.from(honest);
+      for (const [at, value] of some) bytes[at] = value;
+      const changed = join(work, 'changed.zip');
+      writeFileSync(changed, bytes);
+      const into = mkdtempSync(join(work, 'into-'));
+      try {
+        const { files } = await unpackCase(changed, into);
+        expect(files.every((file) => existsSync(join(into, file)))).toBe(true);
+      } catch (error) {
+        expect(error).toBeInstanceOf(CannotRun);
+      }
+    }),
+    { numRuns: 80 },
+  );
 });

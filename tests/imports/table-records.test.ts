@@ -1,8 +1,10 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import fc from 'fast-check';
 import { parse } from 'yaml';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { CannotRun } from '../../src/corpus/types.ts';
 import { recordFile, type RecordFile } from '../../src/model/record.ts';
 import { mapColumns, mappingFile } from '../../src/imports/tables/mapping.ts';
 import { mappingText, readMapping } from '../../src/imports/tables/mapping-file.ts';
@@ -207,6 +209,7 @@ describe('files as programs leave them', () => {
       Buffer.concat([Buffer.from([0xff, 0xfe]), Buffer.from(text, 'utf16le')]),
     ],
     ['Windows-1252', Buffer.from(text, 'latin1')],
+    ['a first line that names the separator', Buffer.from(`sep=;\r\n${text.replaceAll(',', ';')}`)],
     ['semicolons and CRLF', Buffer.from(text.replaceAll(',', ';').replaceAll('\n', '\r\n'))],
   ])('%s', (_what, bytes) => {
     expect(recordsFrom(bytes).files[0]!.record.mentions).toMatchObject([
@@ -287,4 +290,25 @@ describe('what the author says of columns', () => {
     expect(files.map(({ record }) => record.place)).toEqual(['hancock', undefined]);
     expect(problems).toMatchObject([{ line: 3, column: 5, value: 'Nowhere' }]);
   });
+});
+
+test('whatever bytes a file holds, it becomes records of good form or is refused in a sentence', () => {
+  const bytes = fc.oneof(
+    fc.uint8Array({ maxLength: 300 }).map((one) => Buffer.from(one)),
+    fc
+      .string({ unit: fc.constantFrom(...'Name,Age;"\n\r\t 1x/-é\0\u2028=:#[]{}|>&*!%@`do'), maxLength: 300 })
+      .map((one) => Buffer.from(`Name,Age,Ship,Relation,Household,Born,Remark\n${one}`)),
+  );
+  fc.assert(
+    fc.property(bytes, (content) => {
+      try {
+        const { files, problems } = recordsFrom(content, {}, 'any.csv');
+        expect(files.length).toBeGreaterThan(0);
+        for (const { line, column } of problems) expect(line * column).toBeGreaterThan(0);
+      } catch (error) {
+        expect(error).toBeInstanceOf(CannotRun);
+      }
+    }),
+    { numRuns: 200 },
+  );
 });
