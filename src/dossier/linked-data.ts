@@ -114,7 +114,7 @@ class Graph {
     this.#once(this.#address('/index.html'), () => ({
       '@type': 'WebSite',
       name: site.title,
-      description: site.description,
+      description: this.#brief ? undefined : site.description,
       ...(site.invented ? { genre: 'invented family, for demonstration' } : {}),
     }));
     if (answer) {
@@ -123,7 +123,7 @@ class Graph {
           '@id': proof('conclusion'),
           '@type': ['Claim', 'prov:Entity'],
           name: c.question,
-          text: answer.because,
+          text: this.#brief ? undefined : answer.because,
           creativeWorkStatus: [c.conclusion?.claim ?? 'hypothesis', result?.standing],
           about: [this.#address(`/people/${c.subject}.html`), this.#place(answer.place)],
           derivedFrom: answer.cites.map(proof),

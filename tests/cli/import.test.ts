@@ -196,6 +196,8 @@ test('a case goes out, comes in elsewhere, and yields to what is there', async (
       },
     ],
   );
-  await expect(first.out + '\n' + text).toMatchFileSnapshot('import-case.golden.txt');
+  // Digests change with the model of the content; what is said of them doesn’t.
+  const said = `${first.out}\n${text}`.replaceAll(/sha256-[0-9a-f]{64}/g, 'sha256-…');
+  await expect(said).toMatchFileSnapshot('import-case.golden.txt');
   expect(readFileSync(join(theirs, 'records/deed.md'), 'utf8')).toContain('Bunmahon');
 });
