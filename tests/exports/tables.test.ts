@@ -8,8 +8,8 @@ import { dossierOf } from './published-content.ts';
 test.each(['=1+1', '+1', '-1', '@SUM(A1)', '\t=1', '\r=1', '\n=1', '＝1', '＋1', '－1', '＠1'])(
   'a cell that begins “%s” is text',
   (cell) => {
-    const [[read]] = parse(csvLine([cell])) as string[][];
-    expect(read).toBe(`'${cell}`);
+    const rows = parse(csvLine([cell])) as string[][];
+    expect(rows).toEqual([[`'${cell}`]]);
   },
 );
 
