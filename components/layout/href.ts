@@ -30,6 +30,8 @@ export const about = '/about.html';
 
 export const caseStory = (id: string): string => `/cases/${id}.html`;
 export const caseProof = (id: string): string => `/cases/${id}/proof.html`;
+/** All that is known of a case as JSON-LD. */
+export const caseLinkedData = (id: string): string => `/cases/${id}.jsonld`;
 export const casePlan = (id: string): string => `/cases/${id}/plan.html`;
 /** The sheet on which a reviewer answers. */
 export const caseReview = (id: string): string => `/cases/${id}/review.html`;

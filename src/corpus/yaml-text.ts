@@ -37,7 +37,7 @@ function entry(name: string, value: unknown, indent: string): string[] {
   }
   if (Array.isArray(value)) {
     if (value.length === 0) return [`${indent}${key}: []`];
-    if (value.every(isShort)) {
+    if (value.every((one) => isShort(one) && (isScalar(one) || Object.keys(one as object).length < 3))) {
       const flow = `${indent}${key}: [${value.map((one) => inline(one)).join(', ')}]`;
       if (flow.length <= 110) return [flow];
     }

@@ -125,7 +125,7 @@ class Folder {
     if (places.length > 0) text(`places/${c.id}.yaml`, yamlList(places));
     const series = this.#listed(this.#series, this.#corpus.series, builtInSeriesMap());
     if (series.length > 0) text(`series/${c.id}.yaml`, yamlList(series));
-    const searches = sorted(this.#searches).map((id) => {
+    const searches = inFileOrder(this.#searches, this.#corpus.searches).map((id) => {
       const search = this.#corpus.searches.get(id)!;
       return { ...plain(search), for: search.for.filter((person) => this.#shown(person)) };
     });
@@ -238,20 +238,44 @@ class Folder {
     const gone = new Set(
       record.mentions.filter((m) => this.#hidden(`${record.id}#${m.id}`)).map((m) => m.id),
     );
+    const keys = this.#informantKeys(record);
+    const keyOf = (key: string) => keys.get(key) ?? key;
     return {
       ...record,
       media: record.media.filter(({ file }) => this.#media.has(file)),
       informants: Object.fromEntries(
-        Object.entries(record.informants).map(([key, informant]) => [key, this.#maskInformant(informant)]),
+        Object.entries(record.informants).map(([key, informant]) => [
+          keyOf(key),
+          this.#maskInformant(informant),
+        ]),
       ),
+      ...(record.informant === undefined ? {} : { informant: keyOf(record.informant) }),
       mentions: record.mentions
         .filter((m) => !gone.has(m.id))
         .map(({ copies, ...m }) => ({
           ...m,
           relations: m.relations.filter((relation) => !gone.has(relation.of)),
+          informants: Object.fromEntries(
+            Object.entries(m.informants).map(([statement, key]) => [statement, keyOf(key)]),
+          ),
           ...(copies === undefined || this.#hidden(copies) ? {} : { copies }),
         })),
     };
+  }
+
+  /** Other words for informants who are living: an author’s word for one may be their name. */
+  #informantKeys({ informants }: SourceRecord): Map<string, string> {
+    const keys = new Map<string, string>();
+    for (const [key, { person, oneOf, toldBy }] of Object.entries(informants)) {
+      const living = [person, ...(oneOf ?? []), ...(toldBy ?? [])].some(
+        (one) => one !== undefined && this.#withheld.has(one),
+      );
+      if (!living) continue;
+      let n = keys.size + 1;
+      while (Object.hasOwn(informants, `living${n}`)) n++;
+      keys.set(key, `living${n}`);
+    }
+    return keys;
   }
 
   #maskInformant({ person, oneOf, toldBy, ...rest }: Informant): Informant {
@@ -293,7 +317,7 @@ class Folder {
     all: ReadonlyMap<string, { builtIn: boolean }>,
     builtIn: ReadonlyMap<string, object>,
   ): object[] {
-    return sorted(ids).flatMap((id) => {
+    return inFileOrder(ids, all).flatMap((id) => {
       const own = all.get(id)!;
       if (own.builtIn && JSON.stringify(own) === JSON.stringify(builtIn.get(id))) return [];
       const { builtIn: _b, iso: _i, chapman: _c, ...entry } = plain(own) as Record<string, unknown>;
@@ -315,6 +339,10 @@ class Folder {
 const namelessName = 'Withheld';
 
 const sorted = (ids: Iterable<string>) => [...ids].sort((a, b) => (a < b ? -1 : a > b ? 1 : 0));
+
+/** Ids in the order in which the author’s lists have them. */
+const inFileOrder = (ids: ReadonlySet<string>, all: ReadonlyMap<string, unknown>) =>
+  [...all.keys()].filter((id) => ids.has(id));
 
 /** Lists that a file must give even where they are empty. */
 const wanted = new Set(['cites', 'for']);

@@ -42,9 +42,18 @@ const context = {
   ),
 };
 
-/** The linked data of some cases as one JSON-LD document. Of the living it holds what the dossier holds: in public, nothing. */
-export function linkedData(dossier: Dossier, cases: readonly CaseView[], address: AddressOf): object {
-  const graph = new Graph(dossier, address);
+/**
+ * The linked data of some cases as one JSON-LD document. Of the living it holds what the dossier holds: in public, nothing.
+ * `brief` is what stands in the page, whose readers on a phone pay for every byte: the answer, the items it cites and
+ * where they are from, without what the document beside the page says more.
+ */
+export function linkedData(
+  dossier: Dossier,
+  cases: readonly CaseView[],
+  address: AddressOf,
+  { brief = false } = {},
+): object {
+  const graph = new Graph(dossier, address, brief);
   for (const view of cases) graph.case(view);
   return { '@context': context, '@graph': graph.nodes };
 }
@@ -70,7 +79,10 @@ class Graph {
   readonly #address: AddressOf;
   readonly #seen = new Set<string>();
 
-  constructor(dossier: Dossier, address: AddressOf) {
+  readonly #brief: boolean;
+
+  constructor(dossier: Dossier, address: AddressOf, brief: boolean) {
+    this.#brief = brief;
     this.#dossier = dossier;
     this.#address = address;
   }
@@ -102,7 +114,7 @@ class Graph {
     this.#once(this.#address('/index.html'), () => ({
       '@type': 'WebSite',
       name: site.title,
-      description: site.description,
+      description: this.#brief ? undefined : site.description,
       ...(site.invented ? { genre: 'invented family, for demonstration' } : {}),
     }));
     if (answer) {
@@ -111,12 +123,16 @@ class Graph {
           '@id': proof('conclusion'),
           '@type': ['Claim', 'prov:Entity'],
           name: c.question,
-          text: answer.because,
+          text: this.#brief ? undefined : answer.because,
           creativeWorkStatus: [c.conclusion?.claim ?? 'hypothesis', result?.standing],
           about: [this.#address(`/people/${c.subject}.html`), this.#place(answer.place)],
           derivedFrom: answer.cites.map(proof),
-          generatedBy: proof('computation'),
+          generatedBy: this.#brief ? undefined : proof('computation'),
         }),
+      );
+    }
+    if (answer && !this.#brief)
+      this.nodes.push(
         tidy({
           '@id': proof('computation'),
           '@type': 'prov:Activity',
@@ -129,9 +145,10 @@ class Graph {
           associatedWith: { '@type': ['prov:SoftwareAgent', 'SoftwareApplication'], name: 'Whence' },
         }),
       );
-    }
     const roots = new Map(result?.items.map((item) => [item.id, item.roots]));
+    const cited = new Set(answer?.cites);
     for (const item of c.evidence) {
+      if (this.#brief && !cited.has(item.id)) continue;
       const { mentions, records } = sourcesOf(item);
       const reading = mentions
         .map((ref) => this.#said(ref, item.states))
@@ -142,10 +159,12 @@ class Graph {
         tidy({
           '@id': proof(item.id),
           '@type': [reading === '' ? 'CreativeWork' : 'Quotation', 'prov:Entity'],
-          text: reading === '' ? undefined : reading,
+          text: reading === '' || this.#brief ? undefined : reading,
           additionalType: `${item.kind} evidence`,
           about: item.place === undefined ? undefined : this.#place(item.place),
-          isPartOf: records.map((record) => this.#address(`/records/${record}.html`)),
+          isPartOf: this.#brief
+            ? undefined
+            : records.map((record) => this.#address(`/records/${record}.html`)),
           derivedFrom: mentions.map((ref) => this.#address(`/records/${ref.replace('#', '.html#mention-')}`)),
           generatedBy: sourcesOf(item).searches.map((search) => this.#search(search)),
           attributedTo: (roots.get(item.id) ?? [])
@@ -159,8 +178,8 @@ class Graph {
         c.conclusion && c.asks === 'birthplace' && result?.standing === 'meets'
           ? this.#place(c.conclusion.place)
           : undefined,
-      parent: subject.parents.flatMap((one) => this.#person(one)),
-      spouse: subject.spouses.flatMap((one) => this.#person(one.person)),
+      parent: this.#brief ? undefined : subject.parents.flatMap((one) => this.#person(one)),
+      spouse: this.#brief ? undefined : subject.spouses.flatMap((one) => this.#person(one.person)),
     });
     for (const review of reviews)
       this.nodes.push(
@@ -194,6 +213,11 @@ class Graph {
     this.#once(iri, () => {
       const { record, derivesFrom } = view;
       const { cite } = record;
+      const derivedFrom = derivesFrom.flatMap((one) =>
+        one.kind === 'record' ? [this.#record(one.record)] : [],
+      );
+      if (this.#brief)
+        return { '@type': ['ArchiveComponent', 'prov:Entity'], name: record.title, derivedFrom };
       return {
         '@type': ['ArchiveComponent', 'prov:Entity'],
         name: record.title,
@@ -205,7 +229,7 @@ class Graph {
           cite?.archive === undefined
             ? undefined
             : { '@type': 'ArchiveOrganization', name: cite.archive, address: cite['archive-place'] },
-        derivedFrom: derivesFrom.flatMap((one) => (one.kind === 'record' ? [this.#record(one.record)] : [])),
+        derivedFrom,
         primarySource: derivesFrom.flatMap((one) =>
           one.kind === 'unseen' ? [{ '@type': ['CreativeWork', 'prov:Entity'], name: one.text }] : [],
         ),
@@ -248,10 +272,10 @@ class Graph {
       '@type': 'Place',
       name: place.name,
       additionalType: place.kind,
-      alternateName: place.variants,
-      identifier: place.iso,
+      alternateName: this.#brief ? undefined : place.variants,
+      identifier: this.#brief ? undefined : place.iso,
       geo:
-        place.lat === undefined || place.lon === undefined
+        place.lat === undefined || place.lon === undefined || this.#brief
           ? undefined
           : { '@type': 'GeoCoordinates', latitude: place.lat, longitude: place.lon },
       containedInPlace: place.within.map((one) => this.#place(one.place)),
@@ -267,7 +291,7 @@ class Graph {
       '@type': ['SearchAction', 'prov:Activity'],
       name: this.#dossier.series.get(search.series)?.title ?? search.series,
       endTime: calendarDate(search.date),
-      result: search.result,
+      description: search.result,
     }));
     return iri;
   }

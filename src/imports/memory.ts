@@ -26,6 +26,8 @@ export interface Plan {
   file: string;
   text: string;
   standing: Standing;
+  /** What the file says now, where it would be another. */
+  before?: string;
 }
 
 /** Files an import would write, each with what stands in its way. Nothing is written. */
@@ -39,7 +41,12 @@ export function planFiles(content: string, files: readonly { file: string; text:
     const there = digest(bytes);
     if (there === digest(text)) return { file, text, standing: 'same' };
     if (known === undefined) return { file, text, standing: 'taken' };
-    return { file, text, standing: known === there ? 'changed' : 'edited' };
+    return {
+      file,
+      text,
+      standing: known === there ? 'changed' : 'edited',
+      before: bytes.toString('utf8'),
+    };
   });
 }
 

@@ -71,11 +71,11 @@ export function tableJson(done: TableImport): string {
 
 const standings: Record<Standing, string> = {
   new: 'new',
-  same: 'as it is there already',
-  changed: 'there already, from an earlier import, and would change',
-  edited: 'there already, and edited by you since it was imported: left as it is',
-  taken: 'there already, and not from an import: left as it is',
-  removed: 'imported before and taken away by you since: left out',
+  same: 'there already in the same words',
+  changed: 'there already from an earlier import, and would change',
+  edited: 'there already and edited by you since it was imported: left as it is',
+  taken: 'there already and not from an import: left as it is',
+  removed: 'left out: imported before, and taken away by you since',
 };
 
 /** The import as text: what a look shows, or what was written. */
@@ -116,13 +116,23 @@ export function tableText(done: TableImport, show: number, paint: Paint): string
     );
   });
   if (plans.length > listed.length) say(`  … and ${plural(plans.length - listed.length, 'more')}.`);
-  for (const record of written ? [] : made.records.slice(0, show)) {
-    const text = record.text.trimEnd().split('\n');
-    const cut = text.length > most.lines ? text.slice(0, most.lines - 1) : text;
-    say();
-    say(paint.bold(record.file));
-    for (const line of cut) lines.push(`  ${line}`);
-    if (cut.length < text.length) lines.push(paint.dim(`  … and ${text.length - cut.length} lines more.`));
+  if (!written) {
+    for (const { file, text, before } of plans
+      .filter((plan) => plan.before !== undefined)
+      .slice(0, most.listed)) {
+      say();
+      say(paint.bold(`${file}, what would change`));
+      lines.push(...changes(before!, text, paint));
+    }
+    const fresh = made.records.filter((_record, i) => plans[i]!.standing === 'new');
+    for (const record of fresh.slice(0, show)) {
+      const text = record.text.trimEnd().split('\n');
+      const cut = text.length > most.lines ? text.slice(0, most.lines - 1) : text;
+      say();
+      say(paint.bold(record.file));
+      for (const line of cut) lines.push(`  ${line}`.trimEnd());
+      if (cut.length < text.length) lines.push(paint.dim(`  … and ${text.length - cut.length} lines more.`));
+    }
   }
   const problems = problemsOf(done);
   if (problems.length > 0) {
@@ -133,6 +143,27 @@ export function tableText(done: TableImport, show: number, paint: Paint): string
   say();
   lines.push(...ending(done, plans, written, content, paint));
   return `${lines.join('\n')}\n`;
+}
+
+/** Lines that would go and lines that would come, in their order. */
+function changes(before: string, after: string, paint: Paint): string[] {
+  const [old, fresh] = [before.split('\n'), after.split('\n')];
+  const only = (lines: readonly string[], others: readonly string[]) => {
+    const left = new Map<string, number>();
+    for (const line of others) left.set(line, (left.get(line) ?? 0) + 1);
+    return lines.filter((line) => {
+      const count = left.get(line) ?? 0;
+      left.set(line, count - 1);
+      return count < 1 && line.trim() !== '';
+    });
+  };
+  const lines = [
+    ...only(old, fresh).map((line) => paint.red(`  - ${line.trim()}`)),
+    ...only(fresh, old).map((line) => paint.green(`  + ${line.trim()}`)),
+  ];
+  return lines.length > most.lines
+    ? [...lines.slice(0, most.lines), `  … and ${lines.length - most.lines} more`]
+    : lines;
 }
 
 function problemLines(problems: readonly ToldProblem[], paint: Paint): string[] {
@@ -164,7 +195,10 @@ function ending(
   const count = (standing: Standing) => plans.filter((plan) => plan.standing === standing).length;
   const lines: string[] = [];
   for (const standing of ['same', 'edited', 'taken', 'removed'] as const)
-    if (count(standing) > 0) lines.push(`${plural(count(standing), 'record')} ${standings[standing]}.`);
+    if (count(standing) > 0)
+      lines.push(
+        `${plural(count(standing), 'record')} ${count(standing) === 1 ? 'is' : 'are'} ${standings[standing]}.`,
+      );
   if (count('taken') > 0)
     lines.push('To bring those in beside what is there, give them other ids with --id.');
   if (savedTo)

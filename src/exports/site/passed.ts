@@ -5,7 +5,8 @@ import { preparePage, wordsOfPath } from './page.ts';
 import { plainPage } from './plain-page.ts';
 import { MustNotPublish } from './problems.ts';
 
-const readable = /\.(?:js|mjs|json|xml|svg|txt|csv|tsv|ged|webmanifest|map|md|bib|yaml|yml|rss|atom)$/i;
+const readable =
+  /\.(?:js|mjs|json|jsonld|xml|svg|txt|csv|tsv|ged|webmanifest|map|md|bib|yaml|yml|rss|atom)$/i;
 
 /** Pages of the tool's own documentation: their invented people may share a name with anyone. */
 const documentation = /^(?:examples|rules|guide)(?:\/|\.html$)/;

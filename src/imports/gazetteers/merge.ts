@@ -205,25 +205,29 @@ class Merger {
     const fitting = [...seen].filter(
       (one) =>
         (kind === undefined || sameKind(one.kind, kind)) &&
-        (parents.length === 0 ||
-          parents.some(
-            (id) =>
-              one.id !== id &&
-              (one.within.includes(id) || this.#over(one.id).has(id) || this.#sharesChain(one, id)),
-          )) &&
+        (parents.length === 0 || parents.some((id) => this.#chainsAgree(one, id, place))) &&
         apart(one, place) <= reach(one, kind ?? one.kind),
     );
     return fitting.sort((a, b) => apart(a, place) - apart(b, place));
   }
 
-  /** The entry lies directly in something that the parent lies in too: a chain with a step left out. */
-  #sharesChain(one: Entry, parent: string): boolean {
+  /**
+   * Whether an entry may be what a row says lies in `parent`: it lies there too; or a step of one chain is left out in the
+   * other, which is enough in one county, while in one country only a county is known by name, and anything smaller by
+   * its point.
+   */
+  #chainsAgree(one: Entry, parent: string, place: Level): boolean {
+    if (one.id === parent) return false;
+    if (one.within.includes(parent)) return true;
+    const placed = one.lat !== undefined && place.lat !== undefined;
+    const known = placed || isWide(one.kind);
+    if (this.#over(one.id).has(parent)) return known || !this.#isLarge(parent);
     const over = this.#over(parent);
-    return (
-      one.within.some(
-        (id) => over.has(id) && !/^(?:country|sovereign state)$/.test(this.#entries.get(id)?.kind ?? ''),
-      ) && one.lat !== undefined
-    );
+    return placed && one.within.some((id) => over.has(id) && !this.#isLarge(id));
+  }
+
+  #isLarge(id: string): boolean {
+    return /^(?:country|sovereign state|state|province|region)$/.test(this.#entries.get(id)?.kind ?? '');
   }
 
   #over(id: string): ReadonlySet<string> {
@@ -289,9 +293,8 @@ class Merger {
   #freeId(place: Level, kind: string, within: readonly string[]): string {
     const own = idOf(place.name) || idOf((place.variants ?? []).find((name) => idOf(name)) ?? '') || 'place';
     const parent = within[0] ?? '';
-    const wide = /^(?:county|state|province|country|region)$/;
-    const county =
-      [...this.#over(parent), parent].find((id) => wide.test(this.#entries.get(id)?.kind ?? '')) ?? '';
+    const holdsMany = (id: string) => isWide(this.#entries.get(id)?.kind ?? '');
+    const county = holdsMany(parent) ? parent : ([...this.#over(parent)].find(holdsMany) ?? parent);
     const alone = (this.#often.get(own) ?? 0) < 2;
     const tries = [
       ...(alone ? [own] : []),
@@ -312,6 +315,9 @@ interface Problem {
   message: string;
   help: string;
 }
+
+/** Kinds that a whole country knows by name. */
+const isWide = (kind: string) => /^(?:county|state|province|country|region)$/.test(kind);
 
 function kindInName(name: string): string | undefined {
   const words = /\b(county|barony|civil parish|parish|province|township|district)\b/i.exec(name);

@@ -56,7 +56,7 @@ function headOf(path: string, name: string): string {
 /** Coordinates of WGS 84, or `undefined`. */
 function degrees(text: string, most: number): number | undefined {
   const plain = text.trim().replace(/^(-?\d{1,3}),(\d+)$/, '$1.$2');
-  if (!/^-?\d{1,3}(?:\.\d{1,15})?$/.test(plain)) return undefined;
+  if (!/^-?\d{1,3}(?:\.\d{1,20})?$/.test(plain)) return undefined;
   const value = Number(plain);
   return Math.abs(value) <= most ? Math.round(value * 1e5) / 1e5 : undefined;
 }

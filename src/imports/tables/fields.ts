@@ -83,7 +83,7 @@ const words: Partial<Record<(typeof single)[number] | 'says.note', string>> = {
   line: `line lineno linenumber linenr no nr number listno listnumber entry entryno passengerno passengernumber linje
     linjenr lopenr lopenummer nummer rad`,
   household: `household householdno householdnumber family familyno familynumber dwelling dwellingno dwellingnumber house
-    houseno housenumber schedule scheduleno hh hhid husholdning husholdningsnr hushold husnr bosted familie`,
+    houseno housenumber schedule scheduleno hh hhid husholdning husholdningsnr hushold husnr familie`,
   relation: `relation relationship relationtohead relationshiptohead relationshiptoheadofhousehold relationtohouseholder
     reltohead rel familyrelation familiestilling stillingifamilien familieforhold slektskap`,
   'voyage.ship': `ship shipname vessel vesselname nameofship nameofvessel steamer steamship steamshipname skip skipsnavn

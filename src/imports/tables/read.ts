@@ -32,7 +32,7 @@ export function readMentionTable(path: string, name: string): MentionTable {
     rows.push({ line, cells: cells.map(clean) });
   });
   const encoding = readAsUtf8(path, (bytes) => {
-    const piece = Buffer.from(bytes);
+    const piece = pieces.length === 0 ? withoutSign(Buffer.from(bytes)) : Buffer.from(bytes);
     pieces.push(piece);
     reader.push(piece);
   });
@@ -60,6 +60,12 @@ export function readMentionTable(path: string, name: string): MentionTable {
       return cellStart(lines, line, index, delimiter);
     },
   };
+}
+
+/** A first line `sep=;` is a sign of one spreadsheet program to itself; its line stays, so that lines are counted right. */
+function withoutSign(bytes: Buffer): Buffer {
+  const sign = /^(?:\xef\xbb\xbf)?"?sep=.?"?(?=\r?\n)/i.exec(bytes.subarray(0, 16).toString('latin1'))?.[0];
+  return sign === undefined ? bytes : bytes.subarray(sign.length);
 }
 
 /** A cell in one line, without what no text holds. */

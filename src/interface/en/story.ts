@@ -19,6 +19,7 @@ export const story = {
   followEveryStep: 'Follow every step',
   whatNext: 'What to search next',
   method: 'How standings are worked out',
+  linkedData: 'This case as linked data (JSON-LD)',
 
   answer: 'The answer',
   workingIdea: 'The working idea',

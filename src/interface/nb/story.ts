@@ -17,6 +17,7 @@ export const story: typeof English = {
   followEveryStep: 'Følg hvert skritt',
   whatNext: 'Hva bør undersøkes nå',
   method: 'Slik blir status regnet ut',
+  linkedData: 'Denne saken som lenkede data (JSON-LD)',
 
   answer: 'Svaret',
   workingIdea: 'Arbeidshypotesen',
