@@ -40,7 +40,6 @@ export interface ImportMemory {
 export type Fate = 'new' | 'changed' | 'same' | 'edited' | 'deleted' | 'elsewhere' | 'gone';
 
 export interface PlannedChange {
-  piece: Piece | undefined;
   /** `file` or `file#entry`. */
   place: string;
   fate: Fate;
@@ -106,15 +105,16 @@ export function planChanges(
         written[place] = digest;
       } else if (mine !== undefined) written[place] = mine;
       else if (fate === 'same') written[place] = digest;
-      changes.push({ piece, place, fate });
+      changes.push({ place, fate });
     }
     if (!changed) continue;
     files.set(file, [...parts.values()].map((part) => (part === '' || part.endsWith('\n') ? part : `${part}\n`)).join(''));
   }
+  const placed = new Set(changes.map(({ place }) => place));
   for (const [place, digest] of Object.entries(before)) {
-    if (Object.hasOwn(written, place) || changes.some((change) => change.place === place)) continue;
+    if (Object.hasOwn(written, place) || placed.has(place)) continue;
     written[place] = digest;
-    changes.push({ piece: undefined, place, fate: 'gone' });
+    changes.push({ place, fate: 'gone' });
   }
   return { changes, files, written };
 }
@@ -156,7 +156,7 @@ function digestOf(text: string): string {
 /** Writes the files of a plan. What the import remembers is written first, and said to be whole last. */
 export function writeChanges(content: string, name: string, plan: ChangePlan, memory: Omit<ImportMemory, 'version' | 'complete' | 'written'>): void {
   const remembered = (complete: boolean): string =>
-    `${JSON.stringify({ version: 1, ...memory, complete, written: plan.written }, null, 1)}\n`;
+    `${JSON.stringify({ version: 1, ...memory, complete, written: plan.written })}\n`;
   const path = `${importsFolder}/${name}.json`;
   writeWhole(content, path, remembered(false));
   for (const [file, text] of plan.files) writeWhole(content, file, text);
@@ -175,12 +175,19 @@ export function writeWhole(content: string, file: string, text: string | Buffer)
   }
   const part = `${path}.part`;
   try {
-    if (existsSync(path)) {
+    writeFileSync(path, text, { flag: 'wx' });
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw cannotWrite(path, error);
+    try {
       writeFileSync(part, text);
       renameSync(part, path);
-    } else writeFileSync(path, text, { flag: 'wx' });
-  } catch (error) {
-    rmSync(part, { force: true });
-    throw new CannotRun(`${path} can’t be written: ${(error as Error).message}.`);
+    } catch (problem) {
+      rmSync(part, { force: true });
+      throw cannotWrite(path, problem);
+    }
   }
+}
+
+function cannotWrite(path: string, error: unknown): CannotRun {
+  return new CannotRun(`${path} can’t be written: ${(error as Error).message}.`);
 }

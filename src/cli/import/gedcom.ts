@@ -1,6 +1,7 @@
 /** `npm run import -- gedcom FILE`. */
 import { closeSync, existsSync, mkdtempSync, openSync, readFileSync, readSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
+import { setFlagsFromString } from 'node:v8';
 import { basename, join } from 'node:path';
 import { Command, InvalidArgumentError } from 'commander';
 import { loadCorpus } from '../../corpus/load.ts';
@@ -72,6 +73,8 @@ export function looksLikeGedcom(path: string): boolean {
 
 async function run(path: string, options: Options): Promise<ExitCode> {
   demandFile(path);
+  // A file of a hundred thousand people stays within a gigabyte when room is made early.
+  setFlagsFromString('--heap-growing-percent=20');
   const name = options.name ?? (slug(basename(path).replace(/\.ged$/i, '')) || 'family');
   const progress = progressOn(process.stderr);
   progress.say('Reading …');
@@ -144,14 +147,15 @@ function siteText(name: string): string {
 }
 
 /** The same people under two names would stand in the content twice. */
-function demandOtherName({ tree, name }: GedcomImport, { content, name: chosen }: Options): void {
+function demandOtherName(done: GedcomImport, { content, name: chosen }: Options): void {
+  const { tree, name } = done;
   const folder = join(content, importsFolder);
   if (chosen !== undefined || !existsSync(folder)) return;
   for (const file of readdirSync(folder)) {
     if (!file.endsWith('.json')) continue;
     const other = file.slice(0, -'.json'.length);
     const memory = readMemory(content, other);
-    if (memory && sharedPeople(memory, tree) > 0.5)
+    if (memory && sharedPeople(memory.given, done.memory.given) > 0.5)
       throw new CannotRun(
         `Most people of ${memory.file}, imported as “${other}”, are in ${tree.file} too. If it is a newer file of the same family, add --name ${other}; if not, give it a name of its own: --name ${name}.`,
       );

@@ -82,6 +82,11 @@ export async function planGedcom(options: GedcomOptions): Promise<GedcomImport |
     for (const structure of record.values()) leaveUnused(structure, log);
   for (const structure of [...(tree.header ? [tree.header] : []), ...tree.others]) leaveUnused(structure, log);
 
+  const rows = again(persons, tree, gazetteer, said) as unknown as Record<string, unknown>;
+  const counts = { families: tree.families.size, sources: tree.sources.size };
+  // The file has said all it has; of a great one, this is most of the memory.
+  for (const kind of [tree.individuals, tree.families, tree.notes]) kind.clear();
+
   const made = [...exported.places.values()].filter(({ id }) => !places.has(id) || places.get(id)!.builtIn);
   const pieces = piecesOf(name, persons, said, gazetteer, made, memory);
   const plan = planChanges(content, pieces, memory, (key, file) => {
@@ -98,14 +103,14 @@ export async function planGedcom(options: GedcomOptions): Promise<GedcomImport |
     memory: {
       file: tree.file,
       digest: await digestOfFile(path),
-      given: again(persons, tree, gazetteer, said) as unknown as Record<string, unknown>,
+      given: rows,
     },
     counts: {
       people: persons.length,
-      families: tree.families.size,
+      families: counts.families,
       places: gazetteer.made.size + made.length,
       records: said.length,
-      sources: tree.sources.size,
+      sources: counts.sources,
     },
     unplaced: gazetteer.unplaced,
   };

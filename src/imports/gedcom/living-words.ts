@@ -28,8 +28,14 @@ export function keepLivingAside(
   const finder = nameFinder(tellingNames(facts, living));
   const withheldMentions = new Set<string>();
   for (const { mentions } of withheld) for (const { record, mention } of mentions) withheldMentions.add(`${record.id}#${mention}`);
+  const before = new Map<string, boolean>();
   const names = (value: unknown): boolean => {
-    if (typeof value === 'string') return finder(value).length > 0;
+    if (typeof value === 'string') {
+      // Titles and archives come back with every page.
+      let found = before.get(value);
+      if (found === undefined) before.set(value, (found = value.includes(' ') && finder(value).length > 0));
+      return found;
+    }
     if (Array.isArray(value)) return value.some(names);
     return typeof value === 'object' && value !== null && Object.values(value).some(names);
   };

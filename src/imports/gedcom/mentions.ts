@@ -109,14 +109,25 @@ export function statedKeys(statement: Statement): string[] {
   return Object.keys(statement).filter((key) => !['role', 'relations', 'inferred', 'id'].includes(key));
 }
 
-/** Whether a mention already states all of a statement. */
-export function states(mention: Readonly<Record<string, unknown>>, statement: Statement): boolean {
+/** Whether a mention states all of what a structure of an export tells again from it. Ages may be written otherwise there. */
+export function tellsAgain(mention: Readonly<Record<string, unknown>>, statement: Statement): boolean {
   return Object.entries(statement).every(([key, value]) => {
     const there = mention[key];
+    if (key === 'age') return there !== undefined;
+    if (key === 'event' && statement.immigrated !== undefined && mention.immigrated === statement.immigrated) return true;
     if (key === 'says')
       return Object.entries(value as Record<string, string>).every(
-        ([name, text]) => (there as Record<string, unknown> | undefined)?.[name] !== undefined && String((there as Record<string, unknown>)[name]) === text,
+        ([name, text]) => String((there as Record<string, unknown> | undefined)?.[name]) === text,
       );
-    return JSON.stringify(there) === JSON.stringify(value);
+    return plainText(there) === plainText(value);
   });
+}
+
+/** A value as it is compared: without regard to capitals, and in any order of its keys. */
+function plainText(value: unknown): string {
+  if (typeof value !== 'object' || value === null) return String(value).replace(/\s+/g, ' ').trim().toLowerCase();
+  return Object.entries(value)
+    .map(([key, item]) => `${key}=${plainText(item)}`)
+    .sort()
+    .join(';');
 }

@@ -53,12 +53,15 @@ export class OwnExport {
   }
 
   /** Takes a person’s biography from the note that holds it. */
-  person(person: PersonDraft, structure: Structure): void {
+  person(person: PersonDraft, structure: Structure, log: ImportLog): void {
     if (!this.#known) return;
     const at = structure.children.findIndex(({ tag, children }) => tag === 'NOTE' && isBody(children));
-    if (at < 0) return;
-    const [note] = structure.children.splice(at, 1);
-    person.body = note!.value;
+    if (at >= 0) person.body = structure.children.splice(at, 1)[0]!.value;
+    // How a case stands is worked out here; what an export told of it is not brought in again.
+    for (const note of structure.children.filter(({ tag, children }) => tag === 'NOTE' && isKept(children, 'case'))) {
+      structure.children.splice(structure.children.indexOf(note), 1);
+      log.leave(note, 'INDI.NOTE of a case');
+    }
   }
 
   /** The id of a place record, if the place as written still begins with its name. */
@@ -94,7 +97,9 @@ export class OwnExport {
       log.doubts.add(structure.line, 'This record of an earlier export can’t be read any more; what the standard says was taken.');
       return;
     }
-    const { mentions, media, title, form, ...rest } = value as unknown as RecordFile;
+    const { mentions, media, title: ownTitle, form, cite, derivedFrom, seen, made, place, volume, ...rest } = value as unknown as RecordFile;
+    // What the standard says goes before: another program may have changed it.
+    const title = structure.children.find(({ tag }) => tag === 'TITL')?.value.trim() || ownTitle;
     const id = idOf(structure) ?? '';
     const body = structure.children.find(({ tag, children }) => tag === 'TEXT' && isBody(children));
     const record: RecordDraft = {
@@ -103,7 +108,13 @@ export class OwnExport {
       wishes: [id],
       plainTitle: title,
       title,
+      ...(cite ? { cite: cite as RecordDraft['cite'] & object } : {}),
       form,
+      ...((derivedFrom as unknown) === undefined ? {} : { derivedFrom: [derivedFrom].flat() }),
+      ...(seen === undefined ? {} : { seen }),
+      ...(made === undefined ? {} : { made: String(made) }),
+      ...(place === undefined ? {} : { place }),
+      ...(volume === undefined ? {} : { volume }),
       mentions: ((mentions as unknown as MentionDraft[] | undefined) ?? []).map((mention) => ({ ...mention })),
       media: ((media as { file: string; alt: string }[] | undefined) ?? []).map((one) => ({ ...one })),
       passages: body ? [{ line: body.line, text: body.value, quoted: false, markdown: true }] : [],
@@ -125,7 +136,11 @@ export function idOf(structure: Structure): string | undefined {
 }
 
 function isBody(children: readonly Structure[]): boolean {
-  return children.some(({ tag, value }) => tag === '_KEY' && value === 'body');
+  return isKept(children, 'body');
+}
+
+function isKept(children: readonly Structure[], key: string): boolean {
+  return children.some(({ tag, value }) => tag === '_KEY' && value === key);
 }
 
 /** The value that the structures under one spell out. */

@@ -35,11 +35,12 @@ export function resolveOwn(own: OwnExport, persons: readonly PersonDraft[], corp
         delete holder[key];
       } else holder[key] = now;
     };
-    one(record.rest, 'place', look.place);
+    one(record as unknown as Json, 'place', look.place);
     one(record.rest, 'series', look.series);
     for (const said of record.mentions) one(said, 'copies', mention);
-    record.rest.derivedFrom = derivations(record.rest.derivedFrom, look.record);
-    if (record.rest.derivedFrom === undefined) delete record.rest.derivedFrom;
+    const derived = derivations(record.derivedFrom, look.record);
+    if (derived === undefined) delete record.derivedFrom;
+    else record.derivedFrom = derived;
     informants(record, look.person, lost);
     if (lost.length > 0) log.doubts.add(record.line, `The record ${record.id} refers to what is not here, so that was left out: ${lost.join(', ')}.`);
   }

@@ -11,7 +11,7 @@ import type { Gazetteer } from './gazetteer.ts';
 import { nextMention, type MentionDraft, type PersonDraft, type RecordDraft } from './drafts.ts';
 import { familyFacts, individualFacts } from '../../catalogue/gedcom/facts.ts';
 import { idType } from '../../catalogue/gedcom/extensions.ts';
-import { state, statedKeys, statementOfFact, states, type Statement } from './mentions.ts';
+import { state, statedKeys, statementOfFact, tellsAgain, type Statement } from './mentions.ts';
 import { namesOf, type Name } from './names.ts';
 import { associatesUnder, citationsUnder, notesUnder, type Associate, type Citation, type NoteText } from './said.ts';
 import { fileDate, Sources } from './sources.ts';
@@ -95,7 +95,7 @@ export class People {
         reference.used = true;
         all(reference, 'TYPE');
       }
-    this.#own.person(person, structure);
+    this.#own.person(person, structure, log);
     const facts = factsOfPerson(structure, this.#context);
     const birth = facts.find((fact) => fact.tag === 'BIRT' && !this.#toldAgain(fact));
     const death = facts.find((fact) => fact.tag === 'DEAT' && !this.#toldAgain(fact));
@@ -163,7 +163,8 @@ export class People {
       ...(name.nickname === undefined ? {} : { nickname: name.nickname }),
     };
     const statement: Statement = { name: name.text, ...(Object.keys(says).length > 0 ? { says } : {}) };
-    for (const citation of name.citations) this.#cite([{ person, statement }], citation, person.xref);
+    for (const citation of name.citations)
+      this.#cite([{ person, statement: this.#own.holds(citation) ? { name: name.text } : statement }], citation, person.xref);
     if (name.citations.length === 0 && (further || says.nickname !== undefined || says.nameType !== undefined))
       state(this.#entry(person), person, statement);
     this.#notes(name.notes, () => this.#entry(person), `the name ${name.text}`);
@@ -177,7 +178,7 @@ export class People {
     subject: string,
     entry: () => RecordDraft = () => this.#entry(of[0]!.person),
   ): void {
-    if (fact.place) this.#placeId(fact.place);
+    if (fact.place && !this.#toldAgain(fact)) this.#placeId(fact.place);
     const told = of.map(({ person, as }) => ({ person, statement: statementOfFact(fact, as) }));
     const cited = fact.citations.map((citation) => this.#cite(told, citation, subject));
     let mention = cited.find((found) => found !== undefined);
@@ -247,7 +248,7 @@ export class People {
   #saidThere(record: RecordDraft, person: PersonDraft, citation: Citation, statement: Statement): boolean {
     const mention = record.mentions.find(({ id }) => id === citation.mention);
     const theirs = person.mentions.some((at) => at.record === record && at.mention === citation.mention);
-    return mention !== undefined && theirs && states(mention, statement);
+    return mention !== undefined && theirs && tellsAgain(mention, statement);
   }
 
   #associates(associates: readonly Associate[], record: RecordDraft, of: string, subject: string): void {

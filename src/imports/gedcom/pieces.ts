@@ -15,6 +15,9 @@ const mostCharacters = 2_000_000;
 /** Which list each person goes into: one for a small family, else one for each beginning of a surname. */
 export function peopleFiles(persons: readonly PersonDraft[], name: string, before: ReadonlyMap<string, string>): Map<PersonDraft, string> {
   const files = new Map<PersonDraft, string>();
+  const filed = new Map(
+    persons.map((person) => [person, slug(person.surname || person.name.split(' ').at(-1)!).replaceAll('-', '') || 'x']),
+  );
   const share = (group: readonly PersonDraft[], start: string, letters: number): void => {
     if (group.length <= longestList || letters > 6) {
       group.forEach((person, i) => {
@@ -25,7 +28,7 @@ export function peopleFiles(persons: readonly PersonDraft[], name: string, befor
     }
     const groups = new Map<string, PersonDraft[]>();
     for (const person of group) {
-      const begins = slug(person.surname || person.name.split(' ').at(-1)!).replaceAll('-', '').slice(0, letters) || 'x';
+      const begins = filed.get(person)!.slice(0, letters);
       const list = groups.get(begins);
       if (list) list.push(person);
       else groups.set(begins, [person]);

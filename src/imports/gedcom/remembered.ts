@@ -96,14 +96,9 @@ function uidOf(structure: Structure): string {
   return structure.children.find(({ tag }) => tag === 'UID' || tag === '_UID')?.value.trim() ?? '';
 }
 
-/** How many of the people an earlier import brought are in a tree under the same identifier and name. */
-export function sharedPeople(memory: ImportMemory, tree: Tree): number {
-  const { people = [] } = memory.given as Partial<Remembered>;
-  let shared = 0;
-  for (const [xref, , name] of people) {
-    const structure = tree.individuals.get(xref);
-    const now = structure?.children.find(({ tag }) => tag === 'NAME')?.value.replaceAll('/', ' ').replace(/\s+/g, ' ').trim();
-    if (now === name) shared += 1;
-  }
-  return people.length === 0 ? 0 : shared / people.length;
+/** What share of the people that one import gave another has, under the same identifier and name. */
+export function sharedPeople(before: Record<string, unknown>, now: Record<string, unknown>): number {
+  const { people = [] } = before as Partial<Remembered>;
+  const names = new Map(((now as Partial<Remembered>).people ?? []).map(([xref, , name]) => [xref, name]));
+  return people.length === 0 ? 0 : people.filter(([xref, , name]) => names.get(xref) === name).length / people.length;
 }

@@ -70,7 +70,7 @@ export function* recordsOf(pieces: Iterable<string>, reading: Reading): Generato
       used: false,
     };
     if (level === 0) {
-      if (open[0]) yield open[0];
+      if (open[0]) yield trimmed(open[0]);
       open.length = 0;
       if (line.tag === 'TRLR') ended = true;
     } else {
@@ -81,9 +81,18 @@ export function* recordsOf(pieces: Iterable<string>, reading: Reading): Generato
     }
     open.push(structure);
   }
-  if (open[0] && open[0].tag !== 'TRLR') yield open[0];
+  if (open[0] && open[0].tag !== 'TRLR') yield trimmed(open[0]);
   if (!ended)
     (strict ? faults : remarks).add(last, 'The file ends here without its trailer (0 TRLR); it may have been cut off.');
+}
+
+/** A list that grew has room to grow on; a million of them have too much. */
+function trimmed(record: Structure): Structure {
+  if (record.children.length > 0) {
+    record.children = record.children.slice();
+    for (const child of record.children) trimmed(child);
+  }
+  return record;
 }
 
 /** CONT and CONC: the payload of the structure above goes on. */
