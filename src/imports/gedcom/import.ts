@@ -76,6 +76,8 @@ export async function planGedcom(options: GedcomOptions): Promise<GedcomImport |
   giveRecordIds(records, idsByXref(persons), given, ofOthers(corpus.records.keys(), own, 'record'));
   const media = new MediaFolder(path, content, mediaThere(content), tree, log);
   media.add(people.media, withheld);
+  media.own(exported.records);
+  bound(records, persons, log);
   const said = saying(records, persons);
   resolveOwn(exported, persons, corpus, log);
   for (const record of [tree.individuals, tree.families, tree.sources, tree.repositories, tree.notes, tree.media])
@@ -114,6 +116,34 @@ export async function planGedcom(options: GedcomOptions): Promise<GedcomImport |
     },
     unplaced: gazetteer.unplaced,
   };
+}
+
+/** More than this in one entry is no life, and a text of the content has its bounds. */
+const most = { mentions: 4000, spouses: 1000, words: 2_000_000 };
+
+/** Keeps each record and person within what a text of the content may hold. */
+function bound(records: readonly RecordDraft[], persons: readonly PersonDraft[], log: ImportLog): void {
+  const cut = new Set<RecordDraft>();
+  for (const record of records) {
+    if (record.mentions.length > most.mentions) {
+      log.doubts.add(record.line, `The entry here tells of ${record.mentions.length} things; the first ${most.mentions} came in.`);
+      record.mentions.length = most.mentions;
+      cut.add(record);
+    }
+    let words = 0;
+    record.passages = record.passages.filter(({ line, text }) => {
+      words += text.length;
+      if (words > most.words) log.aside.push({ line, why: 'is too long for one record', text });
+      return words <= most.words;
+    });
+  }
+  for (const person of persons) {
+    if (cut.size > 0)
+      person.mentions = person.mentions.filter(({ record, mention }) => !cut.has(record) || Number(mention.slice(1)) <= most.mentions);
+    if (person.spouses.length <= most.spouses) continue;
+    log.doubts.add(person.line, `@${person.xref}@ has ${person.spouses.length} partners; the first ${most.spouses} came in.`);
+    person.spouses.length = most.spouses;
+  }
 }
 
 /** What of the header the reading has followed. */

@@ -53,6 +53,16 @@ export class MediaFolder {
     }
   }
 
+  /** The pictures of records of an export of ours: those that lie beside the file or are in `media/` already. */
+  own(records: readonly RecordDraft[]): void {
+    for (const record of records)
+      record.media = record.media.flatMap((picture) => {
+        if (existsSync(join(this.#content, 'media', picture.file))) return [picture];
+        const name = this.#name(`media/${picture.file}`, record.line);
+        return name === undefined ? [] : [{ ...picture, file: name }];
+      });
+  }
+
   #file(record: RecordDraft, file: Structure, title: string | undefined, hidden: boolean): void {
     const named = file.value.trim();
     const form = one(file, 'FORM');

@@ -91,6 +91,10 @@ export class OwnExport {
     const own = structure.children.find(({ tag }) => tag === '_RECORD');
     if (!own) return;
     useAll(structure);
+    for (const { tag, value: xref } of structure.children) {
+      const beside = tag === 'REPO' ? this.#tree.repositories.get(xref) : tag === 'OBJE' ? this.#tree.media.get(xref) : undefined;
+      if (beside) useAll(beside);
+    }
     const value = valueOf(own) as Record<string, unknown>;
     const judged = recordFile.safeParse(value);
     if (!judged.success) {

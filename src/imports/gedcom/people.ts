@@ -321,14 +321,7 @@ export class People {
     const marriage = facts.find((fact) => fact.tag === 'MARR' && !this.#toldAgain(fact));
     const parentsOnly = one(structure, '_PARENTS') !== undefined;
     const [first, second] = partners;
-    if (first && second && first !== second && !never && !parentsOnly) {
-      const { date: married, place } = marriage ? this.#life(marriage) : {};
-      first.spouses.push({
-        person: second,
-        ...(married === undefined ? {} : { married }),
-        ...(place === undefined ? {} : { place }),
-      });
-    }
+    if (first && second && !never && !parentsOnly) this.#couple(first, second, marriage);
     if (partners.length > 2) log.doubts.add(structure.line, `The family @${xref}@ has more than two partners; the first two were taken as a couple.`);
     const entry = () => this.#entryRecord(xref, structure.line);
     for (const fact of facts) {
@@ -346,6 +339,20 @@ export class People {
       for (const object of all(structure, 'OBJE')) this.media.push({ record: entry(), structure: object });
     }
     this.#children(xref, structure, partners);
+  }
+
+  /** A marriage stands in the entry of one partner; every marriage of the two in the same one’s. */
+  #couple(first: PersonDraft, second: PersonDraft, marriage: Fact | undefined): void {
+    const turned = second.spouses.some(({ person }) => person === first);
+    const [holder, other] = turned ? [second, first] : [first, second];
+    const { date: married, place } = marriage ? this.#life(marriage) : {};
+    const known = holder.spouses.some(({ person }) => person === other);
+    if (known && married === undefined && place === undefined) return;
+    holder.spouses.push({
+      person: other,
+      ...(married === undefined ? {} : { married }),
+      ...(place === undefined ? {} : { place }),
+    });
   }
 
   #countChildren(fact: Fact, structure: Structure): void {

@@ -1,6 +1,6 @@
 /** The structures of a GEDCOM file: lines with the lines under them. */
 import { linesOf, type Reading } from './lines.ts';
-import { BrokenFile } from './problem.ts';
+import { BrokenFile, type LineNotes } from './problem.ts';
 
 export interface Structure {
   tag: string;
@@ -70,7 +70,7 @@ export function* recordsOf(pieces: Iterable<string>, reading: Reading): Generato
       used: false,
     };
     if (level === 0) {
-      if (open[0]) yield trimmed(open[0]);
+      if (open[0]) yield trimmed(open[0], remarks);
       open.length = 0;
       if (line.tag === 'TRLR') ended = true;
     } else {
@@ -81,18 +81,30 @@ export function* recordsOf(pieces: Iterable<string>, reading: Reading): Generato
     }
     open.push(structure);
   }
-  if (open[0] && open[0].tag !== 'TRLR') yield trimmed(open[0]);
+  if (open[0] && open[0].tag !== 'TRLR') yield trimmed(open[0], remarks);
   if (!ended)
     (strict ? faults : remarks).add(last, 'The file ends here without its trailer (0 TRLR); it may have been cut off.');
 }
 
-/** A list that grew has room to grow on; a million of them have too much. */
-function trimmed(record: Structure): Structure {
-  if (record.children.length > 0) {
-    record.children = record.children.slice();
-    for (const child of record.children) trimmed(child);
+/** Longer payloads are no names, dates or titles; words at length may be longer. */
+const longest = { words: 200_000, others: 2_000 };
+const atLength = new Set(['NOTE', 'SNOTE', 'TEXT', '_KEY', '_ITEM']);
+
+/** A record as it is kept. A list that grew has room to grow on; a million of them have too much. */
+function trimmed(structure: Structure, remarks: LineNotes): Structure {
+  const most = atLength.has(structure.tag) ? longest.words : longest.others;
+  if (structure.value.length > most) {
+    remarks.add(
+      structure.line,
+      `The text of ${structure.tag} has ${structure.value.length.toLocaleString('en')} characters; only the first ${most.toLocaleString('en')} came in.`,
+    );
+    structure.value = structure.value.slice(0, most).toWellFormed();
   }
-  return record;
+  if (structure.children.length > 0) {
+    structure.children = structure.children.slice();
+    for (const child of structure.children) trimmed(child, remarks);
+  }
+  return structure;
 }
 
 /** CONT and CONC: the payload of the structure above goes on. */

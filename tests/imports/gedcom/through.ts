@@ -1,5 +1,5 @@
 /** GEDCOM through the import and the export, as the verbs do it, without a process of their own. */
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { loadCorpus } from '../../../src/corpus/load.ts';
@@ -37,7 +37,7 @@ export async function bringIn(
   const corpus = loadCorpus(content, { schemaOnly: true });
   const done = await planGedcom({ path, content, corpus, name, today, lenient, country });
   if ('broken' in done) throw new Error(done.tree.faults.list.map(({ line, text }) => `line ${line}: ${text}`).join('\n'));
-  for (const { from, name: picture } of done.copies) writeWhole(content, `media/${picture}`, from);
+  for (const { from, name: picture } of done.copies) writeWhole(content, `media/${picture}`, readFileSync(from));
   writeChanges(content, name, done.plan, done.memory);
   const report = [...wholeReport(done)].join('');
   return { done, content, report };
