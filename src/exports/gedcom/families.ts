@@ -50,6 +50,12 @@ export class Families {
     return this.#asChild.get(id) ?? [];
   }
 
+  /** Whether the families say all that a person’s entry says of their parents: who they are, in their order. */
+  tellsParents({ id, parents }: Person): boolean {
+    const told = this.asChild(id).flatMap((xref) => this.all[Number(xref.slice(1)) - 1]!.partners);
+    return parents.every(({ person, from }, i) => from.length === 0 && told[i] === person);
+  }
+
   #add(partners: string[], wed: Family['wed'], pair: string | undefined): Family {
     const family: Family = { xref: `F${this.all.length + 1}`, partners, children: [], wed };
     this.all.push(family);

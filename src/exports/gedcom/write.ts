@@ -104,7 +104,7 @@ class Writer {
       mentions,
       living,
       placeholder: placeholder || undefined,
-      parents: parents.filter(({ from }) => from.length > 0),
+      parents: this.#families.tellsParents(person) ? [] : parents,
       spouses: spouses.filter(({ from }) => from.length > 0).map(({ person: spouse, from }) => ({ person: spouse, from })),
     });
     return {

@@ -99,7 +99,8 @@ function whyNoLine(text: string): string {
   return `This is not a line of GEDCOM, which is level, tag and value with one space between: ${shown(text)}`;
 }
 
-function shown(text: string): string {
+/** A line in quotation marks, cut where it is long. */
+export function shown(text: string): string {
   const plain = text.replace(/\s+/g, ' ').trim();
   return `“${plain.length > 60 ? `${plain.slice(0, 60)}…` : plain}”`;
 }
@@ -113,9 +114,9 @@ function* rawLines(pieces: Iterable<string>, { strict, remarks }: Reading): Gene
   const ended = (by: string) => {
     number += 1;
     if (kind === '') kind = by;
-    else if (kind !== by) {
+    else if (kind !== by && kind !== 'mixed') {
       remarks.add(number, 'Line ends change here; GEDCOM has one kind throughout. It was read all the same.');
-      kind = by;
+      kind = 'mixed';
     }
   };
   for (const piece of pieces) {

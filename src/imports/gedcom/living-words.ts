@@ -45,7 +45,7 @@ export function keepLivingAside(
     const { cite = {} } = record;
     const told = Object.fromEntries(Object.entries(cite).filter(([key]) => !authors.has(key)));
     if (names(record.title) || names(told) || names(record.derivedFrom)) {
-      log.aside.push({ line: record.line, why: 'names somebody living', text: [record.title, ...Object.values(told).map(String)].join(' · ') });
+      log.aside.push({ line: record.line, why: 'names somebody living', text: [record.title, ...Object.entries(told).flatMap(([key, value]) => (key === 'type' ? [] : [String(value)]))].join(' · ') });
       record.title = record.plainTitle;
       record.wishes = [];
       if (record.cite) record.cite = { type: record.cite.type, title: record.plainTitle };

@@ -42,7 +42,7 @@ export function peopleFiles(persons: readonly PersonDraft[], name: string, befor
 }
 
 export function personPiece(person: PersonDraft, file: string): Piece {
-  const parents = person.parents.map(({ person: parent }) => withFrom(person.rest.parents, parent, { person: parent.id }));
+  const parents = inOrderOf(person.rest.parents, person.parents).map(({ person: parent }) => withFrom(person.rest.parents, parent, { person: parent.id }));
   const value = {
     id: person.id,
     name: person.name,
@@ -61,6 +61,14 @@ export function personPiece(person: PersonDraft, file: string): Piece {
   if (person.body === '') return { file, entry: person.id, text: yamlEntry(value), key };
   const { id: _id, ...front } = value;
   return { file: `people/${person.id}.md`, text: `---\n${yamlMapping(front)}---\n${person.body}`, key };
+}
+
+/** Parents in the order in which an export of ours has them. */
+function inOrderOf(kept: unknown, parents: PersonDraft['parents']): PersonDraft['parents'] {
+  if (!Array.isArray(kept)) return parents;
+  const order = (kept as { person?: string }[]).map(({ person }) => person);
+  const at = ({ person }: PersonDraft['parents'][number]) => order.indexOf(String(person.rest.id ?? person.id));
+  return parents.toSorted((a, b) => at(a) - at(b));
 }
 
 /** The mentions that an export of ours says a bond is told by. */

@@ -63,12 +63,15 @@ function knownAgain(persons: readonly PersonDraft[], tree: Tree, rows: readonly 
     taken.add(row[1]);
   };
   for (const person of persons) take(person, byUid.get(uidOf(tree.individuals.get(person.xref)!)));
-  for (const person of persons) {
-    const row = byXref.get(person.xref);
-    if (!known.has(person) && row && sameName(row[2], person.name)) take(person, row);
-  }
-  const lives = once(persons.filter((person) => !known.has(person)), lifeOf);
-  for (const [life, person] of lives) take(person, byLife.get(life));
+  const byIdentifier = (same: (row: PersonRow, person: PersonDraft) => boolean): void => {
+    for (const person of persons) {
+      const row = byXref.get(person.xref);
+      if (!known.has(person) && row && same(row, person)) take(person, row);
+    }
+  };
+  byIdentifier((row, person) => row[2] === person.name);
+  for (const [life, person] of once(persons.filter((one) => !known.has(one)), lifeOf)) take(person, byLife.get(life));
+  byIdentifier((row, person) => sameName(row[2], person.name));
   return known;
 }
 

@@ -1,5 +1,5 @@
 /** The structures of a GEDCOM file: lines with the lines under them. */
-import { linesOf, type Reading } from './lines.ts';
+import { linesOf, shown, type Reading } from './lines.ts';
 import { BrokenFile, type LineNotes } from './problem.ts';
 
 export interface Structure {
@@ -52,8 +52,8 @@ export function* recordsOf(pieces: Iterable<string>, reading: Reading): Generato
       (strict ? faults : remarks).add(
         line.number,
         open.length === 0
-          ? `Level ${level} stands before any record; the line was left out.`
-          : `Level ${level} follows level ${open.length - 1}; a line lies at most one level deeper than the one before. The line was left out.`,
+          ? `Level ${level} stands before any record, so the line was left out: ${shown(`${level} ${line.tag} ${line.value}`)}`
+          : `Level ${level} follows level ${open.length - 1}, and a line lies at most one level deeper than the one before, so it was left out: ${shown(`${level} ${line.tag} ${line.value}`)}`,
       );
       continue;
     }
@@ -111,12 +111,12 @@ function trimmed(structure: Structure, remarks: LineNotes): Structure {
 function goOn(open: readonly Structure[], level: number, tag: string, value: string, line: number, { strict, faults, remarks }: Reading): void {
   const whole = level < 0 ? open.at(-1) : open[level - 1];
   if (!whole || (level >= 0 && level > open.length)) {
-    (strict ? faults : remarks).add(line, `${tag} goes on from nothing here; the line was left out.`);
+    (strict ? faults : remarks).add(line, `${tag} goes on from nothing here, so the line was left out: ${shown(value)}`);
     return;
   }
   if (tag === 'CONC' && strict) faults.add(line, 'GEDCOM 7.0 has no CONC; only CONT.');
   if (whole.pointer && value !== '') {
-    remarks.add(line, 'Text goes on from a pointer here; the line was left out.');
+    remarks.add(line, `Text goes on from a pointer here, so the line was left out: ${shown(value)}`);
     return;
   }
   whole.value += tag === 'CONC' ? value : `\n${value}`;
