@@ -12,7 +12,10 @@ const kinds = [{ command: gedcomImport(), looksLike: looksLikeGedcom }];
 for (const { command } of kinds) program.addCommand(command);
 program
   .addArgument(new Argument('[file]', 'without a kind, it is told from the file itself'))
-  .addHelpText('after', '\nExit code: 0 done, 1 the file breaks its own rules and nothing was written, 2 could not run.');
+  .addHelpText(
+    'after',
+    '\nExit code: 0 done, 1 the file breaks its own rules and nothing was written, 2 could not run.',
+  );
 
 await program.parseAsync(withKind(process.argv.slice(2)), { from: 'user' });
 

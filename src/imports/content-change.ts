@@ -61,7 +61,8 @@ export function readMemory(content: string, name: string): ImportMemory | undefi
   if (!existsSync(path)) return undefined;
   try {
     const value = JSON.parse(readFileSync(path, 'utf8')) as ImportMemory;
-    if (value.version === 1 && typeof value.written === 'object' && typeof value.given === 'object') return value;
+    if (value.version === 1 && typeof value.written === 'object' && typeof value.given === 'object')
+      return value;
   } catch {
     // Told below: whatever is wrong with it, the way out is the same.
   }
@@ -85,7 +86,8 @@ export function planChanges(
     const path = join(content, file);
     const there = existsSync(path) ? readFileSync(path, 'utf8') : undefined;
     const list = own[0]!.entry !== undefined;
-    const parts = there === undefined ? new Map<string, string>() : list ? partsOf(there) : new Map([['', there]]);
+    const parts =
+      there === undefined ? new Map<string, string>() : list ? partsOf(there) : new Map([['', there]]);
     if (there === undefined && list) parts.set('', listHead);
     let changed = false;
     for (const piece of own) {
@@ -95,7 +97,8 @@ export function planChanges(
       const mine = before[place];
       let fate: Fate;
       if (current === undefined) {
-        if (mine !== undefined && memory!.complete) fate = elsewhere(piece.key, file) ? 'elsewhere' : 'deleted';
+        if (mine !== undefined && memory!.complete)
+          fate = elsewhere(piece.key, file) ? 'elsewhere' : 'deleted';
         else fate = elsewhere(piece.key, file) ? 'elsewhere' : 'new';
       } else if (digestOf(current) === digest) fate = 'same';
       else fate = mine === digestOf(current) ? 'changed' : 'edited';
@@ -108,7 +111,10 @@ export function planChanges(
       changes.push({ place, fate });
     }
     if (!changed) continue;
-    files.set(file, [...parts.values()].map((part) => (part === '' || part.endsWith('\n') ? part : `${part}\n`)).join(''));
+    files.set(
+      file,
+      [...parts.values()].map((part) => (part === '' || part.endsWith('\n') ? part : `${part}\n`)).join(''),
+    );
   }
   const placed = new Set(changes.map(({ place }) => place));
   for (const [place, digest] of Object.entries(before)) {
@@ -140,21 +146,30 @@ function partsOf(text: string): Map<string, string> {
   parts.set('', text.slice(0, starts[0] ?? text.length));
   starts.forEach((start, i) => {
     const part = text.slice(start, starts[i + 1] ?? text.length);
-    const id = /^(?:- |-?\s*\{? *)(?:id: *)['"]?([a-z0-9-]+)/.exec(part)?.[1] ?? /^ {2}id: *['"]?([a-z0-9-]+)/m.exec(part)?.[1] ?? `at ${start}`;
+    const id =
+      /^(?:- |-?\s*\{? *)(?:id: *)['"]?([a-z0-9-]+)/.exec(part)?.[1] ??
+      /^ {2}id: *['"]?([a-z0-9-]+)/m.exec(part)?.[1] ??
+      `at ${start}`;
     parts.set(parts.has(id) ? `${id} at ${start}` : id, part);
   });
   return parts;
 }
 
 /** What a list that an import begins says of itself. */
-const listHead = '# Written by an import. An entry that you edit stays as you leave it when a newer file is imported.\n';
+const listHead =
+  '# Written by an import. An entry that you edit stays as you leave it when a newer file is imported.\n';
 
 function digestOf(text: string): string {
   return createHash('sha256').update(text).digest('base64url').slice(0, 16);
 }
 
 /** Writes the files of a plan. What the import remembers is written first, and said to be whole last. */
-export function writeChanges(content: string, name: string, plan: ChangePlan, memory: Omit<ImportMemory, 'version' | 'complete' | 'written'>): void {
+export function writeChanges(
+  content: string,
+  name: string,
+  plan: ChangePlan,
+  memory: Omit<ImportMemory, 'version' | 'complete' | 'written'>,
+): void {
   const remembered = (complete: boolean): string =>
     `${JSON.stringify({ version: 1, ...memory, complete, written: plan.written })}\n`;
   const path = `${importsFolder}/${name}.json`;

@@ -79,7 +79,13 @@ const table: readonly (readonly [payload: string, edtf: string | undefined, word
 ];
 
 describe('a date of GEDCOM', () => {
-  test.each(table.map(([payload, edtf, words]) => ({ payload, edtf, words: words ?? (edtf === undefined && payload !== '') })))('$payload is $edtf', ({ payload, edtf, words }) => {
+  test.each(
+    table.map(([payload, edtf, words]) => ({
+      payload,
+      edtf,
+      words: words ?? (edtf === undefined && payload !== ''),
+    })),
+  )('$payload is $edtf', ({ payload, edtf, words }) => {
     const said = readInterchangeDate(payload);
     expect(said.date).toBe(edtf);
     expect(said.words).toBe(words ? payload : undefined);
@@ -87,25 +93,41 @@ describe('a date of GEDCOM', () => {
   });
 
   test('a phrase is kept beside its date, or instead of one', () => {
-    expect(readInterchangeDate('30 JAN 1649', '30 January 1648/49')).toEqual({ date: '1649-01-30', words: '30 January 1648/49' });
+    expect(readInterchangeDate('30 JAN 1649', '30 January 1648/49')).toEqual({
+      date: '1649-01-30',
+      words: '30 January 1648/49',
+    });
     expect(readInterchangeDate('', 'about Easter')).toEqual({ words: 'about Easter' });
     expect(readInterchangeDate('(about Easter)')).toEqual({ words: 'about Easter' });
-    expect(readInterchangeDate('INT 31 DEC 1648 (so the Bible)')).toEqual({ date: '1648-12-31', words: 'so the Bible' });
+    expect(readInterchangeDate('INT 31 DEC 1648 (so the Bible)')).toEqual({
+      date: '1648-12-31',
+      words: 'so the Bible',
+    });
   });
 
   test('any text at all is answered', () =>
     fc.assert(
-      fc.property(fc.oneof(fc.string({ unit: 'binary' }), fc.stringMatching(/^(?:(?:FROM|TO|BET|AND|ABT|JULIAN|HEBREW|JAN|\d{1,4}|\/\d|BCE|\(x\)) ?){0,6}$/)), (text) => {
-        const { date } = readInterchangeDate(text);
-        if (date !== undefined) expect(edtfProblem(date)).toBeUndefined();
-      }),
+      fc.property(
+        fc.oneof(
+          fc.string({ unit: 'binary' }),
+          fc.stringMatching(/^(?:(?:FROM|TO|BET|AND|ABT|JULIAN|HEBREW|JAN|\d{1,4}|\/\d|BCE|\(x\)) ?){0,6}$/),
+        ),
+        (text) => {
+          const { date } = readInterchangeDate(text);
+          if (date !== undefined) expect(edtfProblem(date)).toBeUndefined();
+        },
+      ),
     ));
 });
 
 describe('an EDTF date goes out and comes back', () => {
   const year = fc.integer({ min: 1, max: 9999 }).map((n) => String(n).padStart(4, '0'));
   const day = fc.integer({ min: -600_000, max: 2_000_000 }).map(isoDay);
-  const one = fc.oneof(year, day, year.map((y) => `${y}-03`));
+  const one = fc.oneof(
+    year,
+    day,
+    year.map((y) => `${y}-03`),
+  );
   const edtf = fc.oneof(
     one,
     fc.tuple(one, fc.constantFrom('~', '?', '%')).map(([d, mark]) => d + mark),
@@ -134,13 +156,32 @@ describe('an EDTF date goes out and comes back', () => {
 });
 
 test('the Hebrew calendar is that of the Unicode consortium’s ICU', () => {
-  const format = new Intl.DateTimeFormat('en-u-ca-hebrew', { timeZone: 'UTC', year: 'numeric', month: 'long', day: 'numeric' });
+  const format = new Intl.DateTimeFormat('en-u-ca-hebrew', {
+    timeZone: 'UTC',
+    year: 'numeric',
+    month: 'long',
+    day: 'numeric',
+  });
   const names: Readonly<Record<string, string>> = {
-    Tishri: 'TSH', Heshvan: 'CSH', Kislev: 'KSL', Tevet: 'TVT', Shevat: 'SHV', Adar: 'ADR', 'Adar I': 'ADR', 'Adar II': 'ADS',
-    Nisan: 'NSN', Iyar: 'IYR', Sivan: 'SVN', Tamuz: 'TMZ', Av: 'AAV', Elul: 'ELL',
+    Tishri: 'TSH',
+    Heshvan: 'CSH',
+    Kislev: 'KSL',
+    Tevet: 'TVT',
+    Shevat: 'SHV',
+    Adar: 'ADR',
+    'Adar I': 'ADR',
+    'Adar II': 'ADS',
+    Nisan: 'NSN',
+    Iyar: 'IYR',
+    Sivan: 'SVN',
+    Tamuz: 'TMZ',
+    Av: 'AAV',
+    Elul: 'ELL',
   };
   for (let day = -60_000; day < 30_000; day += 173) {
-    const parts = Object.fromEntries(format.formatToParts(day * 86_400_000).map(({ type, value }) => [type, value]));
+    const parts = Object.fromEntries(
+      format.formatToParts(day * 86_400_000).map(({ type, value }) => [type, value]),
+    );
     const month = hebrewMonths.indexOf(names[parts.month!]!) + 1;
     expect(hebrewDays(Number(parts.year), month, Number(parts.day))).toEqual([day, day]);
   }

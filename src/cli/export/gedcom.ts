@@ -25,7 +25,11 @@ export function gedcomExport(): Command {
   return new Command('gedcom')
     .description('a family file of GEDCOM 7.0: people, families, places, sources, and how each case stands')
     .addOption(contentOption())
-    .requiredOption('--out <file>', 'the file to write, usually ending in .ged; one of that ending is written over', fromCaller)
+    .requiredOption(
+      '--out <file>',
+      'the file to write, usually ending in .ged; one of that ending is written over',
+      fromCaller,
+    )
     .option('--dry-run', 'say what would be written, and write nothing', false)
     .addOption(formatOption())
     .addOption(todayOption())
@@ -59,7 +63,7 @@ function run({ content, out, dryRun, format, today }: Options): ExitCode {
   process.stdout.write(
     format === 'json'
       ? `${JSON.stringify({ version: 1, kind: 'gedcom', gedcom: '7.0', dryRun, out, ...counts }, null, 2)}\n`
-      : `${dryRun ? 'Would write' : 'Wrote'} ${counts.people} people, ${counts.sources} sources and ${counts.cases} cases as GEDCOM 7.0: ${out}\n${counts.withheld > 0 ? `${counts.withheld} people were left out, as living or presumed to be.\n` : ''}`,
+      : `${dryRun ? 'Would write' : 'Wrote'} ${counts.people} people, ${counts.sources} sources and ${counts.cases} cases as GEDCOM 7.0: ${out}\n${counts.withheld > 0 ? `${counts.withheld} ${counts.withheld === 1 ? 'person was' : 'people were'} left out, as living or presumed to be.\n` : ''}`,
   );
   return 0;
 }
@@ -67,8 +71,10 @@ function run({ content, out, dryRun, format, today }: Options): ExitCode {
 /** Only a file that ends in .ged is written over. */
 function demandPlace(out: string): void {
   if (!existsSync(out)) return;
-  if (!statSync(out).isFile()) throw new CannotRun(`${out} is there and is no file; name another with --out.`);
-  if (!/\.ged$/i.test(out)) throw new CannotRun(`${out} is there already, and does not end in .ged; it was left as it is.`);
+  if (!statSync(out).isFile())
+    throw new CannotRun(`${out} is there and is no file; name another with --out.`);
+  if (!/\.ged$/i.test(out))
+    throw new CannotRun(`${out} is there already, and does not end in .ged; it was left as it is.`);
 }
 
 function write(out: string, pieces: Iterable<string>): void {

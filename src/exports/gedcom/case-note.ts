@@ -34,7 +34,9 @@ export function caseNote(view: CaseView, source: (record: string) => string | un
       ].join(''),
     ),
     ...independence.map(({ between, because }) => `Independence of ${between.join(' and ')}: ${because}`),
-    ...conflicts.map(({ evidence: item, about, resolution }) => `Conflict (${item ?? about ?? ''}): ${resolution}`),
+    ...conflicts.map(
+      ({ evidence: item, about, resolution }) => `Conflict (${item ?? about ?? ''}): ${resolution}`,
+    ),
     ...rejected.map(({ place: other, because }) => `Rejected, ${place(other)}: ${because}`),
   ];
   const records = [...new Set(evidence.flatMap((item) => sourcesOf(item).records))];

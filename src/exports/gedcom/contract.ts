@@ -6,14 +6,23 @@ export function keysOf(value: Readonly<Record<string, unknown>>): Written[] {
   return Object.entries(value).flatMap(([key, item]) => {
     if (isEmpty(item)) return [];
     if (typeof item !== 'object' || item === null) return [{ tag: '_KEY', value: `${key} ${scalar(item)}` }];
-    return [{ tag: '_KEY', value: key, under: Array.isArray(item) ? itemsOf(item) : keysOf(item as Record<string, unknown>) }];
+    return [
+      {
+        tag: '_KEY',
+        value: key,
+        under: Array.isArray(item) ? itemsOf(item) : keysOf(item as Record<string, unknown>),
+      },
+    ];
   });
 }
 
 function itemsOf(list: readonly unknown[]): Written[] {
   return list.map((item) => {
     if (typeof item !== 'object' || item === null) return { tag: '_ITEM', value: scalar(item) };
-    return { tag: '_ITEM', under: Array.isArray(item) ? itemsOf(item) : keysOf(item as Record<string, unknown>) };
+    return {
+      tag: '_ITEM',
+      under: Array.isArray(item) ? itemsOf(item) : keysOf(item as Record<string, unknown>),
+    };
   });
 }
 

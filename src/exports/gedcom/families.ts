@@ -32,7 +32,9 @@ export class Families {
       }
     }
     for (const person of people.values()) {
-      const parents = [...new Set(person.parents.map((parent) => parent.person))].filter((id) => people.has(id));
+      const parents = [...new Set(person.parents.map((parent) => parent.person))].filter((id) =>
+        people.has(id),
+      );
       for (let i = 0; i < parents.length; i += 2) {
         const both = parents.slice(i, i + 2);
         const family = this.#byPair.get(pairOf(both)) ?? this.#add(both, undefined, pairOf(both));

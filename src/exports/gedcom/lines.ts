@@ -21,15 +21,19 @@ export function linesOf(structure: Written, level = 0): string {
 
 /** A payload over as many lines as it has; `@` at the head of each is doubled, and what 7.0 bans is left out. */
 function payload(value: string, level: number): string {
-  const lines = clean(value).split('\n').map((line) => (line.startsWith('@') ? `@${line}` : line));
+  const lines = clean(value)
+    .split('\n')
+    .map((line) => (line.startsWith('@') ? `@${line}` : line));
   const [first = '', ...rest] = lines;
   return `${first === '' ? '' : ` ${first}`}${rest.map((line) => `\n${level + 1} CONT${line === '' ? '' : ` ${line}`}`).join('')}`;
 }
 
 function clean(value: string): string {
-  return value
-    .toWellFormed()
-    .replace(/\r\n?/g, '\n')
-    // eslint-disable-next-line no-control-regex
-    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\ufffe\uffff]/g, '');
+  return (
+    value
+      .toWellFormed()
+      .replace(/\r\n?/g, '\n')
+      // eslint-disable-next-line no-control-regex
+      .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\ufffe\uffff]/g, '')
+  );
 }

@@ -37,12 +37,17 @@ class Writer {
     const { people, records, places } = dossier.facts;
     this.#people = numbered(people.keys(), 'I');
     this.#sources = numbered(records.keys(), 'S');
-    this.#places = numbered([...places.values()].filter((place) => !isBuiltIn(place)).map(({ id }) => id), 'P');
+    this.#places = numbered(
+      [...places.values()].filter((place) => !isBuiltIn(place)).map(({ id }) => id),
+      'P',
+    );
     this.#families = new Families(people);
     for (const { cite, media } of records.values()) {
       const archive = archiveKey(cite);
-      if (archive !== undefined && !this.#archives.has(archive)) this.#archives.set(archive, `R${this.#archives.size + 1}`);
-      for (const { file } of media) if (!this.#pictures.has(file)) this.#pictures.set(file, `O${this.#pictures.size + 1}`);
+      if (archive !== undefined && !this.#archives.has(archive))
+        this.#archives.set(archive, `R${this.#archives.size + 1}`);
+      for (const { file } of media)
+        if (!this.#pictures.has(file)) this.#pictures.set(file, `O${this.#pictures.size + 1}`);
     }
     for (const person of people.values())
       for (const ref of person.mentions) {
@@ -72,12 +77,17 @@ class Writer {
           tag: 'OBJE',
           xref,
           under: [
-            { tag: 'FILE', value: encodeURI(`media/${file}`), under: [{ tag: 'FORM', value: mediaType(file) }, text('TITL', alt)] },
+            {
+              tag: 'FILE',
+              value: encodeURI(`media/${file}`),
+              under: [{ tag: 'FORM', value: mediaType(file) }, text('TITL', alt)],
+            },
             text('NOTE', [credit, rights].filter(Boolean).join('; ')),
           ],
         });
       }
-    for (const place of facts.places.values()) if (this.#places.has(place.id)) yield linesOf(this.#placeRecord(place));
+    for (const place of facts.places.values())
+      if (this.#places.has(place.id)) yield linesOf(this.#placeRecord(place));
     yield linesOf({ tag: 'TRLR' });
   }
 
@@ -87,25 +97,35 @@ class Writer {
       tag: 'HEAD',
       under: [
         { tag: 'GEDC', under: [{ tag: 'VERS', value: '7.0' }] },
-        { tag: 'SCHMA', under: Object.entries(extensionTags).map(([tag, uri]) => ({ tag: 'TAG', value: `${tag} ${uri}` })) },
+        {
+          tag: 'SCHMA',
+          under: Object.entries(extensionTags).map(([tag, uri]) => ({ tag: 'TAG', value: `${tag} ${uri}` })),
+        },
         { tag: 'SOUR', value: 'WHENCE', under: [{ tag: 'NAME', value: 'Whence' }] },
         date(today),
         text('LANG', site.language),
-        text('NOTE', `${site.title}${site.audience === 'public' ? '. Nobody living, or presumed to be, is in this file.' : ''}`),
+        text(
+          'NOTE',
+          `${site.title}${site.audience === 'public' ? '. Nobody living, or presumed to be, is in this file.' : ''}`,
+        ),
       ],
     };
   }
 
   #person(person: Person): Written {
     const id = person.id;
-    const told = (this.#owners.get(id) ?? []).flatMap(({ record, mention }) => this.#told(record, mention, person.name));
+    const told = (this.#owners.get(id) ?? []).flatMap(({ record, mention }) =>
+      this.#told(record, mention, person.name),
+    );
     const { parents, spouses, mentions, living, placeholder } = person;
     const own = keysOf({
       mentions,
       living,
       placeholder: placeholder || undefined,
       parents: this.#families.tellsParents(person) ? [] : parents,
-      spouses: spouses.filter(({ from }) => from.length > 0).map(({ person: spouse, from }) => ({ person: spouse, from })),
+      spouses: spouses
+        .filter(({ from }) => from.length > 0)
+        .map(({ person: spouse, from }) => ({ person: spouse, from })),
     });
     return {
       tag: 'INDI',
@@ -114,22 +134,34 @@ class Writer {
         person.placeholder && person.name === '—' ? undefined : { tag: 'NAME', value: slashed(person.name) },
         text('SEX', person.sex),
         person.born && this.#life('BIRT', person.born),
-        person.died ? this.#life('DEAT', person.died) : person.living === false ? { tag: 'DEAT', value: 'Y' } : undefined,
+        person.died
+          ? this.#life('DEAT', person.died)
+          : person.living === false
+            ? { tag: 'DEAT', value: 'Y' }
+            : undefined,
         ...told,
         ...this.#families.asChild(id).map((pointer) => ({ tag: 'FAMC', pointer })),
         ...this.#families.asPartner(id).map((pointer) => ({ tag: 'FAMS', pointer })),
         ...[...this.#dossier.cases.values()]
           .filter((one) => one.case.subject === id)
           .map((one) => caseNote(one, (record) => this.#sources.get(record))),
-        person.body.trim() === '' ? undefined : { tag: 'NOTE', value: person.body, under: [{ tag: '_KEY', value: 'body' }] },
+        person.body.trim() === ''
+          ? undefined
+          : { tag: 'NOTE', value: person.body, under: [{ tag: '_KEY', value: 'body' }] },
         reference(id),
         own.length > 0 ? { tag: '_PERSON', under: own } : undefined,
       ],
     };
   }
 
-  #life(tag: string, { date: when, place }: { date?: string | undefined; place?: string | undefined }): Written {
-    const under = [when === undefined ? undefined : date(when), place === undefined ? undefined : this.#placeNamed(place)];
+  #life(
+    tag: string,
+    { date: when, place }: { date?: string | undefined; place?: string | undefined },
+  ): Written {
+    const under = [
+      when === undefined ? undefined : date(when),
+      place === undefined ? undefined : this.#placeNamed(place),
+    ];
     return under.some(Boolean) ? { tag, under } : { tag, value: 'Y' };
   }
 
@@ -142,21 +174,30 @@ class Writer {
         text('PAGE', pageOf(record)),
         ...(record.made === undefined ? [] : [{ tag: 'DATA', under: [date(record.made)] }]),
         kind !== undefined && tagOfKind.has(kind) ? { tag: 'EVEN', value: tagOfKind.get(kind)! } : undefined,
-        ['0', '1', '2', '3'].includes(String(mention.says.quay)) ? { tag: 'QUAY', value: String(mention.says.quay) } : undefined,
+        ['0', '1', '2', '3'].includes(String(mention.says.quay))
+          ? { tag: 'QUAY', value: String(mention.says.quay) }
+          : undefined,
         { tag: '_MENTION', value: mention.id },
       ],
     });
     const events: Written[] = [];
     const { name, born, birthplace, residence, occupation, event, age, immigrated } = mention;
-    if (name !== undefined && name !== known) events.push({ tag: 'NAME', value: name, under: [{ tag: 'TYPE', value: 'AKA' }, source()] });
+    if (name !== undefined && name !== known)
+      events.push({ tag: 'NAME', value: name, under: [{ tag: 'TYPE', value: 'AKA' }, source()] });
     if (born !== undefined || birthplace !== undefined)
-      events.push({ tag: 'BIRT', under: [born === undefined ? undefined : date(born), text('PLAC', birthplace), source('birth')] });
+      events.push({
+        tag: 'BIRT',
+        under: [born === undefined ? undefined : date(born), text('PLAC', birthplace), source('birth')],
+      });
     if (residence !== undefined) events.push({ tag: 'RESI', under: [text('PLAC', residence), source()] });
     if (occupation !== undefined) events.push({ tag: 'OCCU', value: occupation, under: [source()] });
-    if (immigrated !== undefined && event?.kind !== 'immigration') events.push({ tag: 'IMMI', under: [date(immigrated), source('immigration')] });
+    if (immigrated !== undefined && event?.kind !== 'immigration')
+      events.push({ tag: 'IMMI', under: [date(immigrated), source('immigration')] });
     if (event !== undefined) {
       const tag = tagOfKind.get(event.kind);
-      const ofPerson = tag !== undefined && !['MARR', 'ANUL', 'DIV', 'DIVF', 'ENGA', 'MARB', 'MARC', 'MARL', 'MARS', 'EVEN'].includes(tag);
+      const ofPerson =
+        tag !== undefined &&
+        !['MARR', 'ANUL', 'DIV', 'DIVF', 'ENGA', 'MARB', 'MARC', 'MARL', 'MARS', 'EVEN'].includes(tag);
       events.push({
         tag: ofPerson ? tag : 'EVEN',
         under: [
@@ -174,7 +215,10 @@ class Writer {
 
   #family(family: Families['all'][number]): Written {
     const [first, second] = family.partners;
-    const husband = first !== undefined && this.#dossier.facts.people.get(first)?.sex === 'F' && family.partners.length > 1 ? 'WIFE' : 'HUSB';
+    const husband =
+      first !== undefined && this.#dossier.facts.people.get(first)?.sex === 'F' && family.partners.length > 1
+        ? 'WIFE'
+        : 'HUSB';
     const other = husband === 'HUSB' ? 'WIFE' : 'HUSB';
     return {
       tag: 'FAM',
@@ -194,13 +238,20 @@ class Writer {
     const archive = archiveKey(cite);
     const { id: _id, body, mentions, ...rest } = record;
     const publication = [cite?.publisher, cite?.['publisher-place'], cite?.issued].filter(Boolean).join(', ');
-    const medium = Object.entries(mediumTypes).find(([, kind]) => kind.type === cite?.type && kind.medium === cite.medium)?.[0];
+    const medium = Object.entries(mediumTypes).find(
+      ([, kind]) => kind.type === cite?.type && kind.medium === cite.medium,
+    )?.[0];
     return {
       tag: 'SOUR',
       xref: this.#sources.get(record.id)!,
       under: [
         { tag: 'TITL', value: record.title },
-        text('AUTH', (cite?.author ?? []).map(({ literal, given, family }) => literal ?? [given, family].filter(Boolean).join(' ')).join('; ')),
+        text(
+          'AUTH',
+          (cite?.author ?? [])
+            .map(({ literal, given, family }) => literal ?? [given, family].filter(Boolean).join(' '))
+            .join('; '),
+        ),
         text('ABBR', cite?.['title-short'] === undefined ? undefined : String(cite['title-short'])),
         text('PUBL', publication),
         archive === undefined
@@ -233,7 +284,9 @@ class Writer {
   #placeNamed(id: string): Written {
     const chain = [id, ...(this.#dossier.places.get(id)?.path.slice(1) ?? [])];
     const place = this.#dossier.facts.places.get(id);
-    const names = chain.map((one) => (this.#dossier.facts.places.get(one)?.name ?? one).replaceAll(',', ' ').trim());
+    const names = chain.map((one) =>
+      (this.#dossier.facts.places.get(one)?.name ?? one).replaceAll(',', ' ').trim(),
+    );
     const own = this.#places.get(id);
     return {
       tag: 'PLAC',
@@ -241,7 +294,13 @@ class Writer {
       under: [
         place?.lat === undefined || place.lon === undefined
           ? undefined
-          : { tag: 'MAP', under: [{ tag: 'LATI', value: degrees(place.lat, 'NS') }, { tag: 'LONG', value: degrees(place.lon, 'EW') }] },
+          : {
+              tag: 'MAP',
+              under: [
+                { tag: 'LATI', value: degrees(place.lat, 'NS') },
+                { tag: 'LONG', value: degrees(place.lon, 'EW') },
+              ],
+            },
         own === undefined ? undefined : { tag: '_PLACE', pointer: own },
       ],
     };
@@ -249,7 +308,9 @@ class Writer {
 
   #placeRecord(place: Place): Written {
     const { builtIn: _builtIn, iso: _iso, chapman: _chapman, within, ...rest } = place;
-    const plain = within.map(({ place: above, from, to }) => (from === undefined && to === undefined ? above : { place: above, from, to }));
+    const plain = within.map(({ place: above, from, to }) =>
+      from === undefined && to === undefined ? above : { place: above, from, to },
+    );
     return { tag: '_PLACE', xref: this.#places.get(place.id)!, under: keysOf({ ...rest, within: plain }) };
   }
 }
@@ -280,7 +341,9 @@ function isBuiltIn(place: Place): boolean {
 const builtInById = new Map(builtInPlaces.map((place) => [place.id, place]));
 
 function archiveKey(cite: SourceRecord['cite']): string | undefined {
-  return cite?.archive === undefined ? undefined : `${String(cite.archive)}\n${String(cite['archive-place'] ?? '')}`;
+  return cite?.archive === undefined
+    ? undefined
+    : `${String(cite.archive)}\n${String(cite['archive-place'] ?? '')}`;
 }
 
 function repository(key: string, xref: string): Written {
@@ -325,7 +388,10 @@ function writtenAge(age: number | string): string | undefined {
     [read.weeks, 'w'],
     [read.days, 'd'],
   ] as const;
-  return parts.filter(([n, unit]) => n > 0 || unit === read.unit).map(([n, unit]) => `${n}${unit}`).join(' ');
+  return parts
+    .filter(([n, unit]) => n > 0 || unit === read.unit)
+    .map(([n, unit]) => `${n}${unit}`)
+    .join(' ');
 }
 
 /** A name with its surname between slashes: its last word, with what belongs before it (*common practice*). */
@@ -333,7 +399,11 @@ function slashed(name: string): string {
   const words = name.split(' ');
   if (words.length < 2) return name;
   let start = words.length - 1;
-  while (start > 1 && /^(?:de|der|den|van|von|af|av|la|le|du|mac|mc|ó|o’|ní|nic|ui|uí)$/i.test(words[start - 1]!)) start -= 1;
+  while (
+    start > 1 &&
+    /^(?:de|der|den|van|von|af|av|la|le|du|mac|mc|ó|o’|ní|nic|ui|uí)$/i.test(words[start - 1]!)
+  )
+    start -= 1;
   return `${words.slice(0, start).join(' ')} /${words.slice(start).join(' ').replaceAll('/', '')}/`;
 }
 

@@ -6,7 +6,13 @@ import { createReadStream, existsSync, readdirSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import type { Corpus } from '../../corpus/types.ts';
 import { daySpan } from '../../model/edtf.ts';
-import { planChanges, readMemory, type ChangePlan, type ImportMemory, type Piece } from '../content-change.ts';
+import {
+  planChanges,
+  readMemory,
+  type ChangePlan,
+  type ImportMemory,
+  type Piece,
+} from '../content-change.ts';
 import type { PersonDraft, RecordDraft } from './drafts.ts';
 import { Gazetteer } from './gazetteer.ts';
 import { Ids, slug } from './ids.ts';
@@ -51,7 +57,9 @@ export interface GedcomImport {
 }
 
 /** Reads a file and plans its import. `null` for the plan’s part when the grammar is broken: then see `tree.faults`. */
-export async function planGedcom(options: GedcomOptions): Promise<GedcomImport | { tree: Tree; broken: true }> {
+export async function planGedcom(
+  options: GedcomOptions,
+): Promise<GedcomImport | { tree: Tree; broken: true }> {
   const { path, content, corpus, name } = options;
   const tree = readTree(path, basename(path), { lenient: options.lenient ?? false });
   if (tree.faults.count > 0) return { tree, broken: true };
@@ -60,7 +68,9 @@ export async function planGedcom(options: GedcomOptions): Promise<GedcomImport |
   const given = remembered(memory);
   const own = ownedBy(memory);
 
-  const places = new Map([...corpus.places].filter(([id, place]) => place.builtIn || !own.has(`place:${id}`)));
+  const places = new Map(
+    [...corpus.places].filter(([id, place]) => place.builtIn || !own.has(`place:${id}`)),
+  );
   const gazetteer = new Gazetteer(places, { country: options.country, before: new Map(given.places) });
   const exported = new OwnExport(tree, log);
   const people = new People({ tree, log }, gazetteer, name, exported);
@@ -80,9 +90,17 @@ export async function planGedcom(options: GedcomOptions): Promise<GedcomImport |
   bound(records, persons, log);
   const said = saying(records, persons);
   resolveOwn(exported, persons, corpus, log);
-  for (const record of [tree.individuals, tree.families, tree.sources, tree.repositories, tree.notes, tree.media])
+  for (const record of [
+    tree.individuals,
+    tree.families,
+    tree.sources,
+    tree.repositories,
+    tree.notes,
+    tree.media,
+  ])
     for (const structure of record.values()) leaveUnused(structure, log);
-  for (const structure of [...(tree.header ? [tree.header] : []), ...tree.others]) leaveUnused(structure, log);
+  for (const structure of [...(tree.header ? [tree.header] : []), ...tree.others])
+    leaveUnused(structure, log);
 
   const rows = again(persons, tree, gazetteer, said) as unknown as Record<string, unknown>;
   const counts = { families: tree.families.size, sources: tree.sources.size };
@@ -126,7 +144,10 @@ function bound(records: readonly RecordDraft[], persons: readonly PersonDraft[],
   const cut = new Set<RecordDraft>();
   for (const record of records) {
     if (record.mentions.length > most.mentions) {
-      log.doubts.add(record.line, `The entry here tells of ${record.mentions.length} things; the first ${most.mentions} came in.`);
+      log.doubts.add(
+        record.line,
+        `The entry here tells of ${record.mentions.length} things; the first ${most.mentions} came in.`,
+      );
       record.mentions.length = most.mentions;
       cut.add(record);
     }
@@ -139,9 +160,14 @@ function bound(records: readonly RecordDraft[], persons: readonly PersonDraft[],
   }
   for (const person of persons) {
     if (cut.size > 0)
-      person.mentions = person.mentions.filter(({ record, mention }) => !cut.has(record) || Number(mention.slice(1)) <= most.mentions);
+      person.mentions = person.mentions.filter(
+        ({ record, mention }) => !cut.has(record) || Number(mention.slice(1)) <= most.mentions,
+      );
     if (person.spouses.length <= most.spouses) continue;
-    log.doubts.add(person.line, `@${person.xref}@ has ${person.spouses.length} partners; the first ${most.spouses} came in.`);
+    log.doubts.add(
+      person.line,
+      `@${person.xref}@ has ${person.spouses.length} partners; the first ${most.spouses} came in.`,
+    );
     person.spouses.length = most.spouses;
   }
 }
@@ -184,7 +210,9 @@ function piecesOf(
     const [file = '', id] = place.split('#');
     if (id !== undefined && file.startsWith('people/')) before.set(id, file);
   }
-  const sorted = persons.toSorted((a, b) => order(a.surname || a.name, b.surname || b.name) || order(a.name, b.name) || order(a.id, b.id));
+  const sorted = persons.toSorted(
+    (a, b) => order(a.surname || a.name, b.surname || b.name) || order(a.name, b.name) || order(a.id, b.id),
+  );
   const files = peopleFiles(sorted, name, before);
   const placeFile = `places/${name}.yaml`;
   return [
@@ -216,7 +244,12 @@ function ofOthers(ids: Iterable<string>, own: ReadonlySet<string>, kind: string)
 }
 
 /** Ids for people: those they had, else their names, with the year of birth where a name comes back. */
-function givePersonIds(persons: readonly PersonDraft[], tree: Tree, given: Given, taken: readonly string[]): void {
+function givePersonIds(
+  persons: readonly PersonDraft[],
+  tree: Tree,
+  given: Given,
+  taken: readonly string[],
+): void {
   const ids = new Ids(taken);
   const known = given.people(persons, tree);
   for (const person of persons) {
@@ -229,21 +262,31 @@ function givePersonIds(persons: readonly PersonDraft[], tree: Tree, given: Given
     const year = /\d{4}/.exec(person.born?.date ?? '')?.[0];
     const exported = idOf(tree.individuals.get(person.xref)!);
     if (exported !== undefined) person.rest.id = exported;
-    person.id = ids.give([exported ?? '', name, year === undefined ? '' : `${name || 'person'}-${year}`, name === '' ? `person-${slug(person.xref)}` : ''].filter(Boolean));
+    person.id = ids.give(
+      [
+        exported ?? '',
+        name,
+        year === undefined ? '' : `${name || 'person'}-${year}`,
+        name === '' ? `person-${slug(person.xref)}` : '',
+      ].filter(Boolean),
+    );
   }
 }
 
 function giveRecordIds(
   records: readonly RecordDraft[],
   people: ReadonlyMap<string, string>,
-  given: Given, taken: readonly string[]): void {
+  given: Given,
+  taken: readonly string[],
+): void {
   const ids = new Ids(taken);
   for (const record of records) {
     const id = given.records.get(recordKey(record, people));
     record.id = id !== undefined && ids.again(id) ? id : '';
   }
   for (const record of records)
-    if (record.id === '') record.id = ids.give(record.wishes.length > 0 ? record.wishes : [slug(record.plainTitle)]);
+    if (record.id === '')
+      record.id = ids.give(record.wishes.length > 0 ? record.wishes : [slug(record.plainTitle)]);
 }
 
 /** Nobody is their own ancestor: the bond that closes a circle is left out. */
@@ -265,7 +308,10 @@ function breakCircles(persons: readonly PersonDraft[], log: ImportLog): void {
         continue;
       }
       if (onPath.has(bond.person)) {
-        log.doubts.add(bond.line, `@${bond.person.xref}@ would be their own ancestor through @${person.xref}@; that bond was left out.`);
+        log.doubts.add(
+          bond.line,
+          `@${bond.person.xref}@ would be their own ancestor through @${person.xref}@; that bond was left out.`,
+        );
         person.parents.splice(index, 1);
         continue;
       }

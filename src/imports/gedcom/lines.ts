@@ -63,7 +63,10 @@ function readLine(raw: string, number: number, { strict, faults, remarks }: Read
       return lenient ? lineOf(lenient, number, false) : undefined;
     }
     if (text.trim() === '') return undefined;
-    remarks.add(number, `This is not a line of GEDCOM; it was taken as going on from the line before: ${shown(text)}`);
+    remarks.add(
+      number,
+      `This is not a line of GEDCOM; it was taken as going on from the line before: ${shown(text)}`,
+    );
     return { number, level: -1, xref: undefined, tag: 'CONT', value: text, pointer: false };
   }
   return lineOf(parts, number, strict);

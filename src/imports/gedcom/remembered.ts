@@ -31,10 +31,21 @@ export function remembered(memory: ImportMemory | undefined): Given {
 }
 
 /** What this import gives, to be remembered. */
-export function again(persons: readonly PersonDraft[], tree: Tree, gazetteer: Gazetteer, records: readonly RecordDraft[]): Remembered {
+export function again(
+  persons: readonly PersonDraft[],
+  tree: Tree,
+  gazetteer: Gazetteer,
+  records: readonly RecordDraft[],
+): Remembered {
   const ids = idsByXref(persons);
   return {
-    people: persons.map((person) => [person.xref, person.id, person.name, person.born?.date ?? '', uidOf(tree.individuals.get(person.xref)!)]),
+    people: persons.map((person) => [
+      person.xref,
+      person.id,
+      person.name,
+      person.born?.date ?? '',
+      uidOf(tree.individuals.get(person.xref)!),
+    ]),
     places: [...gazetteer.keys],
     records: records.map((record) => [recordKey(record, ids), record.id]),
   };
@@ -51,10 +62,17 @@ export function idsByXref(persons: readonly PersonDraft[]): Map<string, string> 
   return new Map(persons.map(({ xref, id }) => [xref, id]));
 }
 
-function knownAgain(persons: readonly PersonDraft[], tree: Tree, rows: readonly PersonRow[]): Map<PersonDraft, string> {
+function knownAgain(
+  persons: readonly PersonDraft[],
+  tree: Tree,
+  rows: readonly PersonRow[],
+): Map<PersonDraft, string> {
   const known = new Map<PersonDraft, string>();
   const taken = new Set<string>();
-  const byUid = once(rows.filter((row) => row[4] !== ''), (row) => row[4]);
+  const byUid = once(
+    rows.filter((row) => row[4] !== ''),
+    (row) => row[4],
+  );
   const byXref = new Map(rows.map((row) => [row[0], row]));
   const byLife = once(rows, (row) => `${row[2]}|${row[3]}`);
   const take = (person: PersonDraft, row: PersonRow | undefined): void => {
@@ -70,7 +88,11 @@ function knownAgain(persons: readonly PersonDraft[], tree: Tree, rows: readonly 
     }
   };
   byIdentifier((row, person) => row[2] === person.name);
-  for (const [life, person] of once(persons.filter((one) => !known.has(one)), lifeOf)) take(person, byLife.get(life));
+  for (const [life, person] of once(
+    persons.filter((one) => !known.has(one)),
+    lifeOf,
+  ))
+    take(person, byLife.get(life));
   byIdentifier((row, person) => sameName(row[2], person.name));
   return known;
 }
@@ -82,7 +104,10 @@ function lifeOf(person: PersonDraft): string {
 /** Names with a word in common are taken for one person’s under one identifier: names are corrected all the time. */
 function sameName(a: string, b: string): boolean {
   const words = new Set(a.toLowerCase().split(/\s+/));
-  return b.toLowerCase().split(/\s+/).some((word) => words.has(word));
+  return b
+    .toLowerCase()
+    .split(/\s+/)
+    .some((word) => words.has(word));
 }
 
 /** Those of a list whose key no other has. */
@@ -103,5 +128,7 @@ function uidOf(structure: Structure): string {
 export function sharedPeople(before: Record<string, unknown>, now: Record<string, unknown>): number {
   const { people = [] } = before as Partial<Remembered>;
   const names = new Map(((now as Partial<Remembered>).people ?? []).map(([xref, , name]) => [xref, name]));
-  return people.length === 0 ? 0 : people.filter(([xref, , name]) => names.get(xref) === name).length / people.length;
+  return people.length === 0
+    ? 0
+    : people.filter(([xref, , name]) => names.get(xref) === name).length / people.length;
 }

@@ -34,7 +34,10 @@ export function* recordsOf(pieces: Iterable<string>, reading: Reading): Generato
   for (const line of linesOf(pieces, reading)) {
     last = line.number;
     if (ended) {
-      (strict ? faults : remarks).add(line.number, 'Something stands after the trailer (0 TRLR); it was not read.');
+      (strict ? faults : remarks).add(
+        line.number,
+        'Something stands after the trailer (0 TRLR); it was not read.',
+      );
       return;
     }
     const { level } = line;
@@ -43,7 +46,11 @@ export function* recordsOf(pieces: Iterable<string>, reading: Reading): Generato
       continue;
     }
     if (level > deepest) {
-      if (!tooDeep) remarks.add(line.number, `Level ${level} is deeper than anything means; lines beyond level ${deepest} were left out.`);
+      if (!tooDeep)
+        remarks.add(
+          line.number,
+          `Level ${level} is deeper than anything means; lines beyond level ${deepest} were left out.`,
+        );
       tooDeep = true;
       continue;
     }
@@ -59,7 +66,10 @@ export function* recordsOf(pieces: Iterable<string>, reading: Reading): Generato
     }
     count += 1;
     if (count > mostStructures)
-      throw new BrokenFile(line.number, `The file has more than ${mostStructures.toLocaleString('en')} lines, more than can be taken in.`);
+      throw new BrokenFile(
+        line.number,
+        `The file has more than ${mostStructures.toLocaleString('en')} lines, more than can be taken in.`,
+      );
     const structure: Structure = {
       tag: line.tag,
       line: line.number,
@@ -83,7 +93,10 @@ export function* recordsOf(pieces: Iterable<string>, reading: Reading): Generato
   }
   if (open[0] && open[0].tag !== 'TRLR') yield trimmed(open[0], remarks);
   if (!ended)
-    (strict ? faults : remarks).add(last, 'The file ends here without its trailer (0 TRLR); it may have been cut off.');
+    (strict ? faults : remarks).add(
+      last,
+      'The file ends here without its trailer (0 TRLR); it may have been cut off.',
+    );
 }
 
 /** Longer payloads are no names, dates or titles; words at length may be longer. */
@@ -108,10 +121,20 @@ function trimmed(structure: Structure, remarks: LineNotes): Structure {
 }
 
 /** CONT and CONC: the payload of the structure above goes on. */
-function goOn(open: readonly Structure[], level: number, tag: string, value: string, line: number, { strict, faults, remarks }: Reading): void {
+function goOn(
+  open: readonly Structure[],
+  level: number,
+  tag: string,
+  value: string,
+  line: number,
+  { strict, faults, remarks }: Reading,
+): void {
   const whole = level < 0 ? open.at(-1) : open[level - 1];
   if (!whole || (level >= 0 && level > open.length)) {
-    (strict ? faults : remarks).add(line, `${tag} goes on from nothing here, so the line was left out: ${shown(value)}`);
+    (strict ? faults : remarks).add(
+      line,
+      `${tag} goes on from nothing here, so the line was left out: ${shown(value)}`,
+    );
     return;
   }
   if (tag === 'CONC' && strict) faults.add(line, 'GEDCOM 7.0 has no CONC; only CONT.');

@@ -4,8 +4,10 @@ import { describe, expect, test } from 'vitest';
 import { bringIn, inFolder, look } from './through.ts';
 
 const family = readFileSync(join(import.meta.dirname, 'files/family.ged'), 'utf8');
-const file = (lines: string, version = '7.0') => `0 HEAD\n1 GEDC\n2 VERS ${version}\n${lines.trim()}\n0 TRLR\n`;
-const doubts = (done: Awaited<ReturnType<typeof bringIn>>['done']) => done.log.doubts.list.map(({ line, text }) => `${line}: ${text}`);
+const file = (lines: string, version = '7.0') =>
+  `0 HEAD\n1 GEDC\n2 VERS ${version}\n${lines.trim()}\n0 TRLR\n`;
+const doubts = (done: Awaited<ReturnType<typeof bringIn>>['done']) =>
+  done.log.doubts.list.map(({ line, text }) => `${line}: ${text}`);
 
 /** Imports a text and gives what the content holds then. */
 const through = (gedcom: string, options: Parameters<typeof bringIn>[2] = {}) =>
@@ -13,7 +15,13 @@ const through = (gedcom: string, options: Parameters<typeof bringIn>[2] = {}) =>
     const { done, content, report } = await bringIn(dir, gedcom, { audience: 'family', ...options });
     const { corpus, errors } = look(content);
     expect(errors).toEqual([]);
-    return { done, report, corpus, person: (id: string) => corpus.people.get(id)!, record: (id: string) => corpus.records.get(id)! };
+    return {
+      done,
+      report,
+      corpus,
+      person: (id: string) => corpus.people.get(id)!,
+      record: (id: string) => corpus.records.get(id)!,
+    };
   });
 
 test('the report of a family tells what came in, was changed, kept aside and left, by line', () =>
@@ -21,8 +29,16 @@ test('the report of a family tells what came in, was changed, kept aside and lef
     const { content, report } = await bringIn(dir, family);
     expect(look(content).errors).toEqual([]);
     await expect(report).toMatchFileSnapshot('report.golden.txt');
-    const texts = ['people/family.yaml', 'places/family.yaml', ...readdirSync(join(content, 'records')).sort().map((name) => `records/${name}`)];
-    await expect(texts.map((name) => `=== ${name}\n${readFileSync(join(content, name), 'utf8')}`).join('\n')).toMatchFileSnapshot('family.golden.txt');
+    const texts = [
+      'people/family.yaml',
+      'places/family.yaml',
+      ...readdirSync(join(content, 'records'))
+        .sort()
+        .map((name) => `records/${name}`),
+    ];
+    await expect(
+      texts.map((name) => `=== ${name}\n${readFileSync(join(content, name), 'utf8')}`).join('\n'),
+    ).toMatchFileSnapshot('family.golden.txt');
   }));
 
 describe('people and families', () => {
@@ -96,13 +112,30 @@ describe('people and families', () => {
   test('ages of every form, and those of 5.5.1', async () => {
     const ages = ['35y', '35y 11m', '8w 3d', '0y', '> 8y', '< 1y', '21d', 'CHILD', '31'];
     const { record } = await through(
-      file(`0 @I1@ INDI\n1 NAME Ann /Lee/\n${ages.map((age, i) => `1 CENS\n2 DATE ${1850 + i}\n2 AGE ${age}`).join('\n')}`, '5.5.1'),
+      file(
+        `0 @I1@ INDI\n1 NAME Ann /Lee/\n${ages.map((age, i) => `1 CENS\n2 DATE ${1850 + i}\n2 AGE ${age}`).join('\n')}`,
+        '5.5.1',
+      ),
     );
-    expect(record('family-i1').mentions.map(({ age, says }) => age ?? says.age)).toEqual([35, '35y 11m', '8w 3d', 0, '> 8y', '< 1y', '21d', 'CHILD', 31]);
+    expect(record('family-i1').mentions.map(({ age, says }) => age ?? says.age)).toEqual([
+      35,
+      '35y 11m',
+      '8w 3d',
+      0,
+      '> 8y',
+      '< 1y',
+      '21d',
+      'CHILD',
+      31,
+    ]);
   });
 
   test('who is said to have died is not living, and who is marked confidential is kept out', async () => {
-    const { person } = await through(file('0 @I1@ INDI\n1 NAME Ann /Lee/\n1 DEAT Y\n0 @I2@ INDI\n1 NAME Bo /Lee/\n1 RESN CONFIDENTIAL, LOCKED'));
+    const { person } = await through(
+      file(
+        '0 @I1@ INDI\n1 NAME Ann /Lee/\n1 DEAT Y\n0 @I2@ INDI\n1 NAME Bo /Lee/\n1 RESN CONFIDENTIAL, LOCKED',
+      ),
+    );
     expect([person('ann-lee').living, person('bo-lee').living]).toEqual([false, true]);
   });
 
@@ -123,7 +156,9 @@ describe('people and families', () => {
 0 @I5@ INDI
 1 NAME Madonna`),
     );
-    expect([...corpus.people.values()].map(({ id, name, placeholder }) => [id, name, placeholder]).sort()).toEqual([
+    expect(
+      [...corpus.people.values()].map(({ id, name, placeholder }) => [id, name, placeholder]).sort(),
+    ).toEqual([
       ['madonna', 'Madonna', false],
       ['madonna-2', 'Madonna', false],
       ['pat-lee', 'Pat Lee', false],
@@ -136,7 +171,8 @@ describe('people and families', () => {
 describe('sources', () => {
   test('each page is a record of its volume; without a page, each person; and nothing is said to be independent', async () => {
     const { corpus } = await through(
-      file(`
+      file(
+        `
 0 @I1@ INDI
 1 NAME Ann /Lee/
 1 BIRT
@@ -158,14 +194,26 @@ describe('sources', () => {
 2 SOUR @S1@
 0 @S1@ SOUR
 1 TITL Register of Kill
-0 @N1@ NOTE seen on film`, '5.5.1'),
+0 @N1@ NOTE seen on film`,
+        '5.5.1',
+      ),
     );
-    expect([...corpus.records.keys()]).toEqual(['register-of-kill-7', 'register-of-kill-i1', 'register-of-kill-i2']);
+    expect([...corpus.records.keys()]).toEqual([
+      'register-of-kill-7',
+      'register-of-kill-i1',
+      'register-of-kill-i2',
+    ]);
     for (const { form, volume, derivedFrom, seen } of corpus.records.values()) {
-      expect({ form, volume, seen }).toEqual({ form: 'derivative', volume: 'family-register-of-kill', seen: 'report' });
+      expect({ form, volume, seen }).toEqual({
+        form: 'derivative',
+        volume: 'family-register-of-kill',
+        seen: 'report',
+      });
       expect(derivedFrom).toHaveLength(1);
     }
-    expect(corpus.records.get('register-of-kill-7')!.mentions.map(({ born, inferred }) => ({ born, inferred }))).toEqual([
+    expect(
+      corpus.records.get('register-of-kill-7')!.mentions.map(({ born, inferred }) => ({ born, inferred })),
+    ).toEqual([
       { born: '1801', inferred: ['born'] },
       { born: '1803', inferred: ['born'] },
     ]);
@@ -175,17 +223,30 @@ describe('sources', () => {
   test('pictures come along only from beside the file, and only as pictures', () =>
     inFolder(async (dir) => {
       mkdirSync(join(dir, 'scans'));
-      const png = Buffer.from('iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==', 'base64');
+      const png = Buffer.from(
+        'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==',
+        'base64',
+      );
       writeFileSync(join(dir, 'scans/Page 1.png'), png);
       writeFileSync(join(dir, 'secret.png'), 'no picture');
-      const files = ['scans/Page%201.png', '../secret.png', '/etc/passwd', 'secret.png', 'https://example.org/x.png', 'gone.png', 'scans\\Page 1.png'];
+      const files = [
+        'scans/Page%201.png',
+        '../secret.png',
+        '/etc/passwd',
+        'secret.png',
+        'https://example.org/x.png',
+        'gone.png',
+        'scans\\Page 1.png',
+      ];
       const gedcom = file(
         `0 @I1@ INDI\n1 NAME Ann /Lee/\n1 DEAT\n2 DATE 1801\n2 SOUR @S1@\n3 PAGE 1\n${files.map((_, i) => `3 OBJE @O${i}@`).join('\n')}\n0 @S1@ SOUR\n1 TITL Register\n${files.map((name, i) => `0 @O${i}@ OBJE\n1 FILE ${name}\n2 FORM image/png\n2 TITL Picture ${i}`).join('\n')}`,
       );
       const { done, content } = await bringIn(dir, gedcom);
       const { corpus, errors } = look(content);
       expect(errors).toEqual([]);
-      expect(corpus.records.get('register-1')!.media).toMatchObject([{ file: 'page-1.png', alt: 'Picture 0' }]);
+      expect(corpus.records.get('register-1')!.media).toMatchObject([
+        { file: 'page-1.png', alt: 'Picture 0' },
+      ]);
       expect(readdirSync(join(content, 'media'))).toEqual(['page-1.png']);
       expect(doubts(done)).toHaveLength(5);
     }));
@@ -193,7 +254,10 @@ describe('sources', () => {
 
 describe('places', () => {
   const placed = (places: string[], options: Parameters<typeof bringIn>[2] = {}) =>
-    through(file(places.map((place, i) => `0 @I${i}@ INDI\n1 NAME P /${i}/\n1 BIRT\n2 PLAC ${place}`).join('\n')), options);
+    through(
+      file(places.map((place, i) => `0 @I${i}@ INDI\n1 NAME P /${i}/\n1 BIRT\n2 PLAC ${place}`).join('\n')),
+      options,
+    );
 
   test('take the country and the county of the gazetteer where the chain agrees', async () => {
     const { corpus, done } = await placed([
@@ -207,9 +271,17 @@ describe('places', () => {
       'Atlanta, Georgia',
       'Nowhere',
     ]);
-    expect([...corpus.people.values()].map(({ born }) => born?.place ?? null)).toEqual(
-      ['kill', 'kill', 'kill', 'troy', 'troy', 'kew', 'leeds', null, null],
-    );
+    expect([...corpus.people.values()].map(({ born }) => born?.place ?? null)).toEqual([
+      'kill',
+      'kill',
+      'kill',
+      'troy',
+      'troy',
+      'kew',
+      'leeds',
+      null,
+      null,
+    ]);
     expect(corpus.places.get('kill')!.within[0]!.place).toBe('co-waterford');
     expect(corpus.places.get('kew')!.within[0]!.place).toBe('surrey');
     expect([...done.unplaced.keys()]).toEqual(['Atlanta, Georgia', 'Nowhere']);
@@ -222,16 +294,26 @@ describe('places', () => {
 });
 
 describe('a newer file', () => {
-  const older = file('0 @I1@ INDI\n1 NAME Ann /Lee/\n1 BIRT\n2 DATE 1801\n0 @I2@ INDI\n1 NAME Bo /Lee/\n1 BIRT\n2 DATE 1803\n0 @I3@ INDI\n1 NAME Cy /Lee/\n1 BIRT\n2 DATE 1805');
-  const newer = older.replace('1801', '1802').replace('1803', '1804').replace('0 @I3@ INDI\n1 NAME Cy /Lee/\n1 BIRT\n2 DATE 1805', '0 @I4@ INDI\n1 NAME Di /Lee/');
+  const older = file(
+    '0 @I1@ INDI\n1 NAME Ann /Lee/\n1 BIRT\n2 DATE 1801\n0 @I2@ INDI\n1 NAME Bo /Lee/\n1 BIRT\n2 DATE 1803\n0 @I3@ INDI\n1 NAME Cy /Lee/\n1 BIRT\n2 DATE 1805',
+  );
+  const newer = older
+    .replace('1801', '1802')
+    .replace('1803', '1804')
+    .replace('0 @I3@ INDI\n1 NAME Cy /Lee/\n1 BIRT\n2 DATE 1805', '0 @I4@ INDI\n1 NAME Di /Lee/');
   const people = (content: string) => join(content, 'people/family.yaml');
 
   test('touches only what the import wrote and the author has not edited', () =>
     inFolder(async (dir) => {
       const { content } = await bringIn(dir, older);
-      writeFileSync(people(content), readFileSync(people(content), 'utf8').replace('name: Bo Lee', 'name: Bob Lee # so he signed'));
+      writeFileSync(
+        people(content),
+        readFileSync(people(content), 'utf8').replace('name: Bo Lee', 'name: Bob Lee # so he signed'),
+      );
       const { done } = await bringIn(dir, newer);
-      const fates = Object.fromEntries(done.plan.changes.map(({ place, fate }) => [place.split('#')[1]!, fate]));
+      const fates = Object.fromEntries(
+        done.plan.changes.map(({ place, fate }) => [place.split('#')[1]!, fate]),
+      );
       expect(fates).toEqual({ 'ann-lee': 'changed', 'bo-lee': 'edited', 'di-lee': 'new', 'cy-lee': 'gone' });
       expect(readFileSync(people(content), 'utf8')).toContain('name: Bob Lee # so he signed');
       const { corpus, errors } = look(content);
@@ -256,10 +338,15 @@ describe('a newer file', () => {
     inFolder(async (dir) => {
       const { content } = await bringIn(dir, older);
       const text = readFileSync(people(content), 'utf8');
-      writeFileSync(people(content), text.replace(/- id: ann-lee\n(?: .*\n)*/, '').replace(/- id: bo-lee\n(?: .*\n)*/, ''));
+      writeFileSync(
+        people(content),
+        text.replace(/- id: ann-lee\n(?: .*\n)*/, '').replace(/- id: bo-lee\n(?: .*\n)*/, ''),
+      );
       writeFileSync(join(content, 'people/bo-lee.md'), '---\nname: Bo Lee\n---\n');
       const { done } = await bringIn(dir, newer);
-      const fates = Object.fromEntries(done.plan.changes.map(({ place, fate }) => [place.split('#')[1]!, fate]));
+      const fates = Object.fromEntries(
+        done.plan.changes.map(({ place, fate }) => [place.split('#')[1]!, fate]),
+      );
       expect(fates).toMatchObject({ 'ann-lee': 'deleted', 'bo-lee': 'elsewhere' });
       expect(look(content).errors).toEqual([]);
     }));
@@ -267,7 +354,10 @@ describe('a newer file', () => {
   test('knows people again though the identifiers were given anew', () =>
     inFolder(async (dir) => {
       const { content } = await bringIn(dir, older);
-      const { done } = await bringIn(dir, older.replace('@I1@', '@X@').replace('@I2@', '@I1@').replace('@X@', '@I2@'));
+      const { done } = await bringIn(
+        dir,
+        older.replace('@I1@', '@X@').replace('@I2@', '@I1@').replace('@X@', '@I2@'),
+      );
       expect(new Set(done.plan.changes.map(({ fate }) => fate))).toEqual(new Set(['same']));
       expect(look(content).corpus.people.size).toBe(3);
     }));

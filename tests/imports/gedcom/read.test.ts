@@ -16,7 +16,8 @@ const read = (content: string | Uint8Array, options: { lenient?: boolean } = {})
   });
 
 const head7 = '0 HEAD\n1 GEDC\n2 VERS 7.0\n';
-const head5 = (charset = 'UTF-8') => `0 HEAD\n1 GEDC\n2 VERS 5.5.1\n2 FORM LINEAGE-LINKED\n1 CHAR ${charset}\n`;
+const head5 = (charset = 'UTF-8') =>
+  `0 HEAD\n1 GEDC\n2 VERS 5.5.1\n2 FORM LINEAGE-LINKED\n1 CHAR ${charset}\n`;
 const faults = ({ faults: { list } }: Tree) => list.map(({ line, text }) => `${line}: ${text}`);
 const remarks = ({ remarks: { list } }: Tree) => list.map(({ line, text }) => `${line}: ${text}`);
 const name = (tree: Tree) => tree.individuals.values().next().value!.children[0]!.value;
@@ -37,7 +38,10 @@ describe('character sets', () => {
     ['Windows-1252', Buffer.from(text('ANSI'), 'latin1')],
     ['Latin-1 that calls itself UTF-8', Buffer.from(text('UTF-8'), 'latin1')],
     // ANSEL: combining marks before their letters (E8 umlaut, E2 acute).
-    ['ANSEL', Buffer.from(text('ANSEL').replace('ö', '\xe8o').replace('Ó', '\xe2O').replace('á', '\xe2a'), 'latin1')],
+    [
+      'ANSEL',
+      Buffer.from(text('ANSEL').replace('ö', '\xe8o').replace('Ó', '\xe2O').replace('á', '\xe2a'), 'latin1'),
+    ],
     ['lines that end in CR', Buffer.from(text('UTF-8').replaceAll('\n', '\r'))],
     ['lines that end in CR LF', Buffer.from(text('UTF-8').replaceAll('\n', '\r\n'))],
   ])('%s', async (_, bytes) => expect(name(await read(bytes))).toBe('Björg /Ó Faoláin/'));
@@ -52,12 +56,14 @@ describe('character sets', () => {
     [[0xf2, 0xe5, 0x61], 'ạ̄'],
     [[0xcf, 0xc7], 'ßß'],
     [[0xa5, 0xb5, 0xa4, 0xb4, 0xba], 'ÆæÞþð'],
-  ])('ANSEL %j', (bytes, word) => expect(new AnselDecoder().decode(Uint8Array.from(bytes)).normalize('NFC')).toBe(word.normalize('NFC')));
+  ])('ANSEL %j', (bytes, word) =>
+    expect(new AnselDecoder().decode(Uint8Array.from(bytes)).normalize('NFC')).toBe(word.normalize('NFC')),
+  );
 
   test('7.0 that is not UTF-8 ends in a sentence with the line', async () => {
-    await expect(read(Buffer.from(`${head7}0 @I1@ INDI\n1 NAME Bj\xf6rg\n0 TRLR\n`, 'latin1'))).rejects.toThrow(
-      /the byte F6 cannot stand here/,
-    );
+    await expect(
+      read(Buffer.from(`${head7}0 @I1@ INDI\n1 NAME Bj\xf6rg\n0 TRLR\n`, 'latin1')),
+    ).rejects.toThrow(/the byte F6 cannot stand here/);
   });
 });
 
@@ -85,7 +91,9 @@ describe('lines', () => {
 
   test('spaces at the head and the end of a payload are kept, and lines may be long', async () => {
     const long = 'x'.repeat(100_000);
-    const tree = await read(`${head7}0 @N1@ SNOTE  two before\n1 CONT two after  \n1 CONT\n1 CONT ${long}\n0 TRLR\n`);
+    const tree = await read(
+      `${head7}0 @N1@ SNOTE  two before\n1 CONT two after  \n1 CONT\n1 CONT ${long}\n0 TRLR\n`,
+    );
     expect(tree.notes.get('N1')!.value).toBe(` two before\ntwo after  \n\n${long}`);
   });
 
@@ -152,8 +160,57 @@ test('whatever stands in a file, its import ends in words', { timeout: 60_000 },
         fc.tuple(
           fc.integer({ min: 0, max: 4 }),
           fc.constantFrom('', '', '', '@I1@ ', '@F1@ ', '@S1@ '),
-          fc.constantFrom('INDI', 'FAM', 'NAME', 'BIRT', 'DATE', 'PLAC', 'SOUR', 'NOTE', 'CONT', 'CONC', 'FAMC', 'FAMS', 'HUSB', 'CHIL', 'ASSO', 'RESN', 'OBJE', 'FILE', 'PAGE', 'TITL', 'DATA', 'TEXT', 'ROLE', 'EVEN', 'MAP', 'LATI', 'REPO', 'AGE', 'SEX', '_X', 'TRLR'),
-          fc.oneof(fc.constantFrom('@I1@', '@F1@', '@S1@', '@VOID@', '1840', 'Kill, Waterford, Ireland', 'CONFIDENTIAL', '../x.jpg', '- ', ': #', '{{', '[@x]', '<b>'), fc.string({ unit: 'binary', maxLength: 12 })),
+          fc.constantFrom(
+            'INDI',
+            'FAM',
+            'NAME',
+            'BIRT',
+            'DATE',
+            'PLAC',
+            'SOUR',
+            'NOTE',
+            'CONT',
+            'CONC',
+            'FAMC',
+            'FAMS',
+            'HUSB',
+            'CHIL',
+            'ASSO',
+            'RESN',
+            'OBJE',
+            'FILE',
+            'PAGE',
+            'TITL',
+            'DATA',
+            'TEXT',
+            'ROLE',
+            'EVEN',
+            'MAP',
+            'LATI',
+            'REPO',
+            'AGE',
+            'SEX',
+            '_X',
+            'TRLR',
+          ),
+          fc.oneof(
+            fc.constantFrom(
+              '@I1@',
+              '@F1@',
+              '@S1@',
+              '@VOID@',
+              '1840',
+              'Kill, Waterford, Ireland',
+              'CONFIDENTIAL',
+              '../x.jpg',
+              '- ',
+              ': #',
+              '{{',
+              '[@x]',
+              '<b>',
+            ),
+            fc.string({ unit: 'binary', maxLength: 12 }),
+          ),
         ),
         { maxLength: 60 },
       ),
@@ -167,4 +224,5 @@ test('whatever stands in a file, its import ends in words', { timeout: 60_000 },
       },
     ),
     { numRuns: 40 },
-  ));
+  ),
+);

@@ -27,7 +27,13 @@ export async function inFolder<T>(work: (dir: string) => Promise<T> | T): Promis
 export async function bringIn(
   dir: string,
   gedcom: string | Buffer,
-  { name = 'family', file = 'family.ged', lenient = false, audience = 'public', country = undefined as string | undefined } = {},
+  {
+    name = 'family',
+    file = 'family.ged',
+    lenient = false,
+    audience = 'public',
+    country = undefined as string | undefined,
+  } = {},
 ): Promise<{ done: GedcomImport; content: string; report: string }> {
   const content = join(dir, 'content');
   mkdirSync(content, { recursive: true });
@@ -36,8 +42,10 @@ export async function bringIn(
   writeFileSync(path, gedcom);
   const corpus = loadCorpus(content, { schemaOnly: true });
   const done = await planGedcom({ path, content, corpus, name, today, lenient, country });
-  if ('broken' in done) throw new Error(done.tree.faults.list.map(({ line, text }) => `line ${line}: ${text}`).join('\n'));
-  for (const { from, name: picture } of done.copies) writeWhole(content, `media/${picture}`, readFileSync(from));
+  if ('broken' in done)
+    throw new Error(done.tree.faults.list.map(({ line, text }) => `line ${line}: ${text}`).join('\n'));
+  for (const { from, name: picture } of done.copies)
+    writeWhole(content, `media/${picture}`, readFileSync(from));
   writeChanges(content, name, done.plan, done.memory);
   const report = [...wholeReport(done)].join('');
   return { done, content, report };
@@ -49,7 +57,9 @@ export function look(content: string): { corpus: Corpus; errors: string[] } {
   const { findings } = examine(corpus, today);
   return {
     corpus,
-    errors: findings.filter(({ severity }) => severity === 'error').map(({ file, line, message }) => `${file}:${line} ${message}`),
+    errors: findings
+      .filter(({ severity }) => severity === 'error')
+      .map(({ file, line, message }) => `${file}:${line} ${message}`),
   };
 }
 
@@ -60,7 +70,8 @@ export function takeOut(content: string): string {
 
 /** People, places and records of a content, for comparison. */
 export function facts({ people, places, records }: Corpus): Record<string, unknown> {
-  const plain = (map: ReadonlyMap<string, unknown>) => Object.fromEntries([...map].sort(([a], [b]) => (a < b ? -1 : 1)));
+  const plain = (map: ReadonlyMap<string, unknown>) =>
+    Object.fromEntries([...map].sort(([a], [b]) => (a < b ? -1 : 1)));
   return {
     people: plain(people),
     places: plain(new Map([...places].filter(([, { builtIn }]) => !builtIn))),
