@@ -11,7 +11,10 @@ import { gather } from '../model/multimap.ts';
 import { kinOf } from '../reasoning/kin.ts';
 
 /** Names that give a living person away, lower-cased, with the person. Names that someone dead bears as well are left out. */
-export function tellingNames(corpus: Pick<Facts, 'people' | 'records'>, withheld: ReadonlySet<string>): Map<string, string> {
+export function tellingNames(
+  corpus: Pick<Facts, 'people' | 'records'>,
+  withheld: ReadonlySet<string>,
+): Map<string, string> {
   const names = new Map<string, string>();
   if (withheld.size === 0) return names;
   const ofTheDead = new Set<string>();
@@ -142,7 +145,8 @@ export function nameFinder(names: ReadonlyMap<string, string>): NameFinder {
     for (const start of starts)
       for (const candidate of byStart.get(start) ?? []) {
         candidate.pattern ??= wholeWords(candidate.name);
-        for (const { index } of text.matchAll(candidate.pattern)) found.push({ offset: index, who: candidate.who });
+        for (const { index } of text.matchAll(candidate.pattern))
+          found.push({ offset: index, who: candidate.who });
       }
     return found;
   };

@@ -40,7 +40,6 @@ export interface ImportMemory {
 export type Fate = 'new' | 'changed' | 'same' | 'edited' | 'deleted' | 'elsewhere' | 'gone';
 
 export interface PlannedChange {
-  piece: Piece | undefined;
   /** `file` or `file#entry`. */
   place: string;
   fate: Fate;
@@ -62,7 +61,8 @@ export function readMemory(content: string, name: string): ImportMemory | undefi
   if (!existsSync(path)) return undefined;
   try {
     const value = JSON.parse(readFileSync(path, 'utf8')) as ImportMemory;
-    if (value.version === 1 && typeof value.written === 'object' && typeof value.given === 'object') return value;
+    if (value.version === 1 && typeof value.written === 'object' && typeof value.given === 'object')
+      return value;
   } catch {
     // Told below: whatever is wrong with it, the way out is the same.
   }
@@ -86,7 +86,8 @@ export function planChanges(
     const path = join(content, file);
     const there = existsSync(path) ? readFileSync(path, 'utf8') : undefined;
     const list = own[0]!.entry !== undefined;
-    const parts = there === undefined ? new Map<string, string>() : list ? partsOf(there) : new Map([['', there]]);
+    const parts =
+      there === undefined ? new Map<string, string>() : list ? partsOf(there) : new Map([['', there]]);
     if (there === undefined && list) parts.set('', listHead);
     let changed = false;
     for (const piece of own) {
@@ -96,7 +97,8 @@ export function planChanges(
       const mine = before[place];
       let fate: Fate;
       if (current === undefined) {
-        if (mine !== undefined && memory!.complete) fate = elsewhere(piece.key, file) ? 'elsewhere' : 'deleted';
+        if (mine !== undefined && memory!.complete)
+          fate = elsewhere(piece.key, file) ? 'elsewhere' : 'deleted';
         else fate = elsewhere(piece.key, file) ? 'elsewhere' : 'new';
       } else if (digestOf(current) === digest) fate = 'same';
       else fate = mine === digestOf(current) ? 'changed' : 'edited';
@@ -106,15 +108,19 @@ export function planChanges(
         written[place] = digest;
       } else if (mine !== undefined) written[place] = mine;
       else if (fate === 'same') written[place] = digest;
-      changes.push({ piece, place, fate });
+      changes.push({ place, fate });
     }
     if (!changed) continue;
-    files.set(file, [...parts.values()].map((part) => (part === '' || part.endsWith('\n') ? part : `${part}\n`)).join(''));
+    files.set(
+      file,
+      [...parts.values()].map((part) => (part === '' || part.endsWith('\n') ? part : `${part}\n`)).join(''),
+    );
   }
+  const placed = new Set(changes.map(({ place }) => place));
   for (const [place, digest] of Object.entries(before)) {
-    if (Object.hasOwn(written, place) || changes.some((change) => change.place === place)) continue;
+    if (Object.hasOwn(written, place) || placed.has(place)) continue;
     written[place] = digest;
-    changes.push({ piece: undefined, place, fate: 'gone' });
+    changes.push({ place, fate: 'gone' });
   }
   return { changes, files, written };
 }
@@ -140,23 +146,32 @@ function partsOf(text: string): Map<string, string> {
   parts.set('', text.slice(0, starts[0] ?? text.length));
   starts.forEach((start, i) => {
     const part = text.slice(start, starts[i + 1] ?? text.length);
-    const id = /^(?:- |-?\s*\{? *)(?:id: *)['"]?([a-z0-9-]+)/.exec(part)?.[1] ?? /^ {2}id: *['"]?([a-z0-9-]+)/m.exec(part)?.[1] ?? `at ${start}`;
+    const id =
+      /^(?:- |-?\s*\{? *)(?:id: *)['"]?([a-z0-9-]+)/.exec(part)?.[1] ??
+      /^ {2}id: *['"]?([a-z0-9-]+)/m.exec(part)?.[1] ??
+      `at ${start}`;
     parts.set(parts.has(id) ? `${id} at ${start}` : id, part);
   });
   return parts;
 }
 
 /** What a list that an import begins says of itself. */
-const listHead = '# Written by an import. An entry that you edit stays as you leave it when a newer file is imported.\n';
+const listHead =
+  '# Written by an import. An entry that you edit stays as you leave it when a newer file is imported.\n';
 
 function digestOf(text: string): string {
   return createHash('sha256').update(text).digest('base64url').slice(0, 16);
 }
 
 /** Writes the files of a plan. What the import remembers is written first, and said to be whole last. */
-export function writeChanges(content: string, name: string, plan: ChangePlan, memory: Omit<ImportMemory, 'version' | 'complete' | 'written'>): void {
+export function writeChanges(
+  content: string,
+  name: string,
+  plan: ChangePlan,
+  memory: Omit<ImportMemory, 'version' | 'complete' | 'written'>,
+): void {
   const remembered = (complete: boolean): string =>
-    `${JSON.stringify({ version: 1, ...memory, complete, written: plan.written }, null, 1)}\n`;
+    `${JSON.stringify({ version: 1, ...memory, complete, written: plan.written })}\n`;
   const path = `${importsFolder}/${name}.json`;
   writeWhole(content, path, remembered(false));
   for (const [file, text] of plan.files) writeWhole(content, file, text);
@@ -175,12 +190,19 @@ export function writeWhole(content: string, file: string, text: string | Buffer)
   }
   const part = `${path}.part`;
   try {
-    if (existsSync(path)) {
+    writeFileSync(path, text, { flag: 'wx' });
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw cannotWrite(path, error);
+    try {
       writeFileSync(part, text);
       renameSync(part, path);
-    } else writeFileSync(path, text, { flag: 'wx' });
-  } catch (error) {
-    rmSync(part, { force: true });
-    throw new CannotRun(`${path} can’t be written: ${(error as Error).message}.`);
+    } catch (problem) {
+      rmSync(part, { force: true });
+      throw cannotWrite(path, problem);
+    }
   }
+}
+
+function cannotWrite(path: string, error: unknown): CannotRun {
+  return new CannotRun(`${path} can’t be written: ${(error as Error).message}.`);
 }

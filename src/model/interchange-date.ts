@@ -43,15 +43,25 @@ export function readInterchangeDate(payload: string, phrase?: string): SaidDate 
     return said[1] === undefined ? kept(undefined, words) : kept(readWhole(said[1]!).date, words);
   }
   // A phrase that is EDTF itself says more exactly what the payload says; so dates of the contract come back whole.
-  if (beside !== undefined && beside.length < 100 && edtfProblem(beside) === undefined && writeInterchangeDate(beside).payload === text)
+  if (
+    beside !== undefined &&
+    beside.length < 100 &&
+    edtfProblem(beside) === undefined &&
+    writeInterchangeDate(beside).payload === text
+  )
     return { date: beside };
   if (text === '') return kept(undefined, beside);
   const read = readWhole(text);
-  return read.date === undefined || read.inWordsToo ? kept(read.date, joined(text, beside)) : kept(read.date, beside);
+  return read.date === undefined || read.inWordsToo
+    ? kept(read.date, joined(text, beside))
+    : kept(read.date, beside);
 }
 
 function kept(date: string | undefined, words: string | undefined): SaidDate {
-  return { ...(date === undefined ? {} : { date }), ...(words === undefined || words === '' ? {} : { words }) };
+  return {
+    ...(date === undefined ? {} : { date }),
+    ...(words === undefined || words === '' ? {} : { words }),
+  };
 }
 
 function joined(text: string, phrase: string | undefined): string {
@@ -99,15 +109,20 @@ function readWhole(written: string): Read {
 
 function readSingle(text: string): Single | undefined {
   const iso = /^(\d{4})-(\d\d)-(\d\d)$/.exec(text);
-  if (iso) return real({ calendar: 'GREGORIAN', year: Number(iso[1]), month: Number(iso[2]), day: Number(iso[3]) });
+  if (iso)
+    return real({ calendar: 'GREGORIAN', year: Number(iso[1]), month: Number(iso[2]), day: Number(iso[3]) });
   const parts =
-    /^(?:(GREGORIAN|JULIAN|FRENCH_R|HEBREW) )?(?:(?:(\d{1,2}) )?([A-Z]{3,9}) )?(\d{1,7})(?:\/(\d{1,4}))?( BCE| B ?C)?$/.exec(text);
+    /^(?:(GREGORIAN|JULIAN|FRENCH_R|HEBREW) )?(?:(?:(\d{1,2}) )?([A-Z]{3,9}) )?(\d{1,7})(?:\/(\d{1,4}))?( BCE| B ?C)?$/.exec(
+      text,
+    );
   if (!parts) return undefined;
   const calendar = (parts[1] ?? 'GREGORIAN') as Single['calendar'];
   const names = calendar === 'FRENCH_R' ? frenchMonths : calendar === 'HEBREW' ? hebrewMonths : months;
   const named = parts[3];
   const month =
-    named === undefined ? undefined : monthOf(named, names, calendar === 'GREGORIAN' || calendar === 'JULIAN');
+    named === undefined
+      ? undefined
+      : monthOf(named, names, calendar === 'GREGORIAN' || calendar === 'JULIAN');
   if (named !== undefined && month === undefined) return undefined;
   const number = Number(parts[4]);
   if (number === 0) return undefined;
@@ -122,26 +137,50 @@ function readSingle(text: string): Single | undefined {
   });
 }
 
-const wholeMonths = ['JANUARY', 'FEBRUARY', 'MARCH', 'APRIL', 'MAY', 'JUNE', 'JULY', 'AUGUST', 'SEPTEMBER', 'OCTOBER', 'NOVEMBER', 'DECEMBER'];
+const wholeMonths = [
+  'JANUARY',
+  'FEBRUARY',
+  'MARCH',
+  'APRIL',
+  'MAY',
+  'JUNE',
+  'JULY',
+  'AUGUST',
+  'SEPTEMBER',
+  'OCTOBER',
+  'NOVEMBER',
+  'DECEMBER',
+];
 
 function monthOf(name: string, names: readonly string[], spelledOut: boolean): number | undefined {
   const at = names.indexOf(name);
   if (at >= 0) return at + 1;
-  const whole = spelledOut ? wholeMonths.findIndex((month) => month === name || (name === 'SEPT' && month === 'SEPTEMBER')) : -1;
+  const whole = spelledOut
+    ? wholeMonths.findIndex((month) => month === name || (name === 'SEPT' && month === 'SEPTEMBER'))
+    : -1;
   return whole < 0 ? undefined : whole + 1;
 }
 
 /** A date whose day its month has. */
 function real(date: Single): Single | undefined {
   const { calendar, year, month, day, double } = date;
-  if (double !== undefined && (calendar === 'FRENCH_R' || calendar === 'HEBREW' || year < 1)) return undefined;
-  if (double !== undefined && (double.length === 3 || Number(double) !== (year + 1) % 10 ** double.length)) return undefined;
+  if (double !== undefined && (calendar === 'FRENCH_R' || calendar === 'HEBREW' || year < 1))
+    return undefined;
+  if (double !== undefined && (double.length === 3 || Number(double) !== (year + 1) % 10 ** double.length))
+    return undefined;
   if (calendar === 'FRENCH_R') return frenchDays(year, month, day) && date;
   if (calendar === 'HEBREW') return hebrewDays(year, month, day) && date;
   if (month !== undefined && (month < 1 || month > 12)) return undefined;
   if (month === undefined || day === undefined) return date;
   const own = double === undefined ? year : year + 1;
-  const last = calendar === 'GREGORIAN' && double === undefined ? lastDayOfMonth(own, month) : month === 2 ? (own % 4 === 0 ? 29 : 28) : lastDayOfMonth(own, month);
+  const last =
+    calendar === 'GREGORIAN' && double === undefined
+      ? lastDayOfMonth(own, month)
+      : month === 2
+        ? own % 4 === 0
+          ? 29
+          : 28
+        : lastDayOfMonth(own, month);
   return day >= 1 && day <= last ? date : undefined;
 }
 
@@ -169,7 +208,8 @@ function bounds(date: Single): readonly [number, number] {
   if (calendar === 'HEBREW') return hebrewDays(year, month, day)!;
   const own = date.double === undefined ? year : year + 1;
   const number = calendar === 'JULIAN' || date.double !== undefined ? julianDayNumber : dayNumber;
-  const length = (m: number) => (number === julianDayNumber && m === 2 ? (own % 4 === 0 ? 29 : 28) : lastDayOfMonth(own, m));
+  const length = (m: number) =>
+    number === julianDayNumber && m === 2 ? (own % 4 === 0 ? 29 : 28) : lastDayOfMonth(own, m);
   return [number(own, month ?? 1, day ?? 1), number(own, month ?? 12, day ?? length(month ?? 12))];
 }
 
@@ -183,7 +223,8 @@ function alone(date: Single): Read {
   const own = plain(date);
   if (own !== undefined) return { date: own };
   if (date.double !== undefined) {
-    if (date.month === undefined) return { date: `[${four(date.year)},${four(date.year + 1)}]`, inWordsToo: true };
+    if (date.month === undefined)
+      return { date: `[${four(date.year)},${four(date.year + 1)}]`, inWordsToo: true };
     return {};
   }
   const [first, last] = bounds(date);
@@ -198,7 +239,10 @@ function approximate(date: Single): Read {
 }
 
 /** Both ends in one calendar that EDTF or the contract can write; days of others are reckoned over. */
-function ends(a: Single | undefined, b: Single | undefined): { from: string | undefined; to: string | undefined; over: boolean } | undefined {
+function ends(
+  a: Single | undefined,
+  b: Single | undefined,
+): { from: string | undefined; to: string | undefined; over: boolean } | undefined {
   const own = [a, b].map((date) => date && plain(date));
   const fits = [a, b].every((date, i) => date === undefined || own[i] !== undefined);
   const mixed = own[0] !== undefined && own[1] !== undefined && isJulian(own[0]) !== isJulian(own[1]);

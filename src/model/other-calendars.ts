@@ -11,8 +11,36 @@
 export type FirstAndLast = readonly [first: number, last: number];
 
 /** Codes of the months in GEDCOM, in the order of the year. */
-export const frenchMonths = ['VEND', 'BRUM', 'FRIM', 'NIVO', 'PLUV', 'VENT', 'GERM', 'FLOR', 'PRAI', 'MESS', 'THER', 'FRUC', 'COMP'];
-export const hebrewMonths = ['TSH', 'CSH', 'KSL', 'TVT', 'SHV', 'ADR', 'ADS', 'NSN', 'IYR', 'SVN', 'TMZ', 'AAV', 'ELL'];
+export const frenchMonths = [
+  'VEND',
+  'BRUM',
+  'FRIM',
+  'NIVO',
+  'PLUV',
+  'VENT',
+  'GERM',
+  'FLOR',
+  'PRAI',
+  'MESS',
+  'THER',
+  'FRUC',
+  'COMP',
+];
+export const hebrewMonths = [
+  'TSH',
+  'CSH',
+  'KSL',
+  'TVT',
+  'SHV',
+  'ADR',
+  'ADS',
+  'NSN',
+  'IYR',
+  'SVN',
+  'TMZ',
+  'AAV',
+  'ELL',
+];
 
 /** 22 September 1792. */
 const firstVendemiaire = -64_748;

@@ -2,7 +2,7 @@
  * `npm run bench`: whole-process times of check and build beside Eleventy rendering the same record files, in the same
  * run on the same machine. Read the ratios; single seconds depend on the machine and on what else it does.
  *
- *   npm run bench -- [--sizes 1000,5000] [--runs 3] [--only check|places|compare|crowd|citations|search|imports] [--townlands FILE.csv]
+ *   npm run bench -- [--sizes 1000,5000] [--runs 3] [--only check|places|compare|crowd|citations|search|imports|gedcom] [--townlands FILE.csv]
  */
 import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -12,6 +12,7 @@ import { citationsReport } from './citations.ts';
 import { benchCompare } from './compare.ts';
 import { crowdReport, degenerateReport } from './crowd.ts';
 import { generate } from './generate.ts';
+import { benchGedcom } from './gedcom.ts';
 import { importsReport } from './imports.ts';
 import { measure, median, type Measured } from './measure.ts';
 import { placesReport } from './places.ts';
@@ -136,4 +137,9 @@ if (wanted('search')) {
 if (wanted('imports')) {
   console.log('\ntables and gazetteers brought in');
   print(await importsReport(project, { passengers: 5_000, places: 50_000 }));
+}
+
+if (wanted('gedcom')) {
+  console.log('\na family file of 100,000 people brought in, and the folder checked');
+  print(await benchGedcom(project, 100_000));
 }

@@ -32,7 +32,10 @@ export function readHead(path: string): FileHead {
   const marked = fromFirstBytes(bytes);
   const text = new TextDecoder((marked ?? 'latin1').toLowerCase()).decode(bytes).replace(/^ï»¿|^\ufeff/, '');
   demandGedcom(bytes, text);
-  const version = /(?:^|[\r\n])\s*1\s+GEDC[^\r\n]*[\r\n]+(?:\s*[2-9]\s[^\r\n]*[\r\n]+)*?\s*2\s+VERS\s+(\S+)/.exec(text)?.[1] ?? '';
+  const version =
+    /(?:^|[\r\n])\s*1\s+GEDC[^\r\n]*[\r\n]+(?:\s*[2-9]\s[^\r\n]*[\r\n]+)*?\s*2\s+VERS\s+(\S+)/.exec(
+      text,
+    )?.[1] ?? '';
   const stated = /(?:^|[\r\n])\s*1\s+CHAR\s+([^\r\n]*\S)/.exec(text)?.[1] ?? '';
   if (marked) return { charset: marked, version, stated };
   const word = stated.toUpperCase().replace(/[^A-Z0-9]/g, '');
@@ -72,7 +75,8 @@ function* pieces(path: string): Generator<Buffer> {
   const file = openSync(path, 'r');
   try {
     const piece = Buffer.allocUnsafe(pieceSize);
-    for (let read = readSync(file, piece); read > 0; read = readSync(file, piece)) yield piece.subarray(0, read);
+    for (let read = readSync(file, piece); read > 0; read = readSync(file, piece))
+      yield piece.subarray(0, read);
   } finally {
     closeSync(file);
   }
@@ -104,10 +108,15 @@ function demandGedcom(bytes: Buffer, text: string): void {
   if (bytes.length === 0) throw new BrokenFile(1, 'This file is empty.');
   if (/^\s*0[ \t]+HEAD(?=\s|$)/.test(text)) return;
   if (bytes[0] === 0x50 && bytes[1] === 0x4b)
-    throw new BrokenFile(1, 'This is a zip, not GEDCOM text. Unpack it, and name the file in it that ends in .ged.');
+    throw new BrokenFile(
+      1,
+      'This is a zip, not GEDCOM text. Unpack it, and name the file in it that ends in .ged.',
+    );
   const first = /^\s*([^\r\n]*)/.exec(text)?.[1] ?? '';
   // eslint-disable-next-line no-control-regex
-  const shown = /[\u0000-\u0008\u000e-\u001f\ufffd]/.test(first) ? 'bytes that are no text' : `“${first.slice(0, 40)}”`;
+  const shown = /[\u0000-\u0008\u000e-\u001f\ufffd]/.test(first)
+    ? 'bytes that are no text'
+    : `“${first.slice(0, 40)}”`;
   throw new BrokenFile(
     1,
     `This is not a GEDCOM file: one begins with the line 0 HEAD, and this begins with ${first === '' ? 'nothing of the kind' : shown}.`,

@@ -66,7 +66,10 @@ function factsUnder(of: Structure, kinds: ReadonlyMap<string, FactKind>, context
     if (!kind || structure.pointer) continue;
     const restriction = structure.children.find(({ tag }) => tag === 'RESN');
     if (restriction && /CONFIDENTIAL|PRIVACY/i.test(restriction.value)) {
-      context.log.doubts.add(structure.line, `This ${kind.kind} is marked ${restriction.value.trim().toLowerCase()}, so it was left out.`);
+      context.log.doubts.add(
+        structure.line,
+        `This ${kind.kind} is marked ${restriction.value.trim().toLowerCase()}, so it was left out.`,
+      );
       continue;
     }
     structure.used = true;

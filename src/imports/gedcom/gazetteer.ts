@@ -61,7 +61,8 @@ export class Gazetteer {
   /** The id of a place as written, or `undefined` where its list leads to no country. */
   place(said: PlaceSaid): string | undefined {
     let id = this.#known.get(said.text);
-    if (id === undefined && !this.#known.has(said.text)) this.#known.set(said.text, (id = this.#resolve(said)));
+    if (id === undefined && !this.#known.has(said.text))
+      this.#known.set(said.text, (id = this.#resolve(said)));
     if (id === undefined) {
       const before = this.unplaced.get(said.text);
       if (before) before.count += 1;
@@ -70,7 +71,8 @@ export class Gazetteer {
     }
     const made = this.made.get(id);
     if (made) {
-      if (said.lat !== undefined && made.lat === undefined) Object.assign(made, { lat: said.lat, lon: said.lon });
+      if (said.lat !== undefined && made.lat === undefined)
+        Object.assign(made, { lat: said.lat, lon: said.lon });
       for (const variant of said.variants) {
         const first = variant.split(',')[0]!.trim();
         if (first !== '' && first !== made.name) made.variants.add(first);
@@ -81,20 +83,29 @@ export class Gazetteer {
 
   #resolve(said: PlaceSaid): string | undefined {
     const forms = said.form.length === said.parts.length ? said.form : [];
-    const parts = said.parts.map((name, i) => ({ name, kind: forms[i] ?? '' })).filter(({ name }) => name !== '');
+    const parts = said.parts
+      .map((name, i) => ({ name, kind: forms[i] ?? '' }))
+      .filter(({ name }) => name !== '');
     let at = parts.length - 1;
     if (at < 0) return undefined;
     const top = this.#top(parts.map(({ name }) => name));
     if (!top) return undefined;
     let id = top.id;
     // A form that calls a known place something else was not meant for this list.
-    const misnamed = parts.slice(parts.length - top.taken).some(({ kind }) => kind !== '' && kind.toLowerCase() !== this.#existing.get(id)?.kind);
+    const misnamed = parts
+      .slice(parts.length - top.taken)
+      .some(({ kind }) => kind !== '' && kind.toLowerCase() !== this.#existing.get(id)?.kind);
     let fits = top.taken > 0 && !misnamed;
     at -= top.taken;
     for (; at >= 0; at--) {
       const { name, kind } = parts[at]!;
       const there = this.#under(id, name);
-      if (there !== undefined && kind !== '' && kind.toLowerCase() !== (this.#existing.get(there) ?? this.made.get(there))?.kind) fits = false;
+      if (
+        there !== undefined &&
+        kind !== '' &&
+        kind.toLowerCase() !== (this.#existing.get(there) ?? this.made.get(there))?.kind
+      )
+        fits = false;
       id = there ?? this.#make(name, fits ? kind : '', id, said.line);
     }
     return this.#hasCountry(id) ? id : undefined;
@@ -128,12 +139,16 @@ export class Gazetteer {
     const names = this.#inside.get(above);
     if (!names) return undefined;
     const folded = fold(name);
-    const found = names.get(folded) ?? (withoutCounty(folded) === folded ? undefined : this.#counties(names.get(withoutCounty(folded))));
+    const found =
+      names.get(folded) ??
+      (withoutCounty(folded) === folded ? undefined : this.#counties(names.get(withoutCounty(folded))));
     return found?.[0];
   }
 
   #counties(ids: readonly string[] | undefined): string[] | undefined {
-    const counties = (ids ?? []).filter((id) => (this.#existing.get(id) ?? this.made.get(id))?.kind === 'county');
+    const counties = (ids ?? []).filter(
+      (id) => (this.#existing.get(id) ?? this.made.get(id))?.kind === 'county',
+    );
     return counties.length > 0 ? counties : undefined;
   }
 
@@ -143,7 +158,11 @@ export class Gazetteer {
     const id =
       before !== undefined && this.#ids.again(before)
         ? before
-        : this.#ids.give([slug(name, 50), slug(`${name} ${within.replaceAll('-', ' ')}`), slug(`place ${name}`)]);
+        : this.#ids.give([
+            slug(name, 50),
+            slug(`${name} ${within.replaceAll('-', ' ')}`),
+            slug(`place ${name}`),
+          ]);
     this.keys.set(key, id);
     const draft = { id, name, kind: kindOf(name, kind), within, variants: new Set<string>(), line };
     this.made.set(id, draft);
@@ -151,7 +170,13 @@ export class Gazetteer {
     return id;
   }
 
-  #index(place: { id: string; name: string; kind: string; within: readonly { place: string }[]; variants: readonly string[] }): void {
+  #index(place: {
+    id: string;
+    name: string;
+    kind: string;
+    within: readonly { place: string }[];
+    variants: readonly string[];
+  }): void {
     const names = new Set([place.name, ...place.variants].map(fold));
     for (const name of names) {
       if (wide.has(place.kind)) add(this.#wide, name, place.id);
@@ -166,8 +191,7 @@ export class Gazetteer {
 
   #above(start: readonly string[]): Set<string> {
     const above = new Set<string>(start);
-    for (const id of above)
-      for (const next of this.#withinOf(id)) above.add(next);
+    for (const id of above) for (const next of this.#withinOf(id)) above.add(next);
     return above;
   }
 

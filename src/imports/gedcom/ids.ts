@@ -4,7 +4,19 @@ const longest = 60;
 
 /** Words of a text as an id: small letters a to z and digits, joined by hyphens; empty where it has none of those. */
 export function slug(text: string, most = longest): string {
-  const plain = text
+  // eslint-disable-next-line no-control-regex
+  const plain = (/^[\u0000-\u007f]*$/.test(text) ? text.replaceAll("'", '') : withoutMarks(text))
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '');
+  if (plain.length <= most) return plain;
+  const cut = plain.slice(0, most + 1);
+  const at = cut.lastIndexOf('-');
+  return (at > most / 2 ? cut.slice(0, at) : plain.slice(0, most)).replace(/-$/, '');
+}
+
+function withoutMarks(text: string): string {
+  return text
     .replaceAll('ß', 'ss')
     .replaceAll(/[Øø]/g, 'o')
     .replaceAll(/[Ææ]/g, 'ae')
@@ -13,14 +25,7 @@ export function slug(text: string, most = longest): string {
     .replaceAll(/[ÐðĐđ]/g, 'd')
     .replaceAll(/[Þþ]/g, 'th')
     .normalize('NFD')
-    .replace(/[\u0300-\u036f’']/g, '')
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-|-$/g, '');
-  if (plain.length <= most) return plain;
-  const cut = plain.slice(0, most + 1);
-  const at = cut.lastIndexOf('-');
-  return (at > most / 2 ? cut.slice(0, at) : plain.slice(0, most)).replace(/-$/, '');
+    .replace(/[\u0300-\u036f’']/g, '');
 }
 
 /** Gives out ids of one kind. */

@@ -6,7 +6,13 @@ import { createReadStream, existsSync, readdirSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import type { Corpus } from '../../corpus/types.ts';
 import { daySpan } from '../../model/edtf.ts';
-import { planChanges, readMemory, type ChangePlan, type ImportMemory, type Piece } from '../content-change.ts';
+import {
+  planChanges,
+  readMemory,
+  type ChangePlan,
+  type ImportMemory,
+  type Piece,
+} from '../content-change.ts';
 import type { PersonDraft, RecordDraft } from './drafts.ts';
 import { Gazetteer } from './gazetteer.ts';
 import { Ids, slug } from './ids.ts';
@@ -51,7 +57,9 @@ export interface GedcomImport {
 }
 
 /** Reads a file and plans its import. `null` for the plan’s part when the grammar is broken: then see `tree.faults`. */
-export async function planGedcom(options: GedcomOptions): Promise<GedcomImport | { tree: Tree; broken: true }> {
+export async function planGedcom(
+  options: GedcomOptions,
+): Promise<GedcomImport | { tree: Tree; broken: true }> {
   const { path, content, corpus, name } = options;
   const tree = readTree(path, basename(path), { lenient: options.lenient ?? false });
   if (tree.faults.count > 0) return { tree, broken: true };
@@ -60,7 +68,9 @@ export async function planGedcom(options: GedcomOptions): Promise<GedcomImport |
   const given = remembered(memory);
   const own = ownedBy(memory);
 
-  const places = new Map([...corpus.places].filter(([id, place]) => place.builtIn || !own.has(`place:${id}`)));
+  const places = new Map(
+    [...corpus.places].filter(([id, place]) => place.builtIn || !own.has(`place:${id}`)),
+  );
   const gazetteer = new Gazetteer(places, { country: options.country, before: new Map(given.places) });
   const exported = new OwnExport(tree, log);
   const people = new People({ tree, log }, gazetteer, name, exported);
@@ -76,11 +86,26 @@ export async function planGedcom(options: GedcomOptions): Promise<GedcomImport |
   giveRecordIds(records, idsByXref(persons), given, ofOthers(corpus.records.keys(), own, 'record'));
   const media = new MediaFolder(path, content, mediaThere(content), tree, log);
   media.add(people.media, withheld);
+  media.own(exported.records);
+  bound(records, persons, log);
   const said = saying(records, persons);
   resolveOwn(exported, persons, corpus, log);
-  for (const record of [tree.individuals, tree.families, tree.sources, tree.repositories, tree.notes, tree.media])
+  for (const record of [
+    tree.individuals,
+    tree.families,
+    tree.sources,
+    tree.repositories,
+    tree.notes,
+    tree.media,
+  ])
     for (const structure of record.values()) leaveUnused(structure, log);
-  for (const structure of [...(tree.header ? [tree.header] : []), ...tree.others]) leaveUnused(structure, log);
+  for (const structure of [...(tree.header ? [tree.header] : []), ...tree.others])
+    leaveUnused(structure, log);
+
+  const rows = again(persons, tree, gazetteer, said) as unknown as Record<string, unknown>;
+  const counts = { families: tree.families.size, sources: tree.sources.size };
+  // The file has said all it has; of a great one, this is most of the memory.
+  for (const kind of [tree.individuals, tree.families, tree.notes]) kind.clear();
 
   const made = [...exported.places.values()].filter(({ id }) => !places.has(id) || places.get(id)!.builtIn);
   const pieces = piecesOf(name, persons, said, gazetteer, made, memory);
@@ -98,17 +123,53 @@ export async function planGedcom(options: GedcomOptions): Promise<GedcomImport |
     memory: {
       file: tree.file,
       digest: await digestOfFile(path),
-      given: again(persons, tree, gazetteer, said) as unknown as Record<string, unknown>,
+      given: rows,
     },
     counts: {
       people: persons.length,
-      families: tree.families.size,
+      families: counts.families,
       places: gazetteer.made.size + made.length,
       records: said.length,
-      sources: tree.sources.size,
+      sources: counts.sources,
     },
     unplaced: gazetteer.unplaced,
   };
+}
+
+/** More than this in one entry is no life, and a text of the content has its bounds. */
+const most = { mentions: 4000, spouses: 1000, words: 2_000_000 };
+
+/** Keeps each record and person within what a text of the content may hold. */
+function bound(records: readonly RecordDraft[], persons: readonly PersonDraft[], log: ImportLog): void {
+  const cut = new Set<RecordDraft>();
+  for (const record of records) {
+    if (record.mentions.length > most.mentions) {
+      log.doubts.add(
+        record.line,
+        `The entry here tells of ${record.mentions.length} things; the first ${most.mentions} came in.`,
+      );
+      record.mentions.length = most.mentions;
+      cut.add(record);
+    }
+    let words = 0;
+    record.passages = record.passages.filter(({ line, text }) => {
+      words += text.length;
+      if (words > most.words) log.aside.push({ line, why: 'is too long for one record', text });
+      return words <= most.words;
+    });
+  }
+  for (const person of persons) {
+    if (cut.size > 0)
+      person.mentions = person.mentions.filter(
+        ({ record, mention }) => !cut.has(record) || Number(mention.slice(1)) <= most.mentions,
+      );
+    if (person.spouses.length <= most.spouses) continue;
+    log.doubts.add(
+      person.line,
+      `@${person.xref}@ has ${person.spouses.length} partners; the first ${most.spouses} came in.`,
+    );
+    person.spouses.length = most.spouses;
+  }
 }
 
 /** What of the header the reading has followed. */
@@ -149,7 +210,9 @@ function piecesOf(
     const [file = '', id] = place.split('#');
     if (id !== undefined && file.startsWith('people/')) before.set(id, file);
   }
-  const sorted = persons.toSorted((a, b) => order(a.surname || a.name, b.surname || b.name) || order(a.name, b.name) || order(a.id, b.id));
+  const sorted = persons.toSorted(
+    (a, b) => order(a.surname || a.name, b.surname || b.name) || order(a.name, b.name) || order(a.id, b.id),
+  );
   const files = peopleFiles(sorted, name, before);
   const placeFile = `places/${name}.yaml`;
   return [
@@ -181,7 +244,12 @@ function ofOthers(ids: Iterable<string>, own: ReadonlySet<string>, kind: string)
 }
 
 /** Ids for people: those they had, else their names, with the year of birth where a name comes back. */
-function givePersonIds(persons: readonly PersonDraft[], tree: Tree, given: Given, taken: readonly string[]): void {
+function givePersonIds(
+  persons: readonly PersonDraft[],
+  tree: Tree,
+  given: Given,
+  taken: readonly string[],
+): void {
   const ids = new Ids(taken);
   const known = given.people(persons, tree);
   for (const person of persons) {
@@ -194,21 +262,31 @@ function givePersonIds(persons: readonly PersonDraft[], tree: Tree, given: Given
     const year = /\d{4}/.exec(person.born?.date ?? '')?.[0];
     const exported = idOf(tree.individuals.get(person.xref)!);
     if (exported !== undefined) person.rest.id = exported;
-    person.id = ids.give([exported ?? '', name, year === undefined ? '' : `${name || 'person'}-${year}`, name === '' ? `person-${slug(person.xref)}` : ''].filter(Boolean));
+    person.id = ids.give(
+      [
+        exported ?? '',
+        name,
+        year === undefined ? '' : `${name || 'person'}-${year}`,
+        name === '' ? `person-${slug(person.xref)}` : '',
+      ].filter(Boolean),
+    );
   }
 }
 
 function giveRecordIds(
   records: readonly RecordDraft[],
   people: ReadonlyMap<string, string>,
-  given: Given, taken: readonly string[]): void {
+  given: Given,
+  taken: readonly string[],
+): void {
   const ids = new Ids(taken);
   for (const record of records) {
     const id = given.records.get(recordKey(record, people));
     record.id = id !== undefined && ids.again(id) ? id : '';
   }
   for (const record of records)
-    if (record.id === '') record.id = ids.give(record.wishes.length > 0 ? record.wishes : [slug(record.plainTitle)]);
+    if (record.id === '')
+      record.id = ids.give(record.wishes.length > 0 ? record.wishes : [slug(record.plainTitle)]);
 }
 
 /** Nobody is their own ancestor: the bond that closes a circle is left out. */
@@ -230,7 +308,10 @@ function breakCircles(persons: readonly PersonDraft[], log: ImportLog): void {
         continue;
       }
       if (onPath.has(bond.person)) {
-        log.doubts.add(bond.line, `@${bond.person.xref}@ would be their own ancestor through @${person.xref}@; that bond was left out.`);
+        log.doubts.add(
+          bond.line,
+          `@${bond.person.xref}@ would be their own ancestor through @${person.xref}@; that bond was left out.`,
+        );
         person.parents.splice(index, 1);
         continue;
       }

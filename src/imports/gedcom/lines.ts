@@ -63,7 +63,10 @@ function readLine(raw: string, number: number, { strict, faults, remarks }: Read
       return lenient ? lineOf(lenient, number, false) : undefined;
     }
     if (text.trim() === '') return undefined;
-    remarks.add(number, `This is not a line of GEDCOM; it was taken as going on from the line before: ${shown(text)}`);
+    remarks.add(
+      number,
+      `This is not a line of GEDCOM; it was taken as going on from the line before: ${shown(text)}`,
+    );
     return { number, level: -1, xref: undefined, tag: 'CONT', value: text, pointer: false };
   }
   return lineOf(parts, number, strict);
@@ -99,7 +102,8 @@ function whyNoLine(text: string): string {
   return `This is not a line of GEDCOM, which is level, tag and value with one space between: ${shown(text)}`;
 }
 
-function shown(text: string): string {
+/** A line in quotation marks, cut where it is long. */
+export function shown(text: string): string {
   const plain = text.replace(/\s+/g, ' ').trim();
   return `“${plain.length > 60 ? `${plain.slice(0, 60)}…` : plain}”`;
 }
@@ -113,9 +117,9 @@ function* rawLines(pieces: Iterable<string>, { strict, remarks }: Reading): Gene
   const ended = (by: string) => {
     number += 1;
     if (kind === '') kind = by;
-    else if (kind !== by) {
+    else if (kind !== by && kind !== 'mixed') {
       remarks.add(number, 'Line ends change here; GEDCOM has one kind throughout. It was read all the same.');
-      kind = by;
+      kind = 'mixed';
     }
   };
   for (const piece of pieces) {

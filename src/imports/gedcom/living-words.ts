@@ -27,9 +27,16 @@ export function keepLivingAside(
   const withheld = new Set(persons.filter(({ id }) => living.has(id)));
   const finder = nameFinder(tellingNames(facts, living));
   const withheldMentions = new Set<string>();
-  for (const { mentions } of withheld) for (const { record, mention } of mentions) withheldMentions.add(`${record.id}#${mention}`);
+  for (const { mentions } of withheld)
+    for (const { record, mention } of mentions) withheldMentions.add(`${record.id}#${mention}`);
+  const before = new Map<string, boolean>();
   const names = (value: unknown): boolean => {
-    if (typeof value === 'string') return finder(value).length > 0;
+    if (typeof value === 'string') {
+      // Titles and archives come back with every page.
+      let found = before.get(value);
+      if (found === undefined) before.set(value, (found = value.includes(' ') && finder(value).length > 0));
+      return found;
+    }
     if (Array.isArray(value)) return value.some(names);
     return typeof value === 'object' && value !== null && Object.values(value).some(names);
   };
@@ -39,12 +46,19 @@ export function keepLivingAside(
     const { cite = {} } = record;
     const told = Object.fromEntries(Object.entries(cite).filter(([key]) => !authors.has(key)));
     if (names(record.title) || names(told) || names(record.derivedFrom)) {
-      log.aside.push({ line: record.line, why: 'names somebody living', text: [record.title, ...Object.values(told).map(String)].join(' · ') });
+      log.aside.push({
+        line: record.line,
+        why: 'names somebody living',
+        text: [
+          record.title,
+          ...Object.entries(told).flatMap(([key, value]) => (key === 'type' ? [] : [String(value)])),
+        ].join(' · '),
+      });
       record.title = record.plainTitle;
       record.wishes = [];
       if (record.cite) record.cite = { type: record.cite.type, title: record.plainTitle };
       if (record.derivedFrom) record.derivedFrom = [{ unseen: record.plainTitle }];
-      
+
       delete record.volume;
     }
     for (const mention of record.mentions)
@@ -53,7 +67,12 @@ export function keepLivingAside(
   return withheld;
 }
 
-function asidePassages(record: RecordDraft, hidden: boolean, names: (value: unknown) => boolean, log: ImportLog): void {
+function asidePassages(
+  record: RecordDraft,
+  hidden: boolean,
+  names: (value: unknown) => boolean,
+  log: ImportLog,
+): void {
   record.passages = record.passages.filter(({ line, text }) => {
     const why = hidden ? 'belongs to somebody living' : names(text) ? 'names somebody living' : undefined;
     if (why === undefined) return true;
@@ -63,10 +82,20 @@ function asidePassages(record: RecordDraft, hidden: boolean, names: (value: unkn
 }
 
 /** A mention’s own statements that name somebody living. */
-function asideStatements(mention: Record<string, unknown>, names: (value: unknown) => boolean, record: RecordDraft, log: ImportLog): void {
+function asideStatements(
+  mention: Record<string, unknown>,
+  names: (value: unknown) => boolean,
+  record: RecordDraft,
+  log: ImportLog,
+): void {
   for (const [key, value] of Object.entries(mention)) {
-    if (key === 'id' || key === 'relations' || key === 'inferred' || key === 'informants' || !names(value)) continue;
-    log.aside.push({ line: record.line, why: 'names somebody living', text: `${key}: ${JSON.stringify(value)}` });
+    if (key === 'id' || key === 'relations' || key === 'inferred' || key === 'informants' || !names(value))
+      continue;
+    log.aside.push({
+      line: record.line,
+      why: 'names somebody living',
+      text: `${key}: ${JSON.stringify(value)}`,
+    });
     delete mention[key];
     if (Array.isArray(mention.inferred)) mention.inferred = mention.inferred.filter((one) => one !== key);
   }
@@ -81,7 +110,12 @@ function factsOf(persons: readonly PersonDraft[], records: readonly RecordDraft[
       name: person.name,
       placeholder: person.placeholder ?? false,
       parents: person.parents.map(({ person: parent }) => ({ person: parent.id, from: [] })),
-      spouses: person.spouses.map(({ person: spouse, married, place }) => ({ person: spouse.id, married, place, from: [] })),
+      spouses: person.spouses.map(({ person: spouse, married, place }) => ({
+        person: spouse.id,
+        married,
+        place,
+        from: [],
+      })),
       mentions: person.mentions.map(({ record, mention }) => `${record.id}#${mention}`),
       born: person.born,
       died: person.died,
@@ -98,7 +132,16 @@ function factsOf(persons: readonly PersonDraft[], records: readonly RecordDraft[
       made: record.made ?? (record.rest.made as string | undefined),
       informants: {},
       mentions: record.mentions.map(
-        (mention) => ({ alsoRead: [], present: true, says: {}, inferred: [], informants: {}, relations: [], ...mention }) as unknown as Mention,
+        (mention) =>
+          ({
+            alsoRead: [],
+            present: true,
+            says: {},
+            inferred: [],
+            informants: {},
+            relations: [],
+            ...mention,
+          }) as unknown as Mention,
       ),
       media: [],
       body: '',

@@ -40,11 +40,14 @@ export class MediaFolder {
 
   /** Adds the pictures wanted to their records, but for records of the living. */
   add(wanted: readonly WantedMedia[], withheld: ReadonlySet<PersonDraft>): void {
-    const hidden = new Set<RecordDraft>([...withheld].flatMap(({ mentions }) => mentions.map(({ record }) => record)));
+    const hidden = new Set<RecordDraft>(
+      [...withheld].flatMap(({ mentions }) => mentions.map(({ record }) => record)),
+    );
     for (const { record, structure } of wanted) {
       const object = structure.pointer ? pointed(this.#tree.media, structure) : structure;
       if (!object) {
-        if (structure.value !== 'VOID') this.#log.doubts.add(structure.line, `The picture @${structure.value}@ is not in this file.`);
+        if (structure.value !== 'VOID')
+          this.#log.doubts.add(structure.line, `The picture @${structure.value}@ is not in this file.`);
         continue;
       }
       object.used = true;
@@ -53,18 +56,36 @@ export class MediaFolder {
     }
   }
 
+  /** The pictures of records of an export of ours: those that lie beside the file or are in `media/` already. */
+  own(records: readonly RecordDraft[]): void {
+    for (const record of records)
+      record.media = record.media.flatMap((picture) => {
+        if (existsSync(join(this.#content, 'media', picture.file))) return [picture];
+        const name = this.#name(`media/${picture.file}`, record.line);
+        return name === undefined ? [] : [{ ...picture, file: name }];
+      });
+  }
+
   #file(record: RecordDraft, file: Structure, title: string | undefined, hidden: boolean): void {
     const named = file.value.trim();
     const form = one(file, 'FORM');
     if (form) for (const medium of all(form, 'MEDI')) medium.used = true;
-    const alt = (textUnder(file, 'TITL') ?? title ?? named.split(/[\\/]/).at(-1) ?? named).replace(/\s+/g, ' ');
+    const alt = (textUnder(file, 'TITL') ?? title ?? named.split(/[\\/]/).at(-1) ?? named).replace(
+      /\s+/g,
+      ' ',
+    );
     if (named === '') return;
     if (hidden) {
-      this.#log.aside.push({ line: file.line, why: 'belongs to somebody living', text: `the picture ${named} (${alt})` });
+      this.#log.aside.push({
+        line: file.line,
+        why: 'belongs to somebody living',
+        text: `the picture ${named} (${alt})`,
+      });
       return;
     }
     const name = this.#name(named, file.line);
-    if (name !== undefined && !record.media.some((one) => one.file === name)) record.media.push({ file: name, alt });
+    if (name !== undefined && !record.media.some((one) => one.file === name))
+      record.media.push({ file: name, alt });
   }
 
   /** The name in `media/` of a file that may be copied. */
@@ -73,7 +94,8 @@ export class MediaFolder {
     const why = { text: '' };
     const path = this.#path(named, why);
     let name: string | undefined;
-    if (path === undefined) this.#log.doubts.add(line, `The picture ${named.slice(0, 200)} did not come along: ${why.text}.`);
+    if (path === undefined)
+      this.#log.doubts.add(line, `The picture ${named.slice(0, 200)} did not come along: ${why.text}.`);
     else name = this.#place(path);
     this.#copied.set(named, name);
     return name;
@@ -84,7 +106,8 @@ export class MediaFolder {
       why.text = text;
       return undefined;
     };
-    if (/^[a-z][a-z0-9+.-]+:/i.test(named)) return refuse('it is named by an address, and only files beside the GEDCOM file are taken');
+    if (/^[a-z][a-z0-9+.-]+:/i.test(named))
+      return refuse('it is named by an address, and only files beside the GEDCOM file are taken');
     let relative = named.replaceAll('\\', '/');
     try {
       relative = decodeURIComponent(relative);
@@ -95,10 +118,12 @@ export class MediaFolder {
       return refuse('its path leads out of the folder of the GEDCOM file');
     const path = join(this.#home, relative);
     if (!existsSync(path)) return refuse('there is no such file beside the GEDCOM file');
-    if (!realpathSync(path).startsWith(this.#home + sep)) return refuse('its path leads out of the folder of the GEDCOM file');
+    if (!realpathSync(path).startsWith(this.#home + sep))
+      return refuse('its path leads out of the folder of the GEDCOM file');
     const found = statSync(path);
     if (!found.isFile() || found.size > largest) return refuse('it is no ordinary file of reasonable size');
-    if (!endings.has(extname(path).toLowerCase()) || !imageSize(path)) return refuse('it is no picture that can be shown');
+    if (!endings.has(extname(path).toLowerCase()) || !imageSize(path))
+      return refuse('it is no picture that can be shown');
     return path;
   }
 

@@ -13,7 +13,10 @@ export function statementOfFact(fact: Fact, of?: 'husband' | 'wife'): Statement 
   if (age.words !== undefined) says.age = age.words;
   if (date.words !== undefined) says.date = date.words;
   const statement: Statement = { ...(age.age === undefined ? {} : { age: age.age }) };
-  const when = { ...(date.date === undefined ? {} : { date: date.date }), ...(place ? { place: place.text } : {}) };
+  const when = {
+    ...(date.date === undefined ? {} : { date: date.date }),
+    ...(place ? { place: place.text } : {}),
+  };
   const dated = Object.keys(when).length > 0;
   if (kind === 'birth') {
     if (date.date !== undefined) statement.born = date.date;
@@ -38,9 +41,14 @@ export function statementOfFact(fact: Fact, of?: 'husband' | 'wife'): Statement 
 
 /** A name under `says`: one plain word. */
 function wordFor(kind: string): string {
-  const words = kind.normalize('NFD').replace(/[^A-Za-z0-9]+/g, ' ').trim().split(' ');
+  const words = kind
+    .normalize('NFD')
+    .replace(/[^A-Za-z0-9]+/g, ' ')
+    .trim()
+    .split(' ');
   const [first = '', ...rest] = words;
-  const word = first.toLowerCase() + rest.map((w) => w.charAt(0).toUpperCase() + w.slice(1).toLowerCase()).join('');
+  const word =
+    first.toLowerCase() + rest.map((w) => w.charAt(0).toUpperCase() + w.slice(1).toLowerCase()).join('');
   return /^[a-z]/.test(word) ? word.slice(0, 40) : 'fact';
 }
 
@@ -88,7 +96,9 @@ function fits(mention: MentionDraft, statement: Statement): boolean {
     if (there === undefined || Array.isArray(there)) return true;
     if (key === 'says')
       return Object.entries(value as Record<string, string>).every(
-        ([name, text]) => (there as Record<string, string>)[name] === undefined || (there as Record<string, string>)[name] === text,
+        ([name, text]) =>
+          (there as Record<string, string>)[name] === undefined ||
+          (there as Record<string, string>)[name] === text,
       );
     return JSON.stringify(there) === JSON.stringify(value);
   });
@@ -99,7 +109,12 @@ function merge(mention: MentionDraft, statement: Statement): void {
     const there = mention[key];
     if (key === 'says') mention.says = { ...(there as object | undefined), ...(value as object) };
     else if (Array.isArray(value) && Array.isArray(there))
-      mention[key] = [...there, ...value.filter((item: unknown) => !there.some((old) => JSON.stringify(old) === JSON.stringify(item)))];
+      mention[key] = [
+        ...there,
+        ...value.filter(
+          (item: unknown) => !there.some((old) => JSON.stringify(old) === JSON.stringify(item)),
+        ),
+      ];
     else mention[key] = value;
   }
 }
@@ -109,14 +124,27 @@ export function statedKeys(statement: Statement): string[] {
   return Object.keys(statement).filter((key) => !['role', 'relations', 'inferred', 'id'].includes(key));
 }
 
-/** Whether a mention already states all of a statement. */
-export function states(mention: Readonly<Record<string, unknown>>, statement: Statement): boolean {
+/** Whether a mention states all of what a structure of an export tells again from it. Ages may be written otherwise there. */
+export function tellsAgain(mention: Readonly<Record<string, unknown>>, statement: Statement): boolean {
   return Object.entries(statement).every(([key, value]) => {
     const there = mention[key];
+    if (key === 'age') return there !== undefined;
+    if (key === 'event' && statement.immigrated !== undefined && mention.immigrated === statement.immigrated)
+      return true;
     if (key === 'says')
       return Object.entries(value as Record<string, string>).every(
-        ([name, text]) => (there as Record<string, unknown> | undefined)?.[name] !== undefined && String((there as Record<string, unknown>)[name]) === text,
+        ([name, text]) => String((there as Record<string, unknown> | undefined)?.[name]) === text,
       );
-    return JSON.stringify(there) === JSON.stringify(value);
+    return plainText(there) === plainText(value);
   });
+}
+
+/** A value as it is compared: without regard to capitals, and in any order of its keys. */
+function plainText(value: unknown): string {
+  if (typeof value !== 'object' || value === null)
+    return String(value).replace(/\s+/g, ' ').trim().toLowerCase();
+  return Object.entries(value)
+    .map(([key, item]) => `${key}=${plainText(item)}`)
+    .sort()
+    .join(';');
 }

@@ -29,10 +29,14 @@ const types: Readonly<Record<string, string>> = {
 export function namesOf(person: Structure, context: FactContext): Name[] {
   return all(person, 'NAME').flatMap((structure) => {
     const name = readName(structure, context);
-    const others = [...all(structure, 'TRAN'), ...all(structure, 'FONE'), ...all(structure, 'ROMN')].map((other) => ({
-      ...readName(other, context),
-      type: textUnder(other, 'LANG') ? `in ${textUnder(other, 'LANG')}` : (textUnder(other, 'TYPE') ?? 'other spelling'),
-    }));
+    const others = [...all(structure, 'TRAN'), ...all(structure, 'FONE'), ...all(structure, 'ROMN')].map(
+      (other) => ({
+        ...readName(other, context),
+        type: textUnder(other, 'LANG')
+          ? `in ${textUnder(other, 'LANG')}`
+          : (textUnder(other, 'TYPE') ?? 'other spelling'),
+      }),
+    );
     return [name, ...others].filter(({ text }) => text !== '');
   });
 }

@@ -53,18 +53,25 @@ export class OwnExport {
   }
 
   /** Takes a person’s biography from the note that holds it. */
-  person(person: PersonDraft, structure: Structure): void {
+  person(person: PersonDraft, structure: Structure, log: ImportLog): void {
     if (!this.#known) return;
     const at = structure.children.findIndex(({ tag, children }) => tag === 'NOTE' && isBody(children));
-    if (at < 0) return;
-    const [note] = structure.children.splice(at, 1);
-    person.body = note!.value;
+    if (at >= 0) person.body = structure.children.splice(at, 1)[0]!.value;
+    // How a case stands is worked out here; what an export told of it is not brought in again.
+    for (const note of structure.children.filter(
+      ({ tag, children }) => tag === 'NOTE' && isKept(children, 'case'),
+    )) {
+      structure.children.splice(structure.children.indexOf(note), 1);
+      log.leave(note, 'INDI.NOTE of a case');
+    }
   }
 
   /** The id of a place record, if the place as written still begins with its name. */
   place(xref: string, said: PlaceSaid): string | undefined {
     const place = this.places.get(xref);
-    return place && (place.name === undefined || place.name.replaceAll(',', ' ').trim() === said.parts[0]) ? place.id : undefined;
+    return place && (place.name === undefined || place.name.replaceAll(',', ' ').trim() === said.parts[0])
+      ? place.id
+      : undefined;
   }
 
   /** The record that a citation is of, where an export of ours has it. */
@@ -74,27 +81,60 @@ export class OwnExport {
 
   /** Whether a citation only tells again what a mention says. */
   holds(citation: Citation): boolean {
-    return citation.mention !== undefined && this.recordOf(citation)?.mentions.some(({ id }) => id === citation.mention) === true;
+    return (
+      citation.mention !== undefined &&
+      this.recordOf(citation)?.mentions.some(({ id }) => id === citation.mention) === true
+    );
   }
 
   #place(structure: Structure, log: ImportLog): void {
     useAll(structure);
     const judged = placeEntry.safeParse(valueOf(structure));
     if (judged.success && structure.xref !== undefined) this.places.set(structure.xref, judged.data);
-    else log.doubts.add(structure.line, 'This place of an earlier export can’t be read any more; what the standard says was taken.');
+    else
+      log.doubts.add(
+        structure.line,
+        'This place of an earlier export can’t be read any more; what the standard says was taken.',
+      );
   }
 
   #record(xref: string, structure: Structure, log: ImportLog): void {
     const own = structure.children.find(({ tag }) => tag === '_RECORD');
     if (!own) return;
     useAll(structure);
+    for (const { tag, value: xref } of structure.children) {
+      const beside =
+        tag === 'REPO'
+          ? this.#tree.repositories.get(xref)
+          : tag === 'OBJE'
+            ? this.#tree.media.get(xref)
+            : undefined;
+      if (beside) useAll(beside);
+    }
     const value = valueOf(own) as Record<string, unknown>;
     const judged = recordFile.safeParse(value);
     if (!judged.success) {
-      log.doubts.add(structure.line, 'This record of an earlier export can’t be read any more; what the standard says was taken.');
+      log.doubts.add(
+        structure.line,
+        'This record of an earlier export can’t be read any more; what the standard says was taken.',
+      );
       return;
     }
-    const { mentions, media, title, form, ...rest } = value as unknown as RecordFile;
+    const {
+      mentions,
+      media,
+      title: ownTitle,
+      form,
+      cite,
+      derivedFrom,
+      seen,
+      made,
+      place,
+      volume,
+      ...rest
+    } = value as unknown as RecordFile;
+    // What the standard says goes before: another program may have changed it.
+    const title = structure.children.find(({ tag }) => tag === 'TITL')?.value.trim() || ownTitle;
     const id = idOf(structure) ?? '';
     const body = structure.children.find(({ tag, children }) => tag === 'TEXT' && isBody(children));
     const record: RecordDraft = {
@@ -103,8 +143,16 @@ export class OwnExport {
       wishes: [id],
       plainTitle: title,
       title,
+      ...(cite ? { cite: cite as RecordDraft['cite'] & object } : {}),
       form,
-      mentions: ((mentions as unknown as MentionDraft[] | undefined) ?? []).map((mention) => ({ ...mention })),
+      ...((derivedFrom as unknown) === undefined ? {} : { derivedFrom: [derivedFrom].flat() }),
+      ...(seen === undefined ? {} : { seen }),
+      ...(made === undefined ? {} : { made: String(made) }),
+      ...(place === undefined ? {} : { place }),
+      ...(volume === undefined ? {} : { volume }),
+      mentions: ((mentions as unknown as MentionDraft[] | undefined) ?? []).map((mention) => ({
+        ...mention,
+      })),
       media: ((media as { file: string; alt: string }[] | undefined) ?? []).map((one) => ({ ...one })),
       passages: body ? [{ line: body.line, text: body.value, quoted: false, markdown: true }] : [],
       line: structure.line,
@@ -119,13 +167,18 @@ export class OwnExport {
 /** The id that an export of ours gave a person, a record or a place. */
 export function idOf(structure: Structure): string | undefined {
   const reference = structure.children.find(
-    ({ tag, children }) => tag === 'REFN' && children.some((child) => child.tag === 'TYPE' && child.value === idType),
+    ({ tag, children }) =>
+      tag === 'REFN' && children.some((child) => child.tag === 'TYPE' && child.value === idType),
   );
   return reference && idPattern.test(reference.value) ? reference.value : undefined;
 }
 
 function isBody(children: readonly Structure[]): boolean {
-  return children.some(({ tag, value }) => tag === '_KEY' && value === 'body');
+  return isKept(children, 'body');
+}
+
+function isKept(children: readonly Structure[], key: string): boolean {
+  return children.some(({ tag, value }) => tag === '_KEY' && value === key);
 }
 
 /** The value that the structures under one spell out. */

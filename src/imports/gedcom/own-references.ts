@@ -7,7 +7,12 @@ import type { OwnExport } from './own-export.ts';
 type Json = Record<string, unknown>;
 
 /** Puts the present ids in place of those of the export. What is not here any more is left out, with a note. */
-export function resolveOwn(own: OwnExport, persons: readonly PersonDraft[], corpus: Corpus, log: ImportLog): void {
+export function resolveOwn(
+  own: OwnExport,
+  persons: readonly PersonDraft[],
+  corpus: Corpus,
+  log: ImportLog,
+): void {
   if (own.records.length === 0) return;
   const people = new Map(persons.map((person) => [String(person.rest.id ?? person.id), person.id]));
   const records = new Map(own.records.map((record) => [record.wishes[0] ?? record.id, record.id]));
@@ -35,19 +40,25 @@ export function resolveOwn(own: OwnExport, persons: readonly PersonDraft[], corp
         delete holder[key];
       } else holder[key] = now;
     };
-    one(record.rest, 'place', look.place);
+    one(record as unknown as Json, 'place', look.place);
     one(record.rest, 'series', look.series);
     for (const said of record.mentions) one(said, 'copies', mention);
-    record.rest.derivedFrom = derivations(record.rest.derivedFrom, look.record);
-    if (record.rest.derivedFrom === undefined) delete record.rest.derivedFrom;
+    const derived = derivations(record.derivedFrom, look.record);
+    if (derived === undefined) delete record.derivedFrom;
+    else record.derivedFrom = derived;
     informants(record, look.person, lost);
-    if (lost.length > 0) log.doubts.add(record.line, `The record ${record.id} refers to what is not here, so that was left out: ${lost.join(', ')}.`);
+    if (lost.length > 0)
+      log.doubts.add(
+        record.line,
+        `The record ${record.id} refers to what is not here, so that was left out: ${lost.join(', ')}.`,
+      );
   }
   for (const person of persons)
     for (const bonds of [person.rest.parents, person.rest.spouses])
       if (Array.isArray(bonds))
         for (const bond of bonds as { from?: string[] }[])
-          if (Array.isArray(bond?.from)) bond.from = bond.from.map(mention).filter((ref) => ref !== undefined);
+          if (Array.isArray(bond?.from))
+            bond.from = bond.from.map(mention).filter((ref) => ref !== undefined);
 }
 
 function derivations(from: unknown, record: (id: string) => string | undefined): unknown[] | undefined {
@@ -57,7 +68,9 @@ function derivations(from: unknown, record: (id: string) => string | undefined):
     const perhaps = (one as { perhaps?: string }).perhaps;
     return perhaps === undefined ? one : { perhaps: record(perhaps) ?? undefined };
   });
-  const whole = now.filter((one) => !(typeof one === 'object' && one !== null && 'perhaps' in one && one.perhaps === undefined));
+  const whole = now.filter(
+    (one) => !(typeof one === 'object' && one !== null && 'perhaps' in one && one.perhaps === undefined),
+  );
   return whole.length > 0 ? whole : undefined;
 }
 

@@ -11,9 +11,16 @@ import type { Gazetteer } from './gazetteer.ts';
 import { nextMention, type MentionDraft, type PersonDraft, type RecordDraft } from './drafts.ts';
 import { familyFacts, individualFacts } from '../../catalogue/gedcom/facts.ts';
 import { idType } from '../../catalogue/gedcom/extensions.ts';
-import { state, statedKeys, statementOfFact, states, type Statement } from './mentions.ts';
+import { state, statedKeys, statementOfFact, tellsAgain, type Statement } from './mentions.ts';
 import { namesOf, type Name } from './names.ts';
-import { associatesUnder, citationsUnder, notesUnder, type Associate, type Citation, type NoteText } from './said.ts';
+import {
+  associatesUnder,
+  citationsUnder,
+  notesUnder,
+  type Associate,
+  type Citation,
+  type NoteText,
+} from './said.ts';
 import { fileDate, Sources } from './sources.ts';
 import { all, one, textUnder, useAll, type Structure } from './structure.ts';
 import { placeFormOf } from './tree.ts';
@@ -24,8 +31,6 @@ export interface WantedMedia {
   record: RecordDraft;
   structure: Structure;
 }
-
-
 
 export class People {
   readonly persons = new Map<string, PersonDraft>();
@@ -40,7 +45,10 @@ export class People {
 
   constructor(context: Omit<FactContext, 'form'>, gazetteer: Gazetteer, name: string, own: OwnExport) {
     const { header } = context.tree;
-    const form = placeFormOf(header)?.split(',').map((part) => part.trim()) ?? [];
+    const form =
+      placeFormOf(header)
+        ?.split(',')
+        .map((part) => part.trim()) ?? [];
     this.#context = { ...context, form };
     this.#gazetteer = gazetteer;
     this.#name = name;
@@ -81,7 +89,11 @@ export class People {
       rest: {},
       body: '',
     };
-    if (!first) this.#context.log.changed.add(structure.line, `Nobody named @${xref}@; a placeholder (—) stands for the name.`);
+    if (!first)
+      this.#context.log.changed.add(
+        structure.line,
+        `Nobody named @${xref}@; a placeholder (—) stands for the name.`,
+      );
     this.#names.set(person, names);
     return person;
   }
@@ -91,11 +103,14 @@ export class People {
     // What they are known again by in a newer file is remembered.
     for (const uid of [...all(structure, 'UID'), ...all(structure, '_UID')]) uid.children.forEach(useAll);
     for (const reference of structure.children)
-      if (reference.tag === 'REFN' && reference.children.some(({ tag, value }) => tag === 'TYPE' && value === idType)) {
+      if (
+        reference.tag === 'REFN' &&
+        reference.children.some(({ tag, value }) => tag === 'TYPE' && value === idType)
+      ) {
         reference.used = true;
         all(reference, 'TYPE');
       }
-    this.#own.person(person, structure);
+    this.#own.person(person, structure, log);
     const facts = factsOfPerson(structure, this.#context);
     const birth = facts.find((fact) => fact.tag === 'BIRT' && !this.#toldAgain(fact));
     const death = facts.find((fact) => fact.tag === 'DEAT' && !this.#toldAgain(fact));
@@ -104,10 +119,13 @@ export class People {
     this.#names.get(person)!.forEach((name, index) => this.#nameFact(person, name, index > 0));
     for (const fact of facts) this.#fact([{ person }], fact, fact === birth || fact === death, person.xref);
     this.#notes(this.#notesOf(structure), () => this.#entry(person));
-    for (const citation of citationsUnder(structure, tree, log)) this.#cite([{ person, statement: {} }], citation, person.xref);
+    for (const citation of citationsUnder(structure, tree, log))
+      this.#cite([{ person, statement: {} }], citation, person.xref);
     const associates = associatesUnder(structure, tree, log);
-    if (associates.length > 0) this.#associates(associates, this.#entry(person), this.#ownMention(person), person.xref);
-    for (const object of all(structure, 'OBJE')) this.media.push({ record: this.#entry(person), structure: object });
+    if (associates.length > 0)
+      this.#associates(associates, this.#entry(person), this.#ownMention(person), person.xref);
+    for (const object of all(structure, 'OBJE'))
+      this.media.push({ record: this.#entry(person), structure: object });
     this.#restriction(person, structure, facts);
   }
 
@@ -124,7 +142,10 @@ export class People {
   }
 
   #placeId(place: NonNullable<Fact['place']>): string | undefined {
-    return (place.record === undefined ? undefined : this.#own.place(place.record, place)) ?? this.#gazetteer.place(place);
+    return (
+      (place.record === undefined ? undefined : this.#own.place(place.record, place)) ??
+      this.#gazetteer.place(place)
+    );
   }
 
   #dead(person: PersonDraft, death: Fact): void {
@@ -147,7 +168,10 @@ export class People {
       );
     else {
       person.living = true;
-      log.changed.add(restriction.line, `@${person.xref}@ is marked ${words}, so living: true keeps them from public pages.`);
+      log.changed.add(
+        restriction.line,
+        `@${person.xref}@ is marked ${words}, so living: true keeps them from public pages.`,
+      );
     }
   }
 
@@ -163,8 +187,16 @@ export class People {
       ...(name.nickname === undefined ? {} : { nickname: name.nickname }),
     };
     const statement: Statement = { name: name.text, ...(Object.keys(says).length > 0 ? { says } : {}) };
-    for (const citation of name.citations) this.#cite([{ person, statement }], citation, person.xref);
-    if (name.citations.length === 0 && (further || says.nickname !== undefined || says.nameType !== undefined))
+    for (const citation of name.citations)
+      this.#cite(
+        [{ person, statement: this.#own.holds(citation) ? { name: name.text } : statement }],
+        citation,
+        person.xref,
+      );
+    if (
+      name.citations.length === 0 &&
+      (further || says.nickname !== undefined || says.nameType !== undefined)
+    )
       state(this.#entry(person), person, statement);
     this.#notes(name.notes, () => this.#entry(person), `the name ${name.text}`);
   }
@@ -177,7 +209,7 @@ export class People {
     subject: string,
     entry: () => RecordDraft = () => this.#entry(of[0]!.person),
   ): void {
-    if (fact.place) this.#placeId(fact.place);
+    if (fact.place && !this.#toldAgain(fact)) this.#placeId(fact.place);
     const told = of.map(({ person, as }) => ({ person, statement: statementOfFact(fact, as) }));
     const cited = fact.citations.map((citation) => this.#cite(told, citation, subject));
     let mention = cited.find((found) => found !== undefined);
@@ -201,7 +233,9 @@ export class People {
   /** Whether the person’s own entry says all of a birth, a death or a marriage. */
   #heldWhole(fact: Fact, told: readonly { statement: Statement }[]): boolean {
     const unplaced = fact.place !== undefined && this.#placeId(fact.place) === undefined;
-    return !unplaced && told.every(({ statement }) => statement.says === undefined && statement.age === undefined);
+    return (
+      !unplaced && told.every(({ statement }) => statement.says === undefined && statement.age === undefined)
+    );
   }
 
   /** Puts what a source is cited for into the record of it. */
@@ -226,7 +260,8 @@ export class People {
     }
     if (own) return first;
     if (citation.made.date !== undefined) {
-      if (record.made === undefined && record.rest.madeDiffers === undefined) record.made = citation.made.date;
+      if (record.made === undefined && record.rest.madeDiffers === undefined)
+        record.made = citation.made.date;
       else if (record.made !== citation.made.date) {
         delete record.made;
         record.rest.madeDiffers = true;
@@ -236,10 +271,12 @@ export class People {
       if (!record.passages.some((passage) => passage.quoted && passage.text === text))
         record.passages.push({ line: citation.line, text, quoted: true });
     for (const note of citation.notes)
-      if (!record.passages.some(({ text }) => text === note.text)) record.passages.push({ ...note, quoted: false });
+      if (!record.passages.some(({ text }) => text === note.text))
+        record.passages.push({ ...note, quoted: false });
     if (citation.made.words !== undefined)
       record.passages.push({ line: citation.line, text: `Entered: ${citation.made.words}`, quoted: false });
-    for (const structure of [...citation.media, ...this.sources.mediaOf(citation)]) this.media.push({ record, structure });
+    for (const structure of [...citation.media, ...this.sources.mediaOf(citation)])
+      this.media.push({ record, structure });
     return first;
   }
 
@@ -247,7 +284,7 @@ export class People {
   #saidThere(record: RecordDraft, person: PersonDraft, citation: Citation, statement: Statement): boolean {
     const mention = record.mentions.find(({ id }) => id === citation.mention);
     const theirs = person.mentions.some((at) => at.record === record && at.mention === citation.mention);
-    return mention !== undefined && theirs && states(mention, statement);
+    return mention !== undefined && theirs && tellsAgain(mention, statement);
   }
 
   #associates(associates: readonly Associate[], record: RecordDraft, of: string, subject: string): void {
@@ -269,7 +306,11 @@ export class People {
 
   #notes(notes: readonly NoteText[], record: () => RecordDraft, about?: string): void {
     for (const { line, text } of notes)
-      record().passages.push({ line, text: about === undefined ? text : `On ${about}: ${text}`, quoted: false });
+      record().passages.push({
+        line,
+        text: about === undefined ? text : `On ${about}: ${text}`,
+        quoted: false,
+      });
   }
 
   /** The file’s own entry for somebody. */
@@ -293,7 +334,12 @@ export class People {
       wishes: [`${this.#name}-${slugOf(xref)}`],
       plainTitle: `${file}, ${entry}`,
       title: `${file}, ${entry}`,
-      cite: { type: 'dataset', title: file, section: entry, ...(this.#made === undefined ? {} : { issued: this.#made }) },
+      cite: {
+        type: 'dataset',
+        title: file,
+        section: entry,
+        ...(this.#made === undefined ? {} : { issued: this.#made }),
+      },
       form: 'authored',
       ...(this.#made === undefined ? {} : { made: this.#made }),
       volume: `${this.#name}-entries`,
@@ -320,38 +366,61 @@ export class People {
     const marriage = facts.find((fact) => fact.tag === 'MARR' && !this.#toldAgain(fact));
     const parentsOnly = one(structure, '_PARENTS') !== undefined;
     const [first, second] = partners;
-    if (first && second && first !== second && !never && !parentsOnly) {
-      const { date: married, place } = marriage ? this.#life(marriage) : {};
-      first.spouses.push({
-        person: second,
-        ...(married === undefined ? {} : { married }),
-        ...(place === undefined ? {} : { place }),
-      });
-    }
-    if (partners.length > 2) log.doubts.add(structure.line, `The family @${xref}@ has more than two partners; the first two were taken as a couple.`);
+    if (first && second && !never && !parentsOnly) this.#couple(first, second, marriage);
+    if (partners.length > 2)
+      log.doubts.add(
+        structure.line,
+        `The family @${xref}@ has more than two partners; the first two were taken as a couple.`,
+      );
     const entry = () => this.#entryRecord(xref, structure.line);
     for (const fact of facts) {
-      if (told.length > 0) this.#fact(told, fact, fact === marriage && told.length > 1 && !never, xref, entry);
+      if (told.length > 0)
+        this.#fact(told, fact, fact === marriage && told.length > 1 && !never, xref, entry);
       else if (fact.tag !== 'MARR' || fact.date.date !== undefined || fact.place)
-        log.doubts.add(fact.line, `This ${fact.kind} is nobody’s: the family @${xref}@ has no partners here.`);
+        log.doubts.add(
+          fact.line,
+          `This ${fact.kind} is nobody’s: the family @${xref}@ has no partners here.`,
+        );
       this.#countChildren(fact, structure);
     }
     if (told.length > 0) {
       this.#notes(this.#notesOf(structure), entry);
       for (const citation of citationsUnder(structure, tree, log))
-        this.#cite(told.map(({ person }) => ({ person, statement: {} })), citation, xref);
+        this.#cite(
+          told.map(({ person }) => ({ person, statement: {} })),
+          citation,
+          xref,
+        );
       const associates = associatesUnder(structure, tree, log);
-      if (associates.length > 0) this.#associates(associates, entry(), this.#ownMention(told[0]!.person, entry()), xref);
+      if (associates.length > 0)
+        this.#associates(associates, entry(), this.#ownMention(told[0]!.person, entry()), xref);
       for (const object of all(structure, 'OBJE')) this.media.push({ record: entry(), structure: object });
     }
     this.#children(xref, structure, partners);
+  }
+
+  /** A marriage stands in the entry of one partner; every marriage of the two in the same one’s. */
+  #couple(first: PersonDraft, second: PersonDraft, marriage: Fact | undefined): void {
+    const turned = second.spouses.some(({ person }) => person === first);
+    const [holder, other] = turned ? [second, first] : [first, second];
+    const { date: married, place } = marriage ? this.#life(marriage) : {};
+    const known = holder.spouses.some(({ person }) => person === other);
+    if (known && married === undefined && place === undefined) return;
+    holder.spouses.push({
+      person: other,
+      ...(married === undefined ? {} : { married }),
+      ...(place === undefined ? {} : { place }),
+    });
   }
 
   #countChildren(fact: Fact, structure: Structure): void {
     const said = fact.tag === 'NCHI' ? Number(fact.value) : Number.NaN;
     const named = structure.children.filter(({ tag }) => tag === 'CHIL').length;
     if (said < named)
-      this.#context.log.doubts.add(fact.line, `The family is said to have ${said} ${said === 1 ? 'child' : 'children'}, and ${named} are named.`);
+      this.#context.log.doubts.add(
+        fact.line,
+        `The family is said to have ${said} ${said === 1 ? 'child' : 'children'}, and ${named} are named.`,
+      );
   }
 
   #members(structure: Structure, tags: readonly string[]): { person: PersonDraft; line: number }[] {
@@ -381,7 +450,8 @@ export class People {
             pedigree: pedigreeOf(link),
             disproved: /^(?:DISPROVEN|CHALLENGED)$/i.test(textUnder(link, 'STAT') ?? ''),
           };
-          for (const note of this.#notesOf(link)) this.#entry(found.child).passages.push({ ...note, quoted: false });
+          for (const note of this.#notesOf(link))
+            this.#entry(found.child).passages.push({ ...note, quoted: false });
           const list = this.#links.get(link.value);
           if (list) list.push(found);
           else this.#links.set(link.value, [found]);
@@ -397,9 +467,16 @@ export class People {
       if (!byChild.has(child)) byChild.set(child, { child, line, pedigree: undefined, disproved: false });
     for (const { child, line, pedigree, disproved } of byChild.values()) {
       const others = parents.filter((parent) => parent !== child);
-      if (others.length < parents.length) this.#context.log.doubts.add(line, `@${child.xref}@ is a child of their own family; that was left out.`);
+      if (others.length < parents.length)
+        this.#context.log.doubts.add(
+          line,
+          `@${child.xref}@ is a child of their own family; that was left out.`,
+        );
       if (disproved) {
-        this.#context.log.doubts.add(line, `The parents of @${child.xref}@ in @${xref}@ are said to be doubtful, so they were left out.`);
+        this.#context.log.doubts.add(
+          line,
+          `The parents of @${child.xref}@ in @${xref}@ are said to be doubtful, so they were left out.`,
+        );
         continue;
       }
       if (pedigree === undefined && child.parents.length === 0)
@@ -461,20 +538,31 @@ function pedigreeOf(link: Structure): string | undefined {
 /** The second partner of a family stands beside the first. */
 function wed(mention: MentionDraft, of: string): void {
   const relations = (mention.relations ?? []) as { as: string; of: string }[];
-  if (!relations.some((relation) => relation.of === of)) mention.relations = [...relations, { as: 'spouse', of }];
+  if (!relations.some((relation) => relation.of === of))
+    mention.relations = [...relations, { as: 'spouse', of }];
 }
 
 function withCitation(statement: Statement, citation: Citation): Statement {
   const says = { ...statement.says, ...(citation.quay === undefined ? {} : { quay: citation.quay }) };
-  const kind = citation.event === undefined ? undefined : (eventKinds.get(citation.event) ?? citation.event.toLowerCase());
+  const kind =
+    citation.event === undefined
+      ? undefined
+      : (eventKinds.get(citation.event) ?? citation.event.toLowerCase());
   return {
     ...statement,
-    ...(kind !== undefined && statement.event === undefined && Object.keys(statement).length === 0 ? { event: { kind } } : {}),
+    ...(kind !== undefined && statement.event === undefined && Object.keys(statement).length === 0
+      ? { event: { kind } }
+      : {}),
     ...(citation.role === undefined ? {} : { role: citation.role }),
     ...(Object.keys(says).length > 0 ? { says } : {}),
   };
 }
 
 function slugOf(xref: string): string {
-  return xref.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'x';
+  return (
+    xref
+      .toLowerCase()
+      .replace(/[^a-z0-9]+/g, '-')
+      .replace(/^-|-$/g, '') || 'x'
+  );
 }

@@ -13,19 +13,33 @@ const longestList = 500;
 const mostCharacters = 2_000_000;
 
 /** Which list each person goes into: one for a small family, else one for each beginning of a surname. */
-export function peopleFiles(persons: readonly PersonDraft[], name: string, before: ReadonlyMap<string, string>): Map<PersonDraft, string> {
+export function peopleFiles(
+  persons: readonly PersonDraft[],
+  name: string,
+  before: ReadonlyMap<string, string>,
+): Map<PersonDraft, string> {
   const files = new Map<PersonDraft, string>();
+  const filed = new Map(
+    persons.map((person) => [
+      person,
+      slug(person.surname || person.name.split(' ').at(-1)!).replaceAll('-', '') || 'x',
+    ]),
+  );
   const share = (group: readonly PersonDraft[], start: string, letters: number): void => {
     if (group.length <= longestList || letters > 6) {
       group.forEach((person, i) => {
         const part = Math.floor(i / (mostCharacters / 1000));
-        files.set(person, before.get(person.id) ?? `people/${[name, start, part > 0 ? String(part + 1) : ''].filter(Boolean).join('-')}.yaml`);
+        files.set(
+          person,
+          before.get(person.id) ??
+            `people/${[name, start, part > 0 ? String(part + 1) : ''].filter(Boolean).join('-')}.yaml`,
+        );
       });
       return;
     }
     const groups = new Map<string, PersonDraft[]>();
     for (const person of group) {
-      const begins = slug(person.surname || person.name.split(' ').at(-1)!).replaceAll('-', '').slice(0, letters) || 'x';
+      const begins = filed.get(person)!.slice(0, letters);
       const list = groups.get(begins);
       if (list) list.push(person);
       else groups.set(begins, [person]);
@@ -39,7 +53,9 @@ export function peopleFiles(persons: readonly PersonDraft[], name: string, befor
 }
 
 export function personPiece(person: PersonDraft, file: string): Piece {
-  const parents = person.parents.map(({ person: parent }) => withFrom(person.rest.parents, parent, { person: parent.id }));
+  const parents = inOrderOf(person.rest.parents, person.parents).map(({ person: parent }) =>
+    withFrom(person.rest.parents, parent, { person: parent.id }),
+  );
   const value = {
     id: person.id,
     name: person.name,
@@ -47,7 +63,9 @@ export function personPiece(person: PersonDraft, file: string): Piece {
     placeholder: person.placeholder,
     parents: nonEmpty(parents.map((parent) => (Object.keys(parent).length === 1 ? parent.person : parent))),
     spouses: nonEmpty(
-      person.spouses.map(({ person: spouse, ...wed }) => withFrom(person.rest.spouses, spouse, { person: spouse.id, ...wed })),
+      person.spouses.map(({ person: spouse, ...wed }) =>
+        withFrom(person.rest.spouses, spouse, { person: spouse.id, ...wed }),
+      ),
     ),
     mentions: nonEmpty(person.mentions.map(({ record, mention }) => `${record.id}#${mention}`)),
     born: nonEmptyLife(person.born),
@@ -60,8 +78,21 @@ export function personPiece(person: PersonDraft, file: string): Piece {
   return { file: `people/${person.id}.md`, text: `---\n${yamlMapping(front)}---\n${person.body}`, key };
 }
 
+/** Parents in the order in which an export of ours has them. */
+function inOrderOf(kept: unknown, parents: PersonDraft['parents']): PersonDraft['parents'] {
+  if (!Array.isArray(kept)) return parents;
+  const order = (kept as { person?: string }[]).map(({ person }) => person);
+  const at = ({ person }: PersonDraft['parents'][number]) =>
+    order.indexOf(String(person.rest.id ?? person.id));
+  return parents.toSorted((a, b) => at(a) - at(b));
+}
+
 /** The mentions that an export of ours says a bond is told by. */
-function withFrom(kept: unknown, of: PersonDraft, bond: { person: string }): { person: string; from?: string[] } {
+function withFrom(
+  kept: unknown,
+  of: PersonDraft,
+  bond: { person: string },
+): { person: string; from?: string[] } {
   if (!Array.isArray(kept)) return bond;
   const own = of.rest.id ?? of.id;
   const found = (kept as { person?: string; from?: string[] }[]).find(({ person }) => person === own);
@@ -91,17 +122,36 @@ export function recordPiece(record: RecordDraft): Piece {
   const own = record.passages.length === 1 && record.passages[0]!.markdown;
   return {
     file: `records/${record.id}.md`,
-    text: own ? `---\n${yamlMapping(value)}---\n${body[0]!}` : `---\n${yamlMapping(value)}---\n${body.length > 0 ? `\n${body.join('\n\n')}\n` : ''}`,
+    text: own
+      ? `---\n${yamlMapping(value)}---\n${body[0]!}`
+      : `---\n${yamlMapping(value)}---\n${body.length > 0 ? `\n${body.join('\n\n')}\n` : ''}`,
     key: `record:${record.id}`,
   };
 }
 
-const mentionKeys = ['id', 'name', 'alsoRead', 'role', 'sex', 'age', 'born', 'birthplace', 'residence', 'occupation', 'immigrated', 'event'];
+const mentionKeys = [
+  'id',
+  'name',
+  'alsoRead',
+  'role',
+  'sex',
+  'age',
+  'born',
+  'birthplace',
+  'residence',
+  'occupation',
+  'immigrated',
+  'event',
+];
 
 function mentionValue(mention: Record<string, unknown>): Record<string, unknown> {
-  const first = mentionKeys.filter((key) => mention[key] !== undefined).map((key) => [key, mention[key]] as const);
+  const first = mentionKeys
+    .filter((key) => mention[key] !== undefined)
+    .map((key) => [key, mention[key]] as const);
   const rest = Object.entries(mention).filter(([key]) => !mentionKeys.includes(key));
-  return Object.fromEntries([...first, ...rest].filter(([, value]) => !Array.isArray(value) || value.length > 0));
+  return Object.fromEntries(
+    [...first, ...rest].filter(([, value]) => !Array.isArray(value) || value.length > 0),
+  );
 }
 
 export function placePiece(place: PlaceDraft, file: string): Piece {
@@ -112,8 +162,15 @@ export function placePiece(place: PlaceDraft, file: string): Piece {
 
 /** A place of an export of ours, whole. */
 export function ownPlacePiece(place: PlaceEntry, file: string): Piece {
-  const within = place.within.map(({ place: above, from, to }) => (from === undefined && to === undefined ? above : { place: above, from, to }));
-  const value = { ...place, within: nonEmpty(within), variants: nonEmpty(place.variants), overlaps: nonEmpty(place.overlaps) };
+  const within = place.within.map(({ place: above, from, to }) =>
+    from === undefined && to === undefined ? above : { place: above, from, to },
+  );
+  const value = {
+    ...place,
+    within: nonEmpty(within),
+    variants: nonEmpty(place.variants),
+    overlaps: nonEmpty(place.overlaps),
+  };
   return { file, entry: place.id, text: yamlEntry(value), key: `place:${place.id}` };
 }
 

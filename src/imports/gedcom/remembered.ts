@@ -31,10 +31,21 @@ export function remembered(memory: ImportMemory | undefined): Given {
 }
 
 /** What this import gives, to be remembered. */
-export function again(persons: readonly PersonDraft[], tree: Tree, gazetteer: Gazetteer, records: readonly RecordDraft[]): Remembered {
+export function again(
+  persons: readonly PersonDraft[],
+  tree: Tree,
+  gazetteer: Gazetteer,
+  records: readonly RecordDraft[],
+): Remembered {
   const ids = idsByXref(persons);
   return {
-    people: persons.map((person) => [person.xref, person.id, person.name, person.born?.date ?? '', uidOf(tree.individuals.get(person.xref)!)]),
+    people: persons.map((person) => [
+      person.xref,
+      person.id,
+      person.name,
+      person.born?.date ?? '',
+      uidOf(tree.individuals.get(person.xref)!),
+    ]),
     places: [...gazetteer.keys],
     records: records.map((record) => [recordKey(record, ids), record.id]),
   };
@@ -51,10 +62,17 @@ export function idsByXref(persons: readonly PersonDraft[]): Map<string, string> 
   return new Map(persons.map(({ xref, id }) => [xref, id]));
 }
 
-function knownAgain(persons: readonly PersonDraft[], tree: Tree, rows: readonly PersonRow[]): Map<PersonDraft, string> {
+function knownAgain(
+  persons: readonly PersonDraft[],
+  tree: Tree,
+  rows: readonly PersonRow[],
+): Map<PersonDraft, string> {
   const known = new Map<PersonDraft, string>();
   const taken = new Set<string>();
-  const byUid = once(rows.filter((row) => row[4] !== ''), (row) => row[4]);
+  const byUid = once(
+    rows.filter((row) => row[4] !== ''),
+    (row) => row[4],
+  );
   const byXref = new Map(rows.map((row) => [row[0], row]));
   const byLife = once(rows, (row) => `${row[2]}|${row[3]}`);
   const take = (person: PersonDraft, row: PersonRow | undefined): void => {
@@ -63,12 +81,19 @@ function knownAgain(persons: readonly PersonDraft[], tree: Tree, rows: readonly 
     taken.add(row[1]);
   };
   for (const person of persons) take(person, byUid.get(uidOf(tree.individuals.get(person.xref)!)));
-  for (const person of persons) {
-    const row = byXref.get(person.xref);
-    if (!known.has(person) && row && sameName(row[2], person.name)) take(person, row);
-  }
-  const lives = once(persons.filter((person) => !known.has(person)), lifeOf);
-  for (const [life, person] of lives) take(person, byLife.get(life));
+  const byIdentifier = (same: (row: PersonRow, person: PersonDraft) => boolean): void => {
+    for (const person of persons) {
+      const row = byXref.get(person.xref);
+      if (!known.has(person) && row && same(row, person)) take(person, row);
+    }
+  };
+  byIdentifier((row, person) => row[2] === person.name);
+  for (const [life, person] of once(
+    persons.filter((one) => !known.has(one)),
+    lifeOf,
+  ))
+    take(person, byLife.get(life));
+  byIdentifier((row, person) => sameName(row[2], person.name));
   return known;
 }
 
@@ -79,7 +104,10 @@ function lifeOf(person: PersonDraft): string {
 /** Names with a word in common are taken for one person’s under one identifier: names are corrected all the time. */
 function sameName(a: string, b: string): boolean {
   const words = new Set(a.toLowerCase().split(/\s+/));
-  return b.toLowerCase().split(/\s+/).some((word) => words.has(word));
+  return b
+    .toLowerCase()
+    .split(/\s+/)
+    .some((word) => words.has(word));
 }
 
 /** Those of a list whose key no other has. */
@@ -96,14 +124,11 @@ function uidOf(structure: Structure): string {
   return structure.children.find(({ tag }) => tag === 'UID' || tag === '_UID')?.value.trim() ?? '';
 }
 
-/** How many of the people an earlier import brought are in a tree under the same identifier and name. */
-export function sharedPeople(memory: ImportMemory, tree: Tree): number {
-  const { people = [] } = memory.given as Partial<Remembered>;
-  let shared = 0;
-  for (const [xref, , name] of people) {
-    const structure = tree.individuals.get(xref);
-    const now = structure?.children.find(({ tag }) => tag === 'NAME')?.value.replaceAll('/', ' ').replace(/\s+/g, ' ').trim();
-    if (now === name) shared += 1;
-  }
-  return people.length === 0 ? 0 : shared / people.length;
+/** What share of the people that one import gave another has, under the same identifier and name. */
+export function sharedPeople(before: Record<string, unknown>, now: Record<string, unknown>): number {
+  const { people = [] } = before as Partial<Remembered>;
+  const names = new Map(((now as Partial<Remembered>).people ?? []).map(([xref, , name]) => [xref, name]));
+  return people.length === 0
+    ? 0
+    : people.filter(([xref, , name]) => names.get(xref) === name).length / people.length;
 }

@@ -35,7 +35,15 @@ export function reportFile(name: string): string {
 
 export function importReport(done: GedcomImport, dryRun: boolean): ImportReport {
   const { tree, log } = done;
-  const texts: Record<Fate, number> = { new: 0, changed: 0, same: 0, edited: 0, deleted: 0, elsewhere: 0, gone: 0 };
+  const texts: Record<Fate, number> = {
+    new: 0,
+    changed: 0,
+    same: 0,
+    edited: 0,
+    deleted: 0,
+    elsewhere: 0,
+    gone: 0,
+  };
   for (const { fate } of done.plan.changes) texts[fate] += 1;
   return {
     version: 1,
@@ -74,17 +82,31 @@ export function shortReport(done: GedcomImport, dryRun: boolean): string {
     ...fates(texts, dryRun, done.again),
   ];
   if (dryRun) lines.push(...someFates(done));
-  lines.push(...some('Read all the same', tree.remarks), ...some('Changed on the way', log.changed), ...some('Look at', log.doubts));
+  lines.push(
+    ...some('Read all the same', tree.remarks),
+    ...some('Changed on the way', log.changed),
+    ...some('Look at', log.doubts),
+  );
   if (log.aside.length > 0)
     lines.push(
       `Kept aside: ${counted(log.aside.length, 'text')} that ${log.aside.length === 1 ? 'belongs' : 'belong'} to somebody living or ${log.aside.length === 1 ? 'names' : 'name'} one. The report has ${log.aside.length === 1 ? 'it' : 'them'} in full.`,
     );
   const left = [...log.leftByPath].sort(([a, m], [b, n]) => n - m || (a < b ? -1 : 1));
   if (left.length > 0)
-    lines.push(`Left in the file: ${left.slice(0, 8).map(([path, n]) => `${path} (${n})`).join(', ')}${left.length > 8 ? `, and ${left.length - 8} more kinds` : ''}.`);
+    lines.push(
+      `Left in the file: ${left
+        .slice(0, 8)
+        .map(([path, n]) => `${path} (${n})`)
+        .join(', ')}${left.length > 8 ? `, and ${left.length - 8} more kinds` : ''}.`,
+    );
   if (done.unplaced.size > 0)
     lines.push(
-      `${counted(done.unplaced.size, 'place')} ${done.unplaced.size === 1 ? 'names' : 'name'} no country that is known here, and ${done.unplaced.size === 1 ? 'stays' : 'stay'} as words, such as ${[...done.unplaced.keys()].slice(0, 2).map((text) => `“${text}”`).join(' and ')}. If they all lie in one country, say --country and its id.`,
+      `${counted(done.unplaced.size, 'place')} ${done.unplaced.size === 1 ? 'names' : 'name'} no country that is known here, and ${done.unplaced.size === 1 ? 'stays' : 'stay'} as words, such as ${[
+        ...done.unplaced.keys(),
+      ]
+        .slice(0, 2)
+        .map((text) => `“${text}”`)
+        .join(' and ')}. If they all lie in one country, say --country and its id.`,
     );
   lines.push(dryRun ? 'Nothing was written.' : `All of it, by line: ${reportFile(done.name)}`);
   return `${lines.join('\n')}\n`;
@@ -102,7 +124,9 @@ const fateWords: Record<Fate, string> = {
 
 function fates(texts: Record<Fate, number>, dryRun: boolean, again: boolean): string[] {
   if (!again) return [];
-  const said = (Object.keys(fateWords) as Fate[]).filter((fate) => texts[fate] > 0).map((fate) => `${texts[fate]} ${fateWords[fate]}`);
+  const said = (Object.keys(fateWords) as Fate[])
+    .filter((fate) => texts[fate] > 0)
+    .map((fate) => `${texts[fate]} ${fateWords[fate]}`);
   return [`${dryRun ? 'Entries would be' : 'Entries'}: ${said.join('; ')}.`];
 }
 
@@ -112,17 +136,35 @@ function someFates({ plan, again }: GedcomImport): string[] {
     const places = plan.changes.filter((change) => change.fate === fate).map(({ place }) => place);
     if (places.length === 0 || (fate === 'new' && !again && places.length > 40)) continue;
     const shown = places.slice(0, 20);
-    lines.push(...shown.map((place) => `  ${signs[fate]} ${place}`), ...(places.length > 20 ? [`  ${signs[fate]} and ${places.length - 20} more`] : []));
+    lines.push(
+      ...shown.map((place) => `  ${signs[fate]} ${place}`),
+      ...(places.length > 20 ? [`  ${signs[fate]} and ${places.length - 20} more`] : []),
+    );
   }
-  return lines.length > 0 ? ['  + new   ~ changed   ! yours, left alone   - not in the file any more', ...lines] : [];
+  return lines.length > 0
+    ? ['  + new   ~ changed   ! yours, left alone   - not in the file any more', ...lines]
+    : [];
 }
 
-const signs: Record<Exclude<Fate, 'same'>, string> = { new: '+', changed: '~', edited: '!', elsewhere: '!', deleted: '!', gone: '-' };
+const signs: Record<Exclude<Fate, 'same'>, string> = {
+  new: '+',
+  changed: '~',
+  edited: '!',
+  elsewhere: '!',
+  deleted: '!',
+  gone: '-',
+};
 
 function some(title: string, notes: LineNotes): string[] {
   if (notes.count === 0) return [];
-  const shown = byLine(notes.list).slice(0, few).map(({ line, text }) => `  line ${line}: ${text}`);
-  return [`${title}:`, ...shown, ...(notes.count > few ? [`  and ${notes.count - few} more in the report.`] : [])];
+  const shown = byLine(notes.list)
+    .slice(0, few)
+    .map(({ line, text }) => `  line ${line}: ${text}`);
+  return [
+    `${title}:`,
+    ...shown,
+    ...(notes.count > few ? [`  and ${notes.count - few} more in the report.`] : []),
+  ];
 }
 
 function counted(n: number, one: string, many = `${one}s`): string {
@@ -138,11 +180,13 @@ export function* wholeReport(done: GedcomImport): Generator<string> {
   yield* section('Wants an eye', log.doubts);
   if (done.unplaced.size > 0) {
     yield '\nPlaces that lead to no country, kept as words\n\n';
-    for (const [place, { count, line }] of done.unplaced) yield `line ${line}: ${place}${count > 1 ? ` (${count} times)` : ''}\n`;
+    for (const [place, { count, line }] of done.unplaced)
+      yield `line ${line}: ${place}${count > 1 ? ` (${count} times)` : ''}\n`;
   }
   if (log.aside.length > 0) {
     yield '\nKept aside, since the living are not published. Bring in by hand what may be seen.\n\n';
-    for (const { line, why, text } of byLine(log.aside)) yield `line ${line} (${why}): ${text.replace(/\n/g, '\n    ')}\n`;
+    for (const { line, why, text } of byLine(log.aside))
+      yield `line ${line} (${why}): ${text.replace(/\n/g, '\n    ')}\n`;
   }
   if (log.left.length > 0) {
     yield '\nLeft: nothing here holds it\n\n';

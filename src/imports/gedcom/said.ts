@@ -126,7 +126,9 @@ export function placeUnder(of: Structure, defaultForm: readonly string[]): Place
   const place = one(of, 'PLAC');
   if (!place || place.pointer || place.value.trim() === '') return undefined;
   const parts = place.value.split(',').map((part) => part.trim());
-  const own = textUnder(place, 'FORM')?.split(',').map((part) => part.trim());
+  const own = textUnder(place, 'FORM')
+    ?.split(',')
+    .map((part) => part.trim());
   const map = one(place, 'MAP');
   const lat = map && degrees(textUnder(map, 'LATI'), 90);
   const lon = map && degrees(textUnder(map, 'LONG'), 180);
@@ -138,7 +140,9 @@ export function placeUnder(of: Structure, defaultForm: readonly string[]): Place
     parts,
     form: own ?? [...defaultForm],
     ...(lat === undefined || lon === undefined ? {} : { lat, lon }),
-    variants: [...all(place, 'TRAN'), ...all(place, 'FONE'), ...all(place, 'ROMN')].map(({ value }) => value.trim()).filter(Boolean),
+    variants: [...all(place, 'TRAN'), ...all(place, 'FONE'), ...all(place, 'ROMN')]
+      .map(({ value }) => value.trim())
+      .filter(Boolean),
     ...(record ? { record: record.value } : {}),
   };
 }
@@ -161,7 +165,9 @@ export function citationsUnder(of: Structure, tree: Tree, log: ImportLog): Citat
     }
     const data = one(cited, 'DATA');
     const event = one(cited, 'EVEN');
-    const texts = [...all(cited, 'TEXT'), ...(data ? all(data, 'TEXT') : [])].filter(({ pointer }) => !pointer);
+    const texts = [...all(cited, 'TEXT'), ...(data ? all(data, 'TEXT') : [])].filter(
+      ({ pointer }) => !pointer,
+    );
     for (const text of texts) for (const mime of all(text, 'MIME')) useAll(mime);
     const mention = cited.children.find((child) => child.tag === '_MENTION' && !child.pointer);
     if (mention) mention.used = true;
@@ -181,7 +187,8 @@ export function citationsUnder(of: Structure, tree: Tree, log: ImportLog): Citat
       media: all(cited, 'OBJE'),
       mention: mention?.value,
     };
-    const empty = citation.source === undefined && words === '' && page === undefined && citation.texts.length === 0;
+    const empty =
+      citation.source === undefined && words === '' && page === undefined && citation.texts.length === 0;
     if (empty && citation.notes.length === 0) return [];
     return [citation];
   });
@@ -199,7 +206,9 @@ export function roleUnder(of: Structure): string | undefined {
   const code = role.value.trim();
   const word = roleWords[code.toUpperCase()];
   if (word !== undefined) return phrase === undefined ? word : `${word} (${phrase})`;
-  return phrase ?? (code === 'OTHER' || code === '' ? undefined : code.replace(/^\((.*)\)$/, '$1').toLowerCase());
+  return (
+    phrase ?? (code === 'OTHER' || code === '' ? undefined : code.replace(/^\((.*)\)$/, '$1').toLowerCase())
+  );
 }
 
 /** Those who stand beside the person or the event of a structure. */

@@ -64,7 +64,13 @@ export class Sources {
     }
   }
 
-  #make(key: string, source: Source, citation: Pick<Citation, 'line' | 'made'>, page: string, subject: string): RecordDraft {
+  #make(
+    key: string,
+    source: Source,
+    citation: Pick<Citation, 'line' | 'made'>,
+    page: string,
+    subject: string,
+  ): RecordDraft {
     const title = page === '' ? source.title : `${source.title}, ${page.replace(/\s+/g, ' ')}`;
     const record: RecordDraft = {
       id: '',
@@ -91,8 +97,10 @@ export class Sources {
       // What the source record says at length stands with the first record of it, once.
       this.#said.add(source.structure);
       for (const text of all(source.structure, 'TEXT'))
-        if (text.value.trim() !== '') record.passages.push({ line: text.line, text: text.value.trim(), quoted: true });
-      for (const note of notesUnder(source.structure, this.#tree, this.#log)) record.passages.push({ ...note, quoted: false });
+        if (text.value.trim() !== '')
+          record.passages.push({ line: text.line, text: text.value.trim(), quoted: true });
+      for (const note of notesUnder(source.structure, this.#tree, this.#log))
+        record.passages.push({ ...note, quoted: false });
     }
     this.#byKey.set(key, record);
     this.records.push(record);
@@ -120,7 +128,13 @@ export class Sources {
   #inWords(words: string): Source {
     const title = words.replace(/\s+/g, ' ').trim() || 'A source without a name';
     const short = title.length > 200 ? `${title.slice(0, 199)}…` : title;
-    return { key: title, title: short, cite: { type: 'document', title: short }, volume: this.#volume(short), structure: undefined };
+    return {
+      key: title,
+      title: short,
+      cite: { type: 'document', title: short },
+      volume: this.#volume(short),
+      structure: undefined,
+    };
   }
 
   #read(xref: string, structure: Structure): Source {
@@ -138,7 +152,7 @@ export class Sources {
     const medium = calls.map((call) => one(call, 'MEDI')).find((found) => found !== undefined);
     const kind = mediumTypes[medium?.value.trim().toUpperCase() ?? ''];
     const cite: Source['cite'] = {
-      type: (cslTypes.find((type) => type === kind?.type) ?? (publication ? 'book' : 'document')),
+      type: cslTypes.find((type) => type === kind?.type) ?? (publication ? 'book' : 'document'),
       title,
       ...(short && full ? { 'title-short': short } : {}),
       ...(author ? { author: [{ literal: author }] } : {}),
@@ -149,8 +163,16 @@ export class Sources {
     if (repository) this.#hold(cite, repository);
     const call = calls.map(({ value }) => value.trim()).filter(Boolean);
     if (call.length > 0) cite['call-number'] = call.join('; ');
-    if (held) for (const note of notesUnder(held, this.#tree, this.#log)) cite.note = [cite.note, note.text.replace(/\s+/g, ' ')].filter(Boolean).join(' ');
-    return { key: title, title: title.length > 200 ? `${title.slice(0, 199)}…` : title, cite, volume: this.#volume(title), structure };
+    if (held)
+      for (const note of notesUnder(held, this.#tree, this.#log))
+        cite.note = [cite.note, note.text.replace(/\s+/g, ' ')].filter(Boolean).join(' ');
+    return {
+      key: title,
+      title: title.length > 200 ? `${title.slice(0, 199)}…` : title,
+      cite,
+      volume: this.#volume(title),
+      structure,
+    };
   }
 
   #hold(cite: Source['cite'], repository: Structure): void {
@@ -184,4 +206,3 @@ function locatorOf(page: string): Record<string, string> {
 export function fileDate(header: Structure | undefined): string | undefined {
   return header && dateUnder(header).date;
 }
-

@@ -1,6 +1,6 @@
 /** The structures of a GEDCOM file: lines with the lines under them. */
-import { linesOf, type Reading } from './lines.ts';
-import { BrokenFile } from './problem.ts';
+import { linesOf, shown, type Reading } from './lines.ts';
+import { BrokenFile, type LineNotes } from './problem.ts';
 
 export interface Structure {
   tag: string;
@@ -34,7 +34,10 @@ export function* recordsOf(pieces: Iterable<string>, reading: Reading): Generato
   for (const line of linesOf(pieces, reading)) {
     last = line.number;
     if (ended) {
-      (strict ? faults : remarks).add(line.number, 'Something stands after the trailer (0 TRLR); it was not read.');
+      (strict ? faults : remarks).add(
+        line.number,
+        'Something stands after the trailer (0 TRLR); it was not read.',
+      );
       return;
     }
     const { level } = line;
@@ -43,7 +46,11 @@ export function* recordsOf(pieces: Iterable<string>, reading: Reading): Generato
       continue;
     }
     if (level > deepest) {
-      if (!tooDeep) remarks.add(line.number, `Level ${level} is deeper than anything means; lines beyond level ${deepest} were left out.`);
+      if (!tooDeep)
+        remarks.add(
+          line.number,
+          `Level ${level} is deeper than anything means; lines beyond level ${deepest} were left out.`,
+        );
       tooDeep = true;
       continue;
     }
@@ -52,14 +59,17 @@ export function* recordsOf(pieces: Iterable<string>, reading: Reading): Generato
       (strict ? faults : remarks).add(
         line.number,
         open.length === 0
-          ? `Level ${level} stands before any record; the line was left out.`
-          : `Level ${level} follows level ${open.length - 1}; a line lies at most one level deeper than the one before. The line was left out.`,
+          ? `Level ${level} stands before any record, so the line was left out: ${shown(`${level} ${line.tag} ${line.value}`)}`
+          : `Level ${level} follows level ${open.length - 1}, and a line lies at most one level deeper than the one before, so it was left out: ${shown(`${level} ${line.tag} ${line.value}`)}`,
       );
       continue;
     }
     count += 1;
     if (count > mostStructures)
-      throw new BrokenFile(line.number, `The file has more than ${mostStructures.toLocaleString('en')} lines, more than can be taken in.`);
+      throw new BrokenFile(
+        line.number,
+        `The file has more than ${mostStructures.toLocaleString('en')} lines, more than can be taken in.`,
+      );
     const structure: Structure = {
       tag: line.tag,
       line: line.number,
@@ -70,7 +80,7 @@ export function* recordsOf(pieces: Iterable<string>, reading: Reading): Generato
       used: false,
     };
     if (level === 0) {
-      if (open[0]) yield open[0];
+      if (open[0]) yield trimmed(open[0], remarks);
       open.length = 0;
       if (line.tag === 'TRLR') ended = true;
     } else {
@@ -81,21 +91,55 @@ export function* recordsOf(pieces: Iterable<string>, reading: Reading): Generato
     }
     open.push(structure);
   }
-  if (open[0] && open[0].tag !== 'TRLR') yield open[0];
+  if (open[0] && open[0].tag !== 'TRLR') yield trimmed(open[0], remarks);
   if (!ended)
-    (strict ? faults : remarks).add(last, 'The file ends here without its trailer (0 TRLR); it may have been cut off.');
+    (strict ? faults : remarks).add(
+      last,
+      'The file ends here without its trailer (0 TRLR); it may have been cut off.',
+    );
+}
+
+/** Longer payloads are no names, dates or titles; words at length may be longer. */
+const longest = { words: 200_000, others: 2_000 };
+const atLength = new Set(['NOTE', 'SNOTE', 'TEXT', '_KEY', '_ITEM']);
+
+/** A record as it is kept. A list that grew has room to grow on; a million of them have too much. */
+function trimmed(structure: Structure, remarks: LineNotes): Structure {
+  const most = atLength.has(structure.tag) ? longest.words : longest.others;
+  if (structure.value.length > most) {
+    remarks.add(
+      structure.line,
+      `The text of ${structure.tag} has ${structure.value.length.toLocaleString('en')} characters; only the first ${most.toLocaleString('en')} came in.`,
+    );
+    structure.value = structure.value.slice(0, most).toWellFormed();
+  }
+  if (structure.children.length > 0) {
+    structure.children = structure.children.slice();
+    for (const child of structure.children) trimmed(child, remarks);
+  }
+  return structure;
 }
 
 /** CONT and CONC: the payload of the structure above goes on. */
-function goOn(open: readonly Structure[], level: number, tag: string, value: string, line: number, { strict, faults, remarks }: Reading): void {
+function goOn(
+  open: readonly Structure[],
+  level: number,
+  tag: string,
+  value: string,
+  line: number,
+  { strict, faults, remarks }: Reading,
+): void {
   const whole = level < 0 ? open.at(-1) : open[level - 1];
   if (!whole || (level >= 0 && level > open.length)) {
-    (strict ? faults : remarks).add(line, `${tag} goes on from nothing here; the line was left out.`);
+    (strict ? faults : remarks).add(
+      line,
+      `${tag} goes on from nothing here, so the line was left out: ${shown(value)}`,
+    );
     return;
   }
   if (tag === 'CONC' && strict) faults.add(line, 'GEDCOM 7.0 has no CONC; only CONT.');
   if (whole.pointer && value !== '') {
-    remarks.add(line, 'Text goes on from a pointer here; the line was left out.');
+    remarks.add(line, `Text goes on from a pointer here, so the line was left out: ${shown(value)}`);
     return;
   }
   whole.value += tag === 'CONC' ? value : `\n${value}`;

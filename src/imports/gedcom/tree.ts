@@ -67,18 +67,29 @@ export function readTree(path: string, file: string, { lenient = false } = {}): 
   }
   tree.extensions = documented(tree.header);
   if (head.version === '')
-    reading.remarks.add(1, 'The header does not say which GEDCOM this is (1 GEDC, 2 VERS); it was read as 5.5.1.');
+    reading.remarks.add(
+      1,
+      'The header does not say which GEDCOM this is (1 GEDC, 2 VERS); it was read as 5.5.1.',
+    );
   return tree;
 }
 
-function take(record: Structure, kind: Map<string, Structure> | undefined, tree: Tree, { strict, faults, remarks }: Reading): void {
+function take(
+  record: Structure,
+  kind: Map<string, Structure> | undefined,
+  tree: Tree,
+  { strict, faults, remarks }: Reading,
+): void {
   if (!kind) {
     tree.others.push(record);
     return;
   }
   let key = record.xref ?? '';
   if (key === '' || key === 'VOID') {
-    (strict ? faults : remarks).add(record.line, `This ${record.tag} record has no identifier; nothing can point to it.`);
+    (strict ? faults : remarks).add(
+      record.line,
+      `This ${record.tag} record has no identifier; nothing can point to it.`,
+    );
     key = `line ${record.line}`;
   }
   const first = kind.get(key);

@@ -29,10 +29,14 @@ function yamlValue(value: unknown, indent: number, key: string): string {
     const space = ' '.repeat(indent + 2);
     return value
       .map((item: unknown) => {
-        if (typeof item !== 'object' || item === null || Array.isArray(item)) return `\n${space}- ${typeof item === 'object' ? inFlow(item) : scalarText(item, false)}`;
+        if (typeof item !== 'object' || item === null || Array.isArray(item))
+          return `\n${space}- ${typeof item === 'object' ? inFlow(item) : scalarText(item, false)}`;
         const short = inFlow(item);
-        if (isFlat(item) && short.length + indent < widest && !short.includes('id: ')) return `\n${space}- ${short}`;
-        return `\n${space}- ${yamlMapping(item as Record<string, unknown>, indent + 4).trimStart().trimEnd()}`;
+        if (isFlat(item) && short.length + indent < widest && !short.includes('id: '))
+          return `\n${space}- ${short}`;
+        return `\n${space}- ${yamlMapping(item as Record<string, unknown>, indent + 4)
+          .trimStart()
+          .trimEnd()}`;
       })
       .join('');
   }
@@ -41,14 +45,21 @@ function yamlValue(value: unknown, indent: number, key: string): string {
 }
 
 function isFlat(value: object): boolean {
-  return Object.values(value).every((item) => typeof item !== 'object' || item === null || (Array.isArray(item) && item.every((one) => typeof one !== 'object')));
+  return Object.values(value).every(
+    (item) =>
+      typeof item !== 'object' ||
+      item === null ||
+      (Array.isArray(item) && item.every((one) => typeof one !== 'object')),
+  );
 }
 
 function inFlow(value: unknown, key = ''): string {
   if (Array.isArray(value)) return `[${value.map((item) => inFlow(item)).join(', ')}]`;
   if (typeof value === 'object' && value !== null) {
     const parts = Object.entries(value).filter(([, item]) => item !== undefined);
-    return parts.length === 0 ? '{}' : `{ ${parts.map(([key, item]) => `${key}: ${inFlow(item, key)}`).join(', ')} }`;
+    return parts.length === 0
+      ? '{}'
+      : `{ ${parts.map(([key, item]) => `${key}: ${inFlow(item, key)}`).join(', ')} }`;
   }
   return scalarText(value, true, key);
 }
@@ -62,7 +73,18 @@ const number = /^-?(?:\d|\.\d)/;
 const dateLike = /^\d{4}(?:-\d\d){0,2}[~?%]?(?:\/(?:\.\.|\d{4}(?:-\d\d){0,2}[~?%]?))?$/;
 
 /** Keys whose value is a date, where a bare year may stand as a number. */
-const dateKeys = new Set(['date', 'born', 'married', 'made', 'issued', 'immigrated', 'from', 'to', 'sailed', 'arrived']);
+const dateKeys = new Set([
+  'date',
+  'born',
+  'married',
+  'made',
+  'issued',
+  'immigrated',
+  'from',
+  'to',
+  'sailed',
+  'arrived',
+]);
 
 /** One scalar, of a key. */
 export function scalarText(value: unknown, flow: boolean, key = ''): string {
@@ -76,7 +98,8 @@ export function scalarText(value: unknown, flow: boolean, key = ''): string {
     ((flow ? plainInFlow : plain).test(value) || plainWord.test(value));
   if (safe) return value;
   // eslint-disable-next-line no-control-regex
-  if (/[\u0000-\u001f\u007f-\u009f\u2028\u2029\ufeff\ufffe\uffff\\]|[\ud800-\udfff]/.test(value)) return doubleQuoted(value);
+  if (/[\u0000-\u001f\u007f-\u009f\u2028\u2029\ufeff\ufffe\uffff\\]|[\ud800-\udfff]/.test(value))
+    return doubleQuoted(value);
   return `'${value.replaceAll("'", "''")}'`;
 }
 

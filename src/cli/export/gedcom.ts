@@ -1,0 +1,95 @@
+/** `npm run export -- gedcom`. */
+import { closeSync, existsSync, openSync, renameSync, rmSync, statSync, writeSync } from 'node:fs';
+import { Command } from 'commander';
+import { loadCorpus } from '../../corpus/load.ts';
+import { CannotRun } from '../../corpus/types.ts';
+import { buildDossier } from '../../dossier/build.ts';
+import { examine } from '../../dossier/examine.ts';
+import { gedcomOf } from '../../exports/gedcom/write.ts';
+import { checkReport } from '../report/check.ts';
+import { paintFor } from '../report/paint.ts';
+import { contentOption, formatOption, todayOption } from '../shared/options.ts';
+import { fromCaller } from '../shared/paths.ts';
+import { exitWith, type ExitCode } from '../shared/run.ts';
+
+interface Options {
+  content: string;
+  out: string;
+  dryRun: boolean;
+  format: 'text' | 'json';
+  today: string;
+}
+
+/** The command that exports GEDCOM. */
+export function gedcomExport(): Command {
+  return new Command('gedcom')
+    .description('a family file of GEDCOM 7.0: people, families, places, sources, and how each case stands')
+    .addOption(contentOption())
+    .requiredOption(
+      '--out <file>',
+      'the file to write, usually ending in .ged; one of that ending is written over',
+      fromCaller,
+    )
+    .option('--dry-run', 'say what would be written, and write nothing', false)
+    .addOption(formatOption())
+    .addOption(todayOption())
+    .addHelpText(
+      'after',
+      `
+Nobody living, or presumed to be, is written, unless site.yaml says audience: family.
+
+  npm run export -- gedcom --content ~/tobin --out tobin.ged`,
+    )
+    .action((options: Options) => exitWith(() => run(options)));
+}
+
+function run({ content, out, dryRun, format, today }: Options): ExitCode {
+  const examination = examine(loadCorpus(content), today);
+  if (!examination.ok) {
+    process.stderr.write(checkReport(examination, 'text', paintFor(process.stderr)));
+    process.stderr.write('The content has errors, so nothing was written.\n');
+    return 1;
+  }
+  demandPlace(out);
+  const dossier = buildDossier(examination);
+  if (!dryRun) write(out, gedcomOf(dossier));
+  const { people, records } = dossier.facts;
+  const counts = {
+    people: people.size,
+    withheld: examination.corpus.people.size - people.size,
+    sources: records.size,
+    cases: dossier.cases.size,
+  };
+  process.stdout.write(
+    format === 'json'
+      ? `${JSON.stringify({ version: 1, kind: 'gedcom', gedcom: '7.0', dryRun, out, ...counts }, null, 2)}\n`
+      : `${dryRun ? 'Would write' : 'Wrote'} ${counts.people} people, ${counts.sources} sources and ${counts.cases} cases as GEDCOM 7.0: ${out}\n${counts.withheld > 0 ? `${counts.withheld} ${counts.withheld === 1 ? 'person was' : 'people were'} left out, as living or presumed to be.\n` : ''}`,
+  );
+  return 0;
+}
+
+/** Only a file that ends in .ged is written over. */
+function demandPlace(out: string): void {
+  if (!existsSync(out)) return;
+  if (!statSync(out).isFile())
+    throw new CannotRun(`${out} is there and is no file; name another with --out.`);
+  if (!/\.ged$/i.test(out))
+    throw new CannotRun(`${out} is there already, and does not end in .ged; it was left as it is.`);
+}
+
+function write(out: string, pieces: Iterable<string>): void {
+  const part = `${out}.part`;
+  try {
+    const file = openSync(part, 'w');
+    try {
+      for (const piece of pieces) writeSync(file, piece);
+    } finally {
+      closeSync(file);
+    }
+    renameSync(part, out);
+  } catch (error) {
+    rmSync(part, { force: true });
+    if ((error as NodeJS.ErrnoException).code === undefined) throw error;
+    throw new CannotRun(`${out} can’t be written: ${(error as Error).message}.`);
+  }
+}
