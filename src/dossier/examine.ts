@@ -7,6 +7,7 @@ import { join } from 'node:path';
 import { rules, type RuleId } from '../catalogue/rules.ts';
 import { noteStyleProblem } from '../citations/with-style.ts';
 import type { Corpus, EntryKey } from '../corpus/types.ts';
+import { interfaceTag, wordingIn } from '../interface/index.ts';
 import { checkBody } from '../markdown/scan.ts';
 import type { BodyContext } from '../markdown/types.ts';
 import { dayNumber, isoDay } from '../model/days.ts';
@@ -21,9 +22,11 @@ import type { CaseProblem, CaseResult } from '../reasoning/types.ts';
 import { associateFindings } from './associate-findings.ts';
 import { digestOf } from './digest.ts';
 import { identityFindings } from './identity-findings.ts';
-import { livingNamed } from './living-named.ts';
+import { livingNamed, nobodysLiving, spanFindings } from './living-named.ts';
+import { tellingsOf } from './living-tellings.ts';
 import { brokenUnder } from './rests-on.ts';
 import { timelineWords } from './timeline-words.ts';
+import { shownFacts, withheldOn, type Withheld } from './withhold.ts';
 
 export interface Examination {
   corpus: Corpus;
@@ -37,6 +40,10 @@ export interface Examination {
   births: ReadonlyMap<string, BirthSpan>;
   /** Everyone living or presumed so. */
   living: ReadonlySet<string>;
+  /** Whom the site leaves out: nobody where it is for the family. */
+  withheld: Withheld;
+  /** The content as the site shows it. */
+  shown: Corpus;
   /** All findings, sorted by file, line, column and rule. */
   findings: Finding[];
   /** No finding is an error. */
@@ -47,7 +54,9 @@ export interface Examination {
 export function examine(corpus: Corpus, today: string): Examination {
   const day = dayNumber(...(today.split('-').map(Number) as [number, number, number]));
   const living = livingPeople(corpus, day);
-  const withheld = corpus.site.audience === 'family' ? new Set<string>() : living;
+  const withheld = withheldOn(corpus, living, day);
+  const { someone, oneOfSeveral } = wordingIn(interfaceTag(corpus.site)).people.withheld;
+  const shown = shownFacts(corpus, withheld, { someone, oneOfSeveral });
   const cases = new Map<string, CaseResult | null>();
   const blocked = new Map<string, EntryKey[]>();
   const digests = new Map<string, string>();
@@ -62,7 +71,7 @@ export function examine(corpus: Corpus, today: string): Examination {
     }
     const result = computeCase(corpus, c.id);
     cases.set(c.id, result);
-    digests.set(c.id, digestOf(corpus, c, withheld).whole);
+    digests.set(c.id, digestOf(shown, shown.cases.get(c.id) ?? c, withheld.people).whole);
     for (const problem of [
       ...result.problems,
       ...readingProblems(corpus, c),
@@ -78,7 +87,9 @@ export function examine(corpus: Corpus, today: string): Examination {
     ...identityFindings(corpus, beside.told),
     ...bodyFindings(corpus),
     ...styleFindings(corpus),
-    ...livingNamed(corpus, withheld),
+    ...spanFindings(corpus),
+    ...nobodysLiving(corpus, withheld),
+    ...livingNamed(corpus, shown, withheld, tellingsOf(corpus, withheld)),
   );
   findings.sort(byPlace);
   return {
@@ -89,6 +100,8 @@ export function examine(corpus: Corpus, today: string): Examination {
     digests,
     births,
     living,
+    withheld,
+    shown,
     findings: findings.filter((finding, i) => i === 0 || !sameFinding(finding, findings[i - 1]!)),
     ok: !findings.some((finding) => finding.severity === 'error'),
   };

@@ -6,13 +6,14 @@ import { parentPort, workerData } from 'node:worker_threads';
 import { filesUnder } from './files-under.ts';
 import { livingScan } from './living-scan.ts';
 import { passedPage } from './passed.ts';
-import { MustNotPublish } from './problems.ts';
+import type { Hit, Telling } from '../../dossier/living-look.ts';
+import { MustNotPublish, TellsOfLiving } from './problems.ts';
 
 /** What the thread works by. */
 export interface PageOrder {
   into: string;
   base: string;
-  names: ReadonlyMap<string, string>;
+  tellings: readonly Telling[];
 }
 
 /** Answers, in the order of the pages: the digest of a page written, or why it was not. */
@@ -20,12 +21,14 @@ export type PageAnswer = { path: string; sha256: string } | PageProblem;
 export interface PageProblem {
   problem: string;
   mustNotPublish: boolean;
+  /** Where it would tell of someone living. */
+  tells?: { path: string; hit: Hit };
   stack: string | undefined;
 }
 
-const { into, base, names } = workerData as PageOrder;
+const { into, base, tellings } = workerData as PageOrder;
 const port = parentPort!;
-const scan = livingScan(names);
+const scan = livingScan(tellings);
 const files = filesUnder(into);
 
 port.on('message', ({ path, html }: { path: string; html: string }) => {
@@ -34,7 +37,12 @@ port.on('message', ({ path, html }: { path: string; html: string }) => {
     answer = { path, sha256: files.writeNow(path, passedPage(path, html, base, scan)) };
   } catch (error) {
     const { message, stack } = error as Error;
-    answer = { problem: message, mustNotPublish: error instanceof MustNotPublish, stack };
+    answer = {
+      problem: message,
+      mustNotPublish: error instanceof MustNotPublish,
+      ...(error instanceof TellsOfLiving ? { tells: { path: error.path, hit: error.hit } } : {}),
+      stack,
+    };
   }
   port.postMessage(answer);
 });
