@@ -26,9 +26,10 @@ import { livingNamed, nobodysLiving, spanFindings } from './living-named.ts';
 import { tellingsOf } from './living-tellings.ts';
 import { brokenUnder } from './rests-on.ts';
 import { timelineWords } from './timeline-words.ts';
-import { shownFacts, withheldOn, type Withheld } from './withhold.ts';
+import { withheldOn, withoutLiving, withSpansResolved, type Withheld } from './withhold.ts';
 
 export interface Examination {
+  /** The content, with spans about the living resolved in its texts. */
   corpus: Corpus;
   /** The day that decides who is presumed living, `YYYY-MM-DD`. */
   today: string;
@@ -51,12 +52,14 @@ export interface Examination {
 }
 
 /** Examines a corpus. `today` is a day as `YYYY-MM-DD`. */
-export function examine(corpus: Corpus, today: string): Examination {
+export function examine(written: Corpus, today: string): Examination {
   const day = dayNumber(...(today.split('-').map(Number) as [number, number, number]));
+  const { someone, oneOfSeveral } = wordingIn(interfaceTag(written.site)).people.withheld;
+  const words = { someone, oneOfSeveral };
+  const corpus = withSpansResolved(written, words);
   const living = livingPeople(corpus, day);
   const withheld = withheldOn(corpus, living, day);
-  const { someone, oneOfSeveral } = wordingIn(interfaceTag(corpus.site)).people.withheld;
-  const shown = shownFacts(corpus, withheld, { someone, oneOfSeveral });
+  const shown = withoutLiving(corpus, withheld, words);
   const cases = new Map<string, CaseResult | null>();
   const blocked = new Map<string, EntryKey[]>();
   const digests = new Map<string, string>();
@@ -85,11 +88,11 @@ export function examine(corpus: Corpus, today: string): Examination {
     ...timelineProblems(corpus, births).map((problem) => ofLives(corpus, problem)),
     ...beside.findings,
     ...identityFindings(corpus, beside.told),
-    ...bodyFindings(corpus),
+    ...bodyFindings(written),
     ...styleFindings(corpus),
-    ...spanFindings(corpus),
+    ...spanFindings(written),
     ...nobodysLiving(corpus, withheld),
-    ...livingNamed(corpus, shown, withheld, tellingsOf(corpus, withheld)),
+    ...livingNamed(written, shown, withheld, tellingsOf(corpus, withheld)),
   );
   findings.sort(byPlace);
   return {

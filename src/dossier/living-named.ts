@@ -84,14 +84,25 @@ export function nobodysLiving(corpus: Corpus, withheld: Withheld): Finding[] {
   return findings;
 }
 
-/** Where the content has words that tell of the same as a hit in the site: the likely sources of a leak, at most `most`. */
-export function likelySources(corpus: Corpus, look: Look, who: string, most = 3): Position[] {
+/** Where the content has words that tell of someone, what is public first: the likely sources of a leak, at most `most`. */
+export function likelySources(
+  corpus: Corpus,
+  shown: Facts,
+  withheld: Withheld,
+  look: Look,
+  who: string,
+  most = 3,
+): Position[] {
   const found: Position[] = [];
-  for (const { text, isId, at } of writtenTexts(corpus, corpus, undefined)) {
-    for (const hit of look(plainly(text), { ids: isId }))
-      if (hit.who === who && found.length < most) found.push(at(hit.start));
-    if (found.length >= most) break;
-  }
+  const from = (texts: Iterable<WrittenText>) => {
+    for (const { text, isId, at } of texts) {
+      if (found.length >= most) return;
+      const hit = look(plainly(text), { ids: isId }).find((one) => one.who === who);
+      if (hit) found.push(at(hit.start));
+    }
+  };
+  from(writtenTexts(corpus, shown, withheld));
+  if (found.length === 0) from(writtenTexts(corpus, corpus, undefined));
   return found;
 }
 
@@ -160,7 +171,7 @@ function* writtenTexts(corpus: Corpus, shown: Facts, withheld: Withheld | undefi
   const entry = function* (kind: EntryKind, id: string, value: object, skip?: (path: ValuePath) => boolean) {
     const key: EntryKey = `${kind}:${id}`;
     const isReference = referencesOf(kind);
-    yield* textsIn(corpus, key, value, [], (path) => isReference(path) || (skip?.(path) ?? false));
+    yield* textsIn(corpus, key, value, [], { skip: skip ?? (() => false), isReference });
     if ('body' in value && typeof value.body === 'string' && value.body !== '')
       yield {
         text: value.body,
@@ -235,11 +246,11 @@ function* textsIn(
   entry: EntryKey,
   value: unknown,
   path: ValuePath,
-  skip: (path: ValuePath) => boolean,
+  not: { skip(path: ValuePath): boolean; isReference(path: ValuePath): boolean },
 ): Generator<WrittenText> {
-  if (skip(path)) return;
+  if (not.skip(path)) return;
   if (typeof value === 'string') {
-    if (value === '') return;
+    if (value === '' || not.isReference(path)) return;
     const key = path.at(-1);
     yield {
       text: value,
@@ -247,15 +258,15 @@ function* textsIn(
       at: () => corpus.locate(entry, path),
     };
   } else if (Array.isArray(value)) {
-    for (const [i, item] of value.entries()) yield* textsIn(corpus, entry, item, [...path, i], skip);
+    for (const [i, item] of value.entries()) yield* textsIn(corpus, entry, item, [...path, i], not);
   } else if (value && typeof value === 'object') {
     const namesKeys = ownKeys.has(String(path.at(-1)));
     for (const [key, item] of Object.entries(value)) {
       if (key === 'body' && path.length === 0) continue;
       const at = [...path, key];
-      if (namesKeys && !skip(at))
+      if (namesKeys && !not.skip(at))
         yield { text: key, isId: true, at: () => corpus.locate(entry, at, { key: true }) };
-      yield* textsIn(corpus, entry, item, at, skip);
+      yield* textsIn(corpus, entry, item, at, not);
     }
   }
 }

@@ -13,8 +13,9 @@ const parting =
 
 /** A text of Markdown, HTML, JSON, XML or an address as its words, as long as it was. */
 export function plainly(text: string): string {
-  if (!/[&<\\%*~`]/.test(text)) return text;
+  if (!/[&<>\\%*~`]/.test(text)) return text;
   return text
+    .replaceAll(/\n[ \t]*>[ \t>]*/g, (quote) => quote.replaceAll('>', ' '))
     .replaceAll(/<!--|-->/g, fill)
     .replaceAll(/<\/?[a-z][^<>]{0,400}>/gi, (tag) => (parting.test(tag) ? ' '.repeat(tag.length) : fill(tag)))
     .replaceAll(/&(?:#x[0-9a-f]{1,6}|#\d{1,7}|[a-z][a-z0-9]{1,30});/gi, (code) =>

@@ -49,34 +49,36 @@ export function isWithheldMention({ mentions }: Withheld, ref: string): boolean 
 }
 
 /**
- * The content as it is shown: in public without the withheld, and with the spans about the living resolved, for which
- * “a living person” stands where the author gives no other words. Entries with nothing to hide stay the same objects.
+ * The content with the spans about the living resolved in all its texts: for the family as they are written, in public
+ * with the words that stand for them. Entries without spans stay the same objects.
  */
-export function shownFacts<F extends Facts>(facts: F, withheld: Withheld, words: StandIns): F {
-  const family = facts.site.audience === 'family';
-  const resolve = family ? familyText : (text: string) => publicText(text, words.someone);
-  const shown = withoutLiving(facts, withheld, words);
+export function withSpansResolved<F extends Facts>(facts: F, words: StandIns): F {
+  const resolve =
+    facts.site.audience === 'family' ? familyText : (text: string) => publicText(text, words.someone);
   const texts = <V extends object>(map: ReadonlyMap<string, V>): ReadonlyMap<string, V> =>
     mapValues(map, (entry) =>
       'builtIn' in entry && entry.builtIn === true ? entry : inAllTexts(entry, resolve),
     );
   const changed = {
-    site: inAllTexts(shown.site, resolve),
-    cases: texts(shown.cases),
-    records: texts(shown.records),
-    people: texts(shown.people),
-    places: texts(shown.places),
-    series: texts(shown.series),
-    searches: texts(shown.searches),
-    reviews: inAllTexts(shown.reviews, resolve),
-    nameCounts: inAllTexts(shown.nameCounts, resolve),
+    site: inAllTexts(facts.site, resolve),
+    cases: texts(facts.cases),
+    records: texts(facts.records),
+    people: texts(facts.people),
+    places: texts(facts.places),
+    series: texts(facts.series),
+    searches: texts(facts.searches),
+    reviews: inAllTexts(facts.reviews, resolve),
+    nameCounts: inAllTexts(facts.nameCounts, resolve),
   };
   const same = Object.entries(changed).every(([key, value]) => value === facts[key as keyof Facts]);
   return same ? facts : { ...facts, ...changed };
 }
 
-/** Facts without the withheld. Returns the same facts when there is nobody to withhold. */
-function withoutLiving<F extends Facts>(facts: F, withheld: Withheld, words: StandIns): F {
+/**
+ * The content as it may be shown in public: facts without the withheld. Returns the same facts when there is nobody to
+ * withhold; entries with nothing to hide stay the same objects.
+ */
+export function withoutLiving<F extends Facts>(facts: F, withheld: Withheld, words: StandIns): F {
   if (isNobody(withheld)) return facts;
   const shown = (person: string) => !withheld.people.has(person);
   const hidden = (ref: string) => withheld.mentions.has(ref);
@@ -131,7 +133,7 @@ function restedOn(facts: Facts, withheld: Withheld): Set<string> {
     if (withheld.people.has(c.subject)) continue;
     for (const item of c.evidence) for (const record of sourcesOf(item).records) rested.add(record);
     for (const candidate of c.candidates) for (const record of candidate.records) rested.add(record);
-    cites(publicText(c.body, ''));
+    cites(c.body);
   }
   for (const record of facts.records.values()) {
     for (const derivation of record.derivedFrom) {
@@ -139,10 +141,9 @@ function restedOn(facts: Facts, withheld: Withheld): Set<string> {
       if (target) rested.add(target.record);
     }
     if (record.partOf !== undefined) rested.add(record.partOf);
-    cites(publicText(record.body, ''));
+    cites(record.body);
   }
-  for (const person of facts.people.values())
-    if (!withheld.people.has(person.id)) cites(publicText(person.body, ''));
+  for (const person of facts.people.values()) if (!withheld.people.has(person.id)) cites(person.body);
   for (const search of facts.searches.values())
     if (search.for.some((id) => !withheld.people.has(id)))
       for (const record of search.records) rested.add(record);

@@ -80,7 +80,7 @@ await exitWith(async () => {
   settleEnvironment('production');
   const tellings = tellingsToKeepOut(corpus, withheld);
   const withSources = (leak: TellsOfLiving): MustNotPublish => {
-    const sources = likelySources(corpus, lookFor(tellings), leak.hit.who);
+    const sources = likelySources(corpus, examination.shown, withheld, lookFor(tellings), leak.hit.who);
     const places = sources.map(({ file, line }) => `${file}:${line}`).join(', ');
     return new MustNotPublish(
       places === ''
