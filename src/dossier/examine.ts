@@ -22,7 +22,7 @@ import type { CaseProblem, CaseResult } from '../reasoning/types.ts';
 import { associateFindings } from './associate-findings.ts';
 import { digestOf } from './digest.ts';
 import { identityFindings } from './identity-findings.ts';
-import { livingNamed, nobodysLiving, spanFindings } from './living-named.ts';
+import { hasSpans, livingNamed, nobodysLiving, spanFindings } from './living-named.ts';
 import { tellingsOf } from './living-tellings.ts';
 import { brokenUnder } from './rests-on.ts';
 import { timelineWords } from './timeline-words.ts';
@@ -56,7 +56,7 @@ export function examine(written: Corpus, today: string): Examination {
   const day = dayNumber(...(today.split('-').map(Number) as [number, number, number]));
   const { someone, oneOfSeveral } = wordingIn(interfaceTag(written.site)).people.withheld;
   const words = { someone, oneOfSeveral };
-  const corpus = withSpansResolved(written, words);
+  const corpus = hasSpans(written) ? withSpansResolved(written, words) : written;
   const living = livingPeople(corpus, day);
   const withheld = withheldOn(corpus, living, day);
   const shown = withoutLiving(corpus, withheld, words);

@@ -9,7 +9,7 @@ import { references } from '../corpus/reference-table.ts';
 import type { Corpus, EntryKey, EntryKind } from '../corpus/types.ts';
 import { cslNameVariables } from '../model/citation.ts';
 import type { Facts } from '../model/facts.ts';
-import type { Finding, Position, ValuePath } from '../model/finding.ts';
+import type { Finding, Position } from '../model/finding.ts';
 import { mentionAt } from '../model/facts.ts';
 import { kinOf } from '../reasoning/kin.ts';
 import { lookFor, type Hit, type Look, type Telling } from './living-look.ts';
@@ -17,13 +17,12 @@ import { mayHoldSpans, readSpans } from './living-spans.ts';
 import { plainly } from './living-text.ts';
 import { isNobody, isWithheldMention, type Withheld } from './withhold.ts';
 
-/** A text of the content, and where a character of it stands. */
-export interface WrittenText {
-  text: string;
-  /** An id or the name of a file: lone names count without a capital. */
-  isId: boolean;
-  at(offset: number): Position;
-}
+/**
+ * Takes a text of the content. An id or the name of a file `isId`: lone names count without a capital. `where` says, while
+ * the text is being looked at, where a character of it stands; `undefined` for a reference, whose names are withheld by
+ * themselves.
+ */
+type TakeText = (text: string, isId: boolean, where: (offset: number) => Position | undefined) => void;
 
 /** An error for each place where an author’s own words tell of someone withheld. `shown` is the content without them. */
 export function livingNamed(
@@ -35,24 +34,30 @@ export function livingNamed(
   if (isNobody(withheld)) return [];
   const look = lookFor(tellings);
   const findings: Finding[] = [];
-  for (const written of writtenTexts(corpus, shown, withheld)) {
-    const { text, isId, at } = written;
-    for (const hit of look(plainly(withoutSpans(text)), { ids: isId }))
-      findings.push(namedFinding(corpus, at(hit.start), hit, isId));
-    for (const { start, who } of linksTo(text, withheld))
-      findings.push(namedFinding(corpus, at(start), { who, what: 'link' }, false));
-  }
+  eachText(corpus, shown, withheld, (text, isId, where) => {
+    for (const hit of look(plainly(withoutSpans(text)), { ids: isId })) {
+      const at = where(hit.start);
+      if (at) findings.push(namedFinding(corpus, at, hit, isId));
+    }
+    for (const { start, who } of linksTo(text, withheld)) {
+      const at = where(start);
+      if (at) findings.push(namedFinding(corpus, at, { who, what: 'link' }, false));
+    }
+  });
   return findings;
 }
 
 /** Errors for spans about the living that are not closed, or opened or closed twice: in any build. */
 export function spanFindings(corpus: Corpus): Finding[] {
   const findings: Finding[] = [];
-  for (const { text, at } of writtenTexts(corpus, corpus, undefined)) {
-    if (!mayHoldSpans(text)) continue;
-    for (const { offset, message, help } of readSpans(text).problems)
-      findings.push({ severity: 'error', rule: 'living-spans-close', ...at(offset), message, help });
-  }
+  if (!hasSpans(corpus)) return findings;
+  eachText(corpus, corpus, undefined, (text, _isId, where) => {
+    if (!mayHoldSpans(text)) return;
+    for (const { offset, message, help } of readSpans(text).problems) {
+      const at = where(offset);
+      if (at) findings.push({ severity: 'error', rule: 'living-spans-close', ...at, message, help });
+    }
+  });
   return findings;
 }
 
@@ -94,15 +99,14 @@ export function likelySources(
   most = 3,
 ): Position[] {
   const found: Position[] = [];
-  const from = (texts: Iterable<WrittenText>) => {
-    for (const { text, isId, at } of texts) {
-      if (found.length >= most) return;
-      const hit = look(plainly(text), { ids: isId }).find((one) => one.who === who);
-      if (hit) found.push(at(hit.start));
-    }
+  const take: TakeText = (text, isId, where) => {
+    if (found.length >= most) return;
+    const hit = look(plainly(text), { ids: isId }).find((one) => one.who === who);
+    const at = hit && where(hit.start);
+    if (at) found.push(at);
   };
-  from(writtenTexts(corpus, shown, withheld));
-  if (found.length === 0) from(writtenTexts(corpus, corpus, undefined));
+  eachText(corpus, shown, withheld, take);
+  if (found.length === 0) eachText(corpus, corpus, undefined, take);
   return found;
 }
 
@@ -167,112 +171,124 @@ const authors = new Set<string>(cslNameVariables);
  * `withheld`. References are not among them: whom they name is withheld by itself, and ids are looked at where they are
  * given.
  */
-function* writtenTexts(corpus: Corpus, shown: Facts, withheld: Withheld | undefined): Generator<WrittenText> {
-  const entry = function* (kind: EntryKind, id: string, value: object, skip?: (path: ValuePath) => boolean) {
+function eachText(corpus: Corpus, shown: Facts, withheld: Withheld | undefined, take: TakeText): void {
+  const entry = (kind: EntryKind, id: string, value: object, skip: Skip = () => false) => {
     const key: EntryKey = `${kind}:${id}`;
-    const isReference = referencesOf(kind);
-    yield* textsIn(corpus, key, value, [], { skip: skip ?? (() => false), isReference });
+    textsIn(corpus, key, value, [], referencesOf(kind), skip, take);
     if ('body' in value && typeof value.body === 'string' && value.body !== '')
-      yield {
-        text: value.body,
-        isId: false,
-        at: (offset) => corpus.locateInBody(key, offset),
-      } satisfies WrittenText;
+      take(value.body, false, (offset) => corpus.locateInBody(key, offset));
   };
-  yield* entry('site', 'site', corpus.site);
-  for (const c of corpus.cases.values()) if (shown.cases.has(c.id)) yield* entry('case', c.id, c);
+  entry('site', 'site', corpus.site);
+  for (const c of corpus.cases.values()) if (shown.cases.has(c.id)) entry('case', c.id, c);
   for (const record of corpus.records.values())
     if (shown.records.has(record.id))
-      yield* entry(
-        'record',
-        record.id,
-        record,
-        (path) =>
-          // Authors are published as the citation has them; the mentions of the living are withheld as a whole.
-          (path[0] === 'cite' && authors.has(String(path[1]))) ||
-          (withheld !== undefined &&
-            path[0] === 'mentions' &&
-            typeof path[1] === 'number' &&
-            path.length > 2 &&
-            path[2] !== 'id' &&
-            isWithheldMention(withheld, `${record.id}#${record.mentions[path[1]]!.id}`)),
-      );
+      entry('record', record.id, record, (path) => {
+        // Authors are published as the citation has them; the mentions of the living are withheld as a whole.
+        const [head, second, third] = path;
+        if (head === 'cite') return path.length === 2 && authors.has(String(second));
+        return (
+          head === 'mentions' &&
+          withheld !== undefined &&
+          path.length === 3 &&
+          third !== 'id' &&
+          isWithheldMention(withheld, `${record.id}#${record.mentions[second as number]!.id}`)
+        );
+      });
   for (const person of corpus.people.values())
-    if (shown.people.has(person.id)) yield* entry('person', person.id, person);
+    if (shown.people.has(person.id)) entry('person', person.id, person);
   for (const search of corpus.searches.values())
-    if (shown.searches.has(search.id)) yield* entry('search', search.id, search);
-  for (const place of corpus.places.values()) if (!place.builtIn) yield* entry('place', place.id, place);
-  for (const series of corpus.series.values()) if (!series.builtIn) yield* entry('series', series.id, series);
+    if (shown.searches.has(search.id)) entry('search', search.id, search);
+  for (const place of corpus.places.values()) if (!place.builtIn) entry('place', place.id, place);
+  for (const series of corpus.series.values()) if (!series.builtIn) entry('series', series.id, series);
   const reviews = new Set(shown.reviews.map((review) => review.id));
-  for (const review of corpus.reviews) if (reviews.has(review.id)) yield* entry('review', review.id, review);
-  if (corpus.nameCounts.length > 0) yield* nameLists(corpus);
-  if (corpus.citationStyle) yield wholeFile(corpus.citationStyle.file, corpus.citationStyle.text);
+  for (const review of corpus.reviews) if (reviews.has(review.id)) entry('review', review.id, review);
+  for (const file of nameLists(corpus)) wholeFile(file, corpus.source(file), take);
+  if (corpus.citationStyle) wholeFile(corpus.citationStyle.file, corpus.citationStyle.text, take);
 }
 
-function* nameLists(corpus: Corpus): Generator<WrittenText> {
-  const folder = join(corpus.root, 'names');
-  let files: string[];
+/** The lists of names that the content has. */
+function nameLists(corpus: Corpus): string[] {
+  if (corpus.nameCounts.length === 0) return [];
   try {
-    files = readdirSync(folder)
+    return readdirSync(join(corpus.root, 'names'))
       .filter((file) => file.endsWith('.csv'))
-      .sort();
+      .sort()
+      .map((file) => `names/${file}`);
   } catch {
-    return;
-  }
-  for (const name of files) {
-    const file = `names/${name}`;
-    yield wholeFile(file, corpus.source(file));
+    return [];
   }
 }
 
-function wholeFile(file: string, text: string): WrittenText {
-  return {
-    text,
-    isId: false,
-    at: (offset) => {
-      const before = text.slice(0, offset).split('\n');
-      return { file, line: before.length, column: [...before.at(-1)!].length + 1 };
-    },
-  };
+function wholeFile(file: string, text: string, take: TakeText): void {
+  take(text, false, (offset) => {
+    const before = text.slice(0, offset).split('\n');
+    return { file, line: before.length, column: [...before.at(-1)!].length + 1 };
+  });
 }
 
 /** Keys of mappings that authors name themselves. */
-const ownKeys = new Set(['informants', 'says']);
+const ownKeys = new Set<string | number>(['informants', 'says']);
 /** Values that become part of an address or a file name. */
-const idKeys = new Set(['id', 'file', 'volume', 'partOf', 'address']);
+const idKeys = new Set<string | number>(['id', 'file', 'volume', 'partOf', 'address']);
 
-function* textsIn(
+type Skip = (path: readonly (string | number)[]) => boolean;
+
+/** The texts within a value; `path` is one list that follows the walk. */
+function textsIn(
   corpus: Corpus,
   entry: EntryKey,
   value: unknown,
-  path: ValuePath,
-  not: { skip(path: ValuePath): boolean; isReference(path: ValuePath): boolean },
-): Generator<WrittenText> {
-  if (not.skip(path)) return;
+  path: (string | number)[],
+  isReference: Skip,
+  skip: Skip,
+  take: TakeText,
+): void {
   if (typeof value === 'string') {
-    if (value === '' || not.isReference(path)) return;
-    const key = path.at(-1);
-    yield {
-      text: value,
-      isId: typeof key === 'string' && idKeys.has(key),
-      at: () => corpus.locate(entry, path),
-    };
-  } else if (Array.isArray(value)) {
-    for (const [i, item] of value.entries()) yield* textsIn(corpus, entry, item, [...path, i], not);
-  } else if (value && typeof value === 'object') {
-    const namesKeys = ownKeys.has(String(path.at(-1)));
-    for (const [key, item] of Object.entries(value)) {
+    if (value !== '')
+      take(value, idKeys.has(path.at(-1)!), () =>
+        isReference(path) ? undefined : corpus.locate(entry, [...path]),
+      );
+  } else if (value !== null && typeof value === 'object') {
+    const namesKeys = path.length > 0 && ownKeys.has(path.at(-1)!);
+    const inside = Array.isArray(value) ? value.entries() : Object.entries(value);
+    for (const [key, item] of inside) {
       if (key === 'body' && path.length === 0) continue;
-      const at = [...path, key];
-      if (namesKeys && !not.skip(at))
-        yield { text: key, isId: true, at: () => corpus.locate(entry, at, { key: true }) };
-      yield* textsIn(corpus, entry, item, at, not);
+      path.push(key);
+      if (!skip(path)) {
+        if (namesKeys) take(String(key), true, () => corpus.locate(entry, [...path], { key: true }));
+        textsIn(corpus, entry, item, path, isReference, skip, take);
+      }
+      path.pop();
     }
   }
 }
 
+/** Whether any file of the content has a mark of a span; quick. */
+export function hasSpans(corpus: Corpus): boolean {
+  const files = new Set<string>();
+  const add = (kind: EntryKind, ids: Iterable<string>) => {
+    for (const id of ids) {
+      const file = corpus.fileOf(`${kind}:${id}`);
+      if (file !== undefined) files.add(file);
+    }
+  };
+  add('site', ['site']);
+  add('case', corpus.cases.keys());
+  add('record', corpus.records.keys());
+  add('person', corpus.people.keys());
+  add('place', corpus.places.keys());
+  add('series', corpus.series.keys());
+  add('search', corpus.searches.keys());
+  add(
+    'review',
+    corpus.reviews.map((review) => review.id),
+  );
+  for (const file of nameLists(corpus)) files.add(file);
+  return [...files].some((file) => mayHoldSpans(corpus.source(file)));
+}
+
 /** Whether the value at a path of an entry is a reference to something. */
-function referencesOf(kind: EntryKind): (path: ValuePath) => boolean {
+function referencesOf(kind: EntryKind): Skip {
   const patterns = references.get(kind) ?? [];
   return (path) =>
     patterns.some(({ steps }) => {

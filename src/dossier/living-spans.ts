@@ -30,7 +30,7 @@ const mark = /(\\?)\[(?:living(=[^[\]\n]*)?\](?!\()|\/living\])/gi;
 
 /** Whether a text may hold a mark; quick. */
 export function mayHoldSpans(text: string): boolean {
-  return text.includes('living') ? true : /living/i.test(text);
+  return text.includes('[') && /\[\/?living/i.test(text);
 }
 
 /** The spans of a text in their order, and what is wrong with its marks. A span that is not closed runs to the end. */

@@ -92,7 +92,10 @@ function namesOfOthers(
 ): { names: Set<string>; weak: Set<string>; words: Set<string> } {
   const ours = new Set([...names.values()].flat().flatMap((name) => nameForms(name).flatMap((f) => f.words)));
   const others = { names: new Set<string>(), weak: new Set<string>(), words: new Set<string>() };
+  const known = new Set<string>();
   const addName = (name: string) => {
+    if (known.has(name)) return;
+    known.add(name);
     const words = foldedWords(name);
     for (const word of words) others.words.add(word);
     if (!words.some((word) => word.length > 1 && ours.has(word))) return;
@@ -109,11 +112,12 @@ function namesOfOthers(
       for (const name of [...(mention.name === undefined ? [] : [mention.name]), ...mention.alsoRead])
         addName(name);
     }
-  for (const { name, variants } of corpus.places.values())
+  for (const { name, variants, builtIn } of corpus.places.values())
     for (const one of [name, ...variants]) {
       const words = foldedWords(one);
       for (const word of words) others.words.add(word);
-      others.names.add(words.join(' '));
+      // Of the author’s own places only the words: an estate may well be called by the whole name of who lives there.
+      if (builtIn) others.names.add(words.join(' '));
     }
   return others;
 }

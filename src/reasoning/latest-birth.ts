@@ -21,7 +21,7 @@
 import { readAge } from '../model/age.ts';
 import { addYears } from '../model/days.ts';
 import { daySpan } from '../model/edtf.ts';
-import type { Facts } from '../model/facts.ts';
+import { mentionAt, type Facts } from '../model/facts.ts';
 import type { Mention, SourceRecord } from '../model/record.ts';
 import { kinOf } from './kin.ts';
 import { daysOf } from './life-facts.ts';
@@ -98,8 +98,10 @@ export const latestBirths: (facts: Facts) => ReadonlyMap<string, Bound> = once((
   const { owner } = kinOf(facts);
   const bound = (who: string, date: number | null, years: number, fact: BoundFact, via?: Bound['via']) => {
     if (date === null) return;
-    const day = years === 0 ? date : addYears(date, years);
     const known = bounds.get(who);
+    // Years are taken off a day only where that can make it the earliest.
+    if (known !== undefined && date - 366 * Math.max(0, -years) > known.day) return;
+    const day = years === 0 ? date : addYears(date, years);
     if (known === undefined || day < known.day) bounds.set(who, { day, fact, ...(via ? { via } : {}) });
   };
   const edge = (from: string, to: string, years: number, fact: BoundFact) => {
@@ -124,8 +126,7 @@ export const latestBirths: (facts: Facts) => ReadonlyMap<string, Bound> = once((
 
   for (const person of facts.people.values()) {
     const { id, born, died } = person;
-    if (born?.date !== undefined)
-      bound(id, finite(daysOf(born.date).last), 0, { kind: 'born', date: born.date });
+    if (born?.date !== undefined) bound(id, lastDay(born.date), 0, { kind: 'born', date: born.date });
     if (died?.date !== undefined) dies(diedBy, id, died.date);
     for (const { person: parent } of person.parents) parentAndChild(parent, id);
     for (const { person: spouse, married } of person.spouses) {
@@ -137,26 +138,30 @@ export const latestBirths: (facts: Facts) => ReadonlyMap<string, Bound> = once((
   }
   for (const record of facts.records.values()) {
     const made = madeBy(facts, record);
-    const ids = new Set(record.mentions.map((mention) => mention.id));
+    const said = made.date === undefined ? {} : { date: made.date };
     for (const mention of record.mentions) {
       const ref = `${record.id}#${mention.id}`;
       const who = owner(ref) ?? ref;
-      ofMention(facts, mention, made, (day, years, fact) => bound(who, day, years, { ...fact, ref }));
+      ofMention(facts, mention, made, (day, years, kind, date) => {
+        const known = bounds.get(who);
+        if (day === null || (known !== undefined && years >= 0 && day >= known.day)) return;
+        bound(who, day, years, { kind, ...(date === undefined ? {} : { date }), ref });
+      });
       if (mention.event?.date !== undefined && deaths.has(mention.event.kind.toLowerCase()))
         dies(diedBy, who, mention.event.date);
       for (const { as, of } of mention.relations) {
         const other = of.includes('#') ? of : `${record.id}#${of}`;
-        if (!of.includes('#') && !ids.has(of)) continue;
+        if (!mentionAt(facts, other)) continue;
         const them = owner(other) ?? other;
         const word = as.trim().toLowerCase();
         const [parent, child] = asParent.has(word) ? [who, them] : asChild.has(word) ? [them, who] : [];
         if (parent !== undefined && child !== undefined) {
           parentAndChild(parent, child, ref);
-          bound(parent, made.day, -assumedAges.parent, { kind: 'parent-in-record', ...made.said, ref });
+          bound(parent, made.day, -assumedAges.parent, { kind: 'parent-in-record', ...said, ref });
         } else if (asSpouse.has(word)) {
           spouses(who, them, ref);
           for (const one of [who, them])
-            bound(one, made.day, -assumedAges.married, { kind: 'spouse-in-record', ...made.said, ref });
+            bound(one, made.day, -assumedAges.married, { kind: 'spouse-in-record', ...said, ref });
         }
       }
       if (mention.copies !== undefined)
@@ -210,24 +215,24 @@ function restsOn(bound: Bound, who: string): boolean {
 function ofMention(
   facts: Facts,
   mention: Mention,
-  made: { day: number | null; said: { date?: string } },
-  take: (day: number | null, years: number, fact: BoundFact) => void,
+  made: Made,
+  take: (day: number | null, years: number, kind: BoundFact['kind'], date: string | undefined) => void,
 ): void {
-  take(made.day, 0, { kind: 'named', ...made.said });
+  take(made.day, 0, 'named', made.date);
   const { event, voyage, immigrated, born } = mention;
   if (event?.date !== undefined) {
-    take(daySpan(event.date).last, 0, { kind: 'event', date: event.date });
+    take(daySpan(event.date).last, 0, 'event', event.date);
     if (isWedding(event.kind) && isAdult(mention))
-      take(daySpan(event.date).last, -assumedAges.married, { kind: 'married', date: event.date });
+      take(daySpan(event.date).last, -assumedAges.married, 'married', event.date);
   }
   for (const date of [immigrated, voyage?.sailed, voyage?.arrived])
-    if (date !== undefined) take(daySpan(date).last, 0, { kind: 'arrived', date });
-  if (born !== undefined) take(finite(daysOf(born).last), 0, { kind: 'born', date: born });
-  if (isAdult(mention)) take(made.day, -assumedAges.adult, { kind: 'adult', ...made.said });
+    if (date !== undefined) take(daySpan(date).last, 0, 'arrived', date);
+  if (born !== undefined) take(lastDay(born), 0, 'born', born);
+  if (isAdult(mention)) take(made.day, -assumedAges.adult, 'adult', made.date);
   const age = mention.age === undefined ? undefined : readAge(mention.age);
-  if (age === undefined || typeof age === 'string' || made.day === null) return;
+  if (age === undefined || typeof age === 'string') return;
   const years = age.unit === 'y' ? age.years : Math.max(age.years, Math.floor(age.months / 12));
-  take(made.day, Math.ceil(facts.site.ageTolerance) - years, { kind: 'age', ...made.said });
+  take(made.day, Math.ceil(facts.site.ageTolerance) - years, 'age', made.date);
 }
 
 function isWedding(kind: string): boolean {
@@ -238,27 +243,30 @@ function isAdult({ role }: Mention): boolean {
   return role !== undefined && adults.has(role.trim().toLowerCase());
 }
 
+interface Made {
+  day: number | null;
+  date: string | undefined;
+}
+
 /** The last day on which a record can have been made. */
-function madeBy(facts: Facts, record: SourceRecord): { day: number | null; said: { date?: string } } {
-  let earliest: { day: number; date: string } | undefined;
+function madeBy(facts: Facts, record: SourceRecord): Made {
+  const made: Made = { day: null, date: undefined };
   const series = record.series === undefined ? undefined : facts.series.get(record.series);
   for (const date of [record.made, record.cite?.issued, series?.to]) {
     const day = date === undefined ? null : lastDay(date);
-    if (day !== null && (!earliest || day < earliest.day)) earliest = { day, date: date! };
+    if (day !== null && (made.day === null || day < made.day)) Object.assign(made, { day, date });
   }
-  return earliest ? { day: earliest.day, said: { date: earliest.date } } : { day: null, said: {} };
+  return made;
 }
 
+/** The last day of a date, later where it is marked as doubtful; `null` where it is open. */
 function lastDay(date: string): number | null {
-  return finite(daysOf(date).last);
+  const { last } = daysOf(date);
+  return Number.isFinite(last) ? last : null;
 }
 
 function dies(diedBy: Map<string, { day: number; date: string }>, who: string, date: string): void {
   const { last } = daySpan(date);
   const known = diedBy.get(who);
   if (last !== null && (!known || last < known.day)) diedBy.set(who, { day: last, date });
-}
-
-function finite(day: number): number | null {
-  return Number.isFinite(day) ? day : null;
 }
