@@ -26,6 +26,7 @@ export const wordPattern = /[\p{L}\p{N}\p{M}\p{Cf}'’‘ʼ`´]+/gu;
 
 /** A word as it is compared. A word of letters and digits stays together; an ordinal is its number. */
 export function foldWord(word: string): string {
+  if (/^[A-Za-z]+$/.test(word)) return word.toLowerCase();
   const plain = word.replaceAll(/\p{Cf}/gu, '');
   const number = /^'*0*(\d+)(?:st|nd|rd|th)?'*$/i.exec(plain);
   if (number) return number[1]!;
