@@ -26,7 +26,7 @@ export interface SpanProblem {
   help: string;
 }
 
-const mark = /(\\?)\[(?:living(=[^[\]\n]*)?\](?!\()|\/living\])/gi;
+const mark = /(\\?)\[(?:living(?:\](?!\()|(=[^[\]\n]*)\])|\/living\])/gi;
 
 /** Whether a text may hold a mark; quick. */
 export function mayHoldSpans(text: string): boolean {

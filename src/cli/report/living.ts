@@ -134,7 +134,7 @@ function facts(bound: Bound, name: NameOf): string {
     case 'parent-of':
       return `at least ${assumedAges.parent} when their child was born, ${them}${then}`;
     case 'child-of':
-      return `at most ${assumedAges.oldestMother} or ${assumedAges.oldestFather} years after the birth of their mother or father, ${them}${then}`;
+      return `at most ${assumedAges.oldestMother} years after a mother’s birth, or ${assumedAges.oldestFather} after a father’s: ${them}${then}`;
     case 'spouse-of':
       return `grown up within the life of their spouse, ${them}${then}`;
     case 'parent-died':
