@@ -46,16 +46,15 @@ export function livingReport(
       `${dead} ${dead === 1 ? 'person counts' : 'people count'} as dead; --living PERSON says why.`,
     );
   }
-  lines.push(
-    paint.dim(
-      `Reckoned on ${today}, with ${corpus.site.livingYears} years. ${
-        withheld.people.size + withheld.mentions.size === 0
-          ? 'Nobody is left out of the site.'
-          : 'A public site leaves them out.'
-      }`,
-    ),
-    '',
-  );
+  const left =
+    withheld.people.size + withheld.mentions.size === 0
+      ? 'Nobody is left out of the site.'
+      : of === undefined
+        ? 'A public site leaves them out.'
+        : rows[0]!.withheld
+          ? 'The site leaves them out.'
+          : 'The site shows them.';
+  lines.push(paint.dim(`Reckoned on ${today}, with ${corpus.site.livingYears} years. ${left}`), '');
   return lines.filter((line, i) => line !== '' || i === lines.length - 1).join('\n');
 }
 
