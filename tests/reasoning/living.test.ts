@@ -310,9 +310,10 @@ describe('on random families', () => {
 
   test('saying less makes nobody count as dead', () => {
     fc.assert(
-      fc.property(families, (content) => {
+      fc.property(families, fc.nat({ max: 5 }), (content, which) => {
         const before = alive(content, day(today));
-        for (const less of lesser(content)) {
+        // Every sixth way, which ones is chance’s.
+        for (const less of lesser(content).filter((_, i) => i % 6 === which)) {
           const facts = factsOf(less);
           const after = new Set(alive(less, day(today)));
           for (const who of before)
@@ -320,7 +321,7 @@ describe('on random families', () => {
               expect([who, after.has(who)]).toEqual([who, true]);
         }
       }),
-      { seed: 15, numRuns: 60 },
+      { seed: 15, numRuns: 80 },
     );
   });
 
