@@ -37,7 +37,7 @@ import { disagreements } from './reviews.ts';
 import { surnamesView } from './surnames.ts';
 import type { BirthView, CaseView, Dossier, MediaView, PersonView, RecordView, ReviewView } from './types.ts';
 import { voiceIn } from './voice.ts';
-import { maskResult, withoutLiving } from './withhold.ts';
+import { maskResult } from './withhold.ts';
 import { gather } from '../model/multimap.ts';
 import { voyageLegs } from './voyage-legs.ts';
 
@@ -46,20 +46,19 @@ import { voyageLegs } from './voyage-legs.ts';
  * is what earlier builds made; it spares time and changes nothing.
  */
 export function buildDossier(examination: Examination, kept?: KeptParts): Dossier {
-  const { corpus, living } = examination;
-  const withheld = corpus.site.audience === 'family' ? new Set<string>() : living;
-  const wording = wordingIn(interfaceTag(corpus.site));
-  const facts = withoutLiving(corpus, withheld);
+  const { corpus, withheld, shown: facts } = examination;
+  const { site } = facts;
+  const wording = wordingIn(interfaceTag(site));
   const citations = formatCitations(facts.records.values(), {
-    language: corpus.site.language,
+    language: site.language,
     before: kept?.citations,
     style: usableStyle(corpus.citationStyle?.text),
   });
   const languageOf = (kind: string, id: string) =>
-    (kind === 'record' ? facts.records.get(id)?.language : undefined) ?? corpus.site.language;
+    (kind === 'record' ? facts.records.get(id)?.language : undefined) ?? site.language;
   const note = (record: string) => citations.notes.get(record) ?? { full: record, short: record };
   const render = (kind: 'case' | 'record' | 'person', id: string, body: string): Rendered => {
-    const ctx = { ...bodyContext(corpus, kind, id, note), voice: voiceIn(corpus.site, languageOf(kind, id)) };
+    const ctx = { ...bodyContext(facts, kind, id, note), voice: voiceIn(site, languageOf(kind, id)) };
     return kept && standsAlone(body, ctx)
       ? renderedBefore(body, ctx, kept.bodies)
       : renderBody(body, ctx).rendered;
@@ -106,11 +105,12 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
   for (const c of facts.cases.values()) {
     const subject = people.get(c.subject);
     if (!subject) continue;
-    const result = examination.cases.get(c.id) ?? null;
+    const computed = examination.cases.get(c.id) ?? null;
+    const result = computed && maskResult(corpus, computed, withheld, wording.people.withheld.someone);
     const narrative = render('case', c.id, c.body);
     const argument = renderBody(c.body, {
-      ...bodyContext(corpus, 'case', c.id, note),
-      voice: voiceIn(corpus.site),
+      ...bodyContext(facts, 'case', c.id, note),
+      voice: voiceIn(site),
       inSection: { rank: 3, anchors: '_argument-' },
     }).rendered;
     const family = searchesForFamily(facts, c.subject);
@@ -119,14 +119,14 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
     cases.set(c.id, {
       id: c.id,
       case: c,
-      result: result && maskResult(corpus, result, withheld),
+      result,
       blockedBy: [
         ...new Set((examination.blocked.get(c.id) ?? []).map((entry) => corpus.fileOf(entry) ?? entry)),
       ],
       subject,
       narrative,
       argument,
-      links: result ? identityLinks(facts, c, maskResult(corpus, result, withheld)) : [],
+      links: result ? identityLinks(facts, c, result) : [],
       kinship: kinshipView(facts, c, wording),
       clues: clueViews(facts, c),
       families: candidateViews(facts, c, wording),
@@ -150,7 +150,7 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
   kept?.citations.keep();
   kept?.bodies.keep();
   return {
-    site: corpus.site,
+    site,
     wording,
     facts,
     counts: corpus.counts,
@@ -167,7 +167,7 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
     series: facts.series,
     sources: citations.sources,
     library: libraryView(facts, citations.notes),
-    publishing: publishingView(corpus.site, cases, places, wording),
+    publishing: publishingView(site, cases, places, wording),
     findings: examination.findings,
   };
 }

@@ -14,12 +14,14 @@ import { CannotRun, type Corpus } from '../corpus/types.ts';
 import { block, list } from '../corpus/yaml-text.ts';
 import { sourcesOf, type Case } from '../model/case.ts';
 import { splitMentionRef } from '../model/common.ts';
+import type { Facts } from '../model/facts.ts';
 import type { Person } from '../model/person.ts';
 import type { Informant, SourceRecord } from '../model/record.ts';
 import { derivationTarget } from '../reasoning/derivation.ts';
 import { kinOf } from '../reasoning/kin.ts';
 import { nameCountsCsv } from './csv.ts';
 import type { Examination } from './examine.ts';
+import type { Withheld } from './withhold.ts';
 import { restsOn } from './rests-on.ts';
 
 export interface FolderFile {
@@ -44,7 +46,8 @@ export interface CaseFolder {
  * The folder of a case. Throws `CannotRun` where there is no such case, where it can’t be computed, or where an item of
  * its evidence is what somebody living says.
  */
-export function caseFolder({ corpus, cases, digests, living }: Examination, id: string): CaseFolder {
+export function caseFolder(examination: Examination, id: string): CaseFolder {
+  const { corpus, cases, digests, withheld } = examination;
   const c = corpus.cases.get(id);
   if (!c)
     throw new CannotRun(
@@ -53,10 +56,9 @@ export function caseFolder({ corpus, cases, digests, living }: Examination, id: 
   const result = cases.get(id);
   if (!result)
     throw new CannotRun(`The case ${id} rests on something broken. Run npm run check, and mend that first.`);
-  const withheld = corpus.site.audience === 'family' ? new Set<string>() : living;
-  if (withheld.has(c.subject))
+  if (withheld.people.has(c.subject))
     throw new CannotRun(`The case ${id} is about somebody living, and this content is public.`);
-  const folder = new Folder(corpus, c, withheld);
+  const folder = new Folder(examination, c);
   return {
     case: id,
     question: c.question,
@@ -72,7 +74,8 @@ class Folder {
   readonly leftOut = new Set<string>();
   readonly #corpus: Corpus;
   readonly #case: Case;
-  readonly #withheld: ReadonlySet<string>;
+  readonly #shownFacts: Facts;
+  readonly #withheld: Withheld;
   readonly #records = new Set<string>();
   readonly #people = new Set<string>();
   readonly #places = new Set<string>();
@@ -82,8 +85,9 @@ class Folder {
   /** The nameless who stand for living informants. */
   readonly #nameless = new Map<string, string>();
 
-  constructor(corpus: Corpus, c: Case, withheld: ReadonlySet<string>) {
+  constructor({ corpus, shown, withheld }: Examination, c: Case) {
     this.#corpus = corpus;
+    this.#shownFacts = shown;
     this.#case = c;
     this.#withheld = withheld;
     this.#demandSpoken();
@@ -98,10 +102,9 @@ class Folder {
 
   /** An item of evidence can’t be kept without the mention it is from. */
   #demandSpoken(): void {
-    const { owner } = kinOf(this.#corpus);
     for (const item of this.#case.evidence)
       for (const ref of sourcesOf(item).mentions)
-        if (this.#withheld.has(owner(ref) ?? ''))
+        if (this.#withheld.mentions.has(ref))
           throw new CannotRun(
             `The evidence ${item.id} of the case ${this.#case.id} is what a record says of somebody living (${splitMentionRef(ref).record}), and this content is public. Take the item out, or say audience: family in site.yaml and send the zip to the family only.`,
           );
@@ -141,19 +144,20 @@ class Folder {
   }
 
   #shown(person: string): boolean {
-    if (!this.#withheld.has(person)) return true;
+    if (!this.#withheld.people.has(person)) return true;
     this.leftOut.add(person);
     return false;
   }
 
   #hidden(ref: string): boolean {
-    const owner = kinOf(this.#corpus).owner(ref);
-    return owner !== undefined && !this.#shown(owner);
+    if (!this.#withheld.mentions.has(ref)) return false;
+    this.leftOut.add(kinOf(this.#corpus).owner(ref) ?? ref);
+    return true;
   }
 
   #addRecord(id: string): void {
     const record = this.#corpus.records.get(id);
-    if (!record || this.#records.has(id)) return;
+    if (!record || this.#records.has(id) || !this.#shownFacts.records.has(id)) return;
     this.#records.add(id);
     for (const target of record.derivedFrom.map(derivationTarget)) if (target) this.#addRecord(target.record);
     if (record.partOf !== undefined) this.#addRecord(record.partOf);
@@ -164,7 +168,8 @@ class Folder {
         if (one !== undefined) this.#addPerson(one);
     for (const { copies } of record.mentions)
       if (copies !== undefined) this.#addRecord(splitMentionRef(copies).record);
-    for (const { file, rights } of record.media)
+    // Images of a record that names somebody withheld are not shown either.
+    for (const { file, rights } of this.#shownFacts.records.get(id)!.media)
       if (!/^none\b/i.test(rights ?? '') && existsSync(join(this.#corpus.root, 'media', file)))
         this.#media.add(file);
     this.#fromBody(record.body);
@@ -172,7 +177,7 @@ class Folder {
 
   #addPerson(id: string): void {
     const person = this.#corpus.people.get(id);
-    if (!person || this.#people.has(id) || this.#withheld.has(id)) return;
+    if (!person || this.#people.has(id) || this.#withheld.people.has(id)) return;
     this.#people.add(id);
     for (const ref of person.mentions) this.#addRecord(splitMentionRef(ref).record);
     for (const parent of person.parents) {
@@ -268,7 +273,7 @@ class Folder {
     const keys = new Map<string, string>();
     for (const [key, { person, oneOf, toldBy }] of Object.entries(informants)) {
       const living = [person, ...(oneOf ?? []), ...(toldBy ?? [])].some(
-        (one) => one !== undefined && this.#withheld.has(one),
+        (one) => one !== undefined && this.#withheld.people.has(one),
       );
       if (!living) continue;
       let n = keys.size + 1;

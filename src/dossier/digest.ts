@@ -15,7 +15,6 @@ import type { SourceRecord } from '../model/record.ts';
 import type { Rests } from '../model/review.ts';
 import { kinOf } from '../reasoning/kin.ts';
 import { restsOn } from './rests-on.ts';
-import { withoutLiving } from './withhold.ts';
 
 /** The digests of one case: `whole` as published, and one for each thing it rests on, by kind and id. */
 export interface CaseDigest {
@@ -26,10 +25,12 @@ export interface CaseDigest {
 /** Of a longer list, such as that of a ship, only the mentions that are somebody's are hashed one by one. */
 const longList = 50;
 
-/** The digest of a case, `sha256-` and 64 hexadecimal digits, with those of its parts. */
-export function digestOf(facts: Facts, c: Case, withheld: ReadonlySet<string>): CaseDigest {
-  const footing = restsOn(facts, c);
-  const shown = shownFacts(facts, withheld);
+/**
+ * The digest of a case, `sha256-` and 64 hexadecimal digits, with those of its parts. Facts and case are those that a
+ * site shows: nothing of anybody withheld is in them.
+ */
+export function digestOf(shown: Facts, c: Case): CaseDigest {
+  const footing = restsOn(shown, c);
   const pick = <T extends object>(map: ReadonlyMap<string, T>, ids: readonly string[]) =>
     Object.fromEntries(ids.flatMap((id) => (map.has(id) ? [[id, entryDigest(map.get(id)!)]] : [])));
   const records: Record<string, string> = {};
@@ -37,12 +38,12 @@ export function digestOf(facts: Facts, c: Case, withheld: ReadonlySet<string>): 
   for (const id of footing.records) {
     const record = shown.records.get(id);
     if (!record) continue;
-    const digests = recordDigests(facts, record);
+    const digests = recordDigests(shown, record);
     records[id] = digests.own;
     for (const [mention, digest] of digests.mentions) mentions[`${id}#${mention}`] = digest;
   }
   const parts: Rests = {
-    ...caseDigests(shown.cases.get(c.id) ?? c),
+    ...caseDigests(c),
     records,
     mentions,
     people: pick(shown.people, footing.people),
@@ -112,17 +113,6 @@ function entryDigest(entry: object): string {
     known.set(entry, (digest = sha256({ ...entry, ...body })));
   }
   return digest;
-}
-
-const shownTo = new WeakMap<Facts, WeakMap<ReadonlySet<string>, Facts>>();
-
-/** The content without the withheld, made once, so that its entries are hashed once. */
-function shownFacts(facts: Facts, withheld: ReadonlySet<string>): Facts {
-  let bySet = shownTo.get(facts);
-  if (!bySet) shownTo.set(facts, (bySet = new WeakMap()));
-  let shown = bySet.get(withheld);
-  if (!shown) bySet.set(withheld, (shown = withoutLiving(facts, withheld)));
-  return shown;
 }
 
 /** A text without the blank lines before it and the white space behind it, which no reader sees. */

@@ -7,9 +7,12 @@ import { join } from 'node:path';
 import { rules, type RuleId } from '../catalogue/rules.ts';
 import { noteStyleProblem } from '../citations/with-style.ts';
 import type { Corpus, EntryKey } from '../corpus/types.ts';
+import { interfaceTag, wordingIn } from '../interface/index.ts';
 import { checkBody } from '../markdown/scan.ts';
 import type { BodyContext } from '../markdown/types.ts';
+import type { Case } from '../model/case.ts';
 import { dayNumber, isoDay } from '../model/days.ts';
+import type { Facts } from '../model/facts.ts';
 import type { Finding, Position } from '../model/finding.ts';
 import { birthSpan, type BirthSpan } from '../reasoning/ages.ts';
 import { candidateProblems } from '../reasoning/candidates/problems.ts';
@@ -21,12 +24,15 @@ import type { CaseProblem, CaseResult } from '../reasoning/types.ts';
 import { associateFindings } from './associate-findings.ts';
 import { digestOf, type CaseDigest } from './digest.ts';
 import { identityFindings } from './identity-findings.ts';
-import { livingNamed } from './living-named.ts';
+import { hasSpans, livingNamed, nobodysLiving, spanFindings } from './living-named.ts';
+import { tellingsOf } from './living-tellings.ts';
 import { brokenUnder } from './rests-on.ts';
 import { reviewFindings, reviewsOf, type ReviewStatus } from './reviews.ts';
 import { timelineWords } from './timeline-words.ts';
+import { withheldOn, withoutLiving, withSpansResolved, type StandIns, type Withheld } from './withhold.ts';
 
 export interface Examination {
+  /** The content, with spans about the living resolved in its texts. */
   corpus: Corpus;
   /** The day that decides who is presumed living, `YYYY-MM-DD`. */
   today: string;
@@ -40,6 +46,10 @@ export interface Examination {
   births: ReadonlyMap<string, BirthSpan>;
   /** Everyone living or presumed so. */
   living: ReadonlySet<string>;
+  /** Whom the site leaves out: nobody where it is for the family. */
+  withheld: Withheld;
+  /** The content as the site shows it. */
+  shown: Corpus;
   /** All findings, sorted by file, line, column and rule. */
   findings: Finding[];
   /** No finding is an error. */
@@ -47,10 +57,19 @@ export interface Examination {
 }
 
 /** Examines a corpus. `today` is a day as `YYYY-MM-DD`. */
-export function examine(corpus: Corpus, today: string): Examination {
+export function examine(written: Corpus, today: string): Examination {
   const day = dayNumber(...(today.split('-').map(Number) as [number, number, number]));
+  const { someone, oneOfSeveral } = wordingIn(interfaceTag(written.site)).people.withheld;
+  const words = { someone, oneOfSeveral };
+  const corpus = hasSpans(written) ? withSpansResolved(written, words) : written;
   const living = livingPeople(corpus, day);
-  const withheld = corpus.site.audience === 'family' ? new Set<string>() : living;
+  const withheld = withheldOn(corpus, living, day);
+  const shown = withoutLiving(corpus, withheld, words);
+  let other: Facts | undefined;
+  const elsewhere = (c: Case): CaseDigest => {
+    other ??= onTheOtherSite(written, words, living, day);
+    return digestOf(other, other.cases.get(c.id) ?? c);
+  };
   const cases = new Map<string, CaseResult | null>();
   const blocked = new Map<string, EntryKey[]>();
   const digests = new Map<string, CaseDigest>();
@@ -66,9 +85,9 @@ export function examine(corpus: Corpus, today: string): Examination {
     }
     const result = computeCase(corpus, c.id);
     cases.set(c.id, result);
-    const digest = digestOf(corpus, c, withheld);
+    const digest = digestOf(shown, shown.cases.get(c.id) ?? c);
     digests.set(c.id, digest);
-    const statuses = reviewsOf(corpus, c, digest, living, withheld);
+    const statuses = reviewsOf(corpus, c, digest, { shown, elsewhere: () => elsewhere(c) });
     for (const [id, status] of statuses) reviews.set(id, status);
     findings.push(...reviewFindings(corpus, c, result, statuses));
     for (const problem of [
@@ -84,9 +103,11 @@ export function examine(corpus: Corpus, today: string): Examination {
     ...timelineProblems(corpus, births).map((problem) => ofLives(corpus, problem)),
     ...beside.findings,
     ...identityFindings(corpus, beside.told),
-    ...bodyFindings(corpus),
+    ...bodyFindings(written),
     ...styleFindings(corpus),
-    ...livingNamed(corpus, withheld),
+    ...spanFindings(written),
+    ...nobodysLiving(corpus, withheld),
+    ...livingNamed(written, shown, withheld, tellingsOf(corpus, withheld)),
   );
   findings.sort(byPlace);
   return {
@@ -98,9 +119,18 @@ export function examine(corpus: Corpus, today: string): Examination {
     reviews,
     births,
     living,
+    withheld,
+    shown,
     findings: findings.filter((finding, i) => i === 0 || !sameFinding(finding, findings[i - 1]!)),
     ok: !findings.some((finding) => finding.severity === 'error'),
   };
+}
+
+/** The content as the site for the other audience shows it: a review may have been made there. */
+function onTheOtherSite(written: Corpus, words: StandIns, living: ReadonlySet<string>, day: number): Facts {
+  const audience = written.site.audience === 'family' ? 'public' : 'family';
+  const facts = withSpansResolved({ ...written, site: { ...written.site, audience } }, words);
+  return withoutLiving(facts, withheldOn(facts, living, day), words);
 }
 
 /** Sorts findings by file, line, column, rule and message. */

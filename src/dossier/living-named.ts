@@ -1,162 +1,310 @@
 /**
- * Prose that names someone living: an error, since what the author writes freely can't be withheld word by word.
- * A name is looked for as it stands in the person file and as records of theirs spell it, in every text an author
- * can write: bodies, titles, reasons, notes, alt texts.
+ * Prose that names someone withheld, or gives the day they were born on: an error, since what the author writes freely
+ * can’t be withheld word by word. It is looked for in every text an author can write and a public site can show: bodies,
+ * titles, reasons, notes, alt texts, ids and the names of files. Words within a `[living]` span are withheld anyway.
  */
-import type { Corpus, EntryKey } from '../corpus/types.ts';
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { references } from '../corpus/reference-table.ts';
+import type { Corpus, EntryKey, EntryKind } from '../corpus/types.ts';
 import { cslNameVariables } from '../model/citation.ts';
-import type { Finding, ValuePath } from '../model/finding.ts';
-import { mentionAt, type Facts } from '../model/facts.ts';
-import { gather } from '../model/multimap.ts';
+import type { Facts } from '../model/facts.ts';
+import type { Finding, Position } from '../model/finding.ts';
+import { mentionAt } from '../model/facts.ts';
 import { kinOf } from '../reasoning/kin.ts';
+import { lookFor, type Hit, type Look, type Telling } from './living-look.ts';
+import { mayHoldSpans, readSpans } from './living-spans.ts';
+import { plainly } from './living-text.ts';
+import { isNobody, isWithheldMention, type Withheld } from './withhold.ts';
 
-/** Names that give a living person away, lower-cased, with the person. Names that someone dead bears as well are left out. */
-export function tellingNames(
-  corpus: Pick<Facts, 'people' | 'records'>,
-  withheld: ReadonlySet<string>,
-): Map<string, string> {
-  const names = new Map<string, string>();
-  if (withheld.size === 0) return names;
-  const ofTheDead = new Set<string>();
-  for (const person of corpus.people.values()) {
-    const own = [person.name, ...person.mentions.map((ref) => mentionAt(corpus, ref)?.mention.name ?? '')];
-    for (const name of own.map(fold).filter((n) => n.includes(' '))) {
-      if (withheld.has(person.id)) names.set(name, person.id);
-      else ofTheDead.add(name);
+/**
+ * Takes a text of the content. An id or the name of a file `isId`: lone names count without a capital. `where` says, while
+ * the text is being looked at, where a character of it stands; `undefined` for a reference, whose names are withheld by
+ * themselves.
+ */
+type TakeText = (text: string, isId: boolean, where: (offset: number) => Position | undefined) => void;
+
+/** An error for each place where an author’s own words tell of someone withheld. `shown` is the content without them. */
+export function livingNamed(
+  corpus: Corpus,
+  shown: Facts,
+  withheld: Withheld,
+  tellings: readonly Telling[],
+): Finding[] {
+  if (isNobody(withheld)) return [];
+  const look = lookFor(tellings);
+  const findings: Finding[] = [];
+  eachText(corpus, shown, withheld, (text, isId, where) => {
+    for (const hit of look(plainly(withoutSpans(text)), { ids: isId })) {
+      const at = where(hit.start);
+      if (at) findings.push(namedFinding(corpus, at, hit, isId));
     }
-  }
-  for (const name of ofTheDead) names.delete(name);
-  return names;
+    for (const { start, who } of linksTo(text, withheld)) {
+      const at = where(start);
+      if (at) findings.push(namedFinding(corpus, at, { who, what: 'link' }, false));
+    }
+  });
+  return findings;
+}
+
+/** Errors for spans about the living that are not closed, or opened or closed twice: in any build. */
+export function spanFindings(corpus: Corpus): Finding[] {
+  const findings: Finding[] = [];
+  if (!hasSpans(corpus)) return findings;
+  eachText(corpus, corpus, undefined, (text, _isId, where) => {
+    if (!mayHoldSpans(text)) return;
+    for (const { offset, message, help } of readSpans(text).problems) {
+      const at = where(offset);
+      if (at) findings.push({ severity: 'error', rule: 'living-spans-close', ...at, message, help });
+    }
+  });
+  return findings;
 }
 
 /**
- * The telling names that no page may hold. Authors named in a `cite` block are published as the citation has them, so
- * their names are no sign of a leak.
+ * A hint for each record that names somebody who may be living and belongs to nobody: the author should hear of what is
+ * left out, and can say more of them.
  */
-export function namesToKeepOut(corpus: Corpus, withheld: ReadonlySet<string>): Map<string, string> {
-  const names = tellingNames(corpus, withheld);
-  if (names.size === 0) return names;
-  for (const { cite } of corpus.records.values()) {
-    if (!cite) continue;
-    for (const variable of cslNameVariables)
-      for (const { given, family, literal } of cite[variable] ?? []) {
-        names.delete(fold(literal ?? ''));
-        names.delete(fold(`${given ?? ''} ${family ?? ''}`));
-      }
+export function nobodysLiving(corpus: Corpus, withheld: Withheld): Finding[] {
+  const { owner } = kinOf(corpus);
+  const findings: Finding[] = [];
+  for (const record of corpus.records.values()) {
+    const theirs = record.mentions.flatMap((mention, i) => {
+      const ref = `${record.id}#${mention.id}`;
+      return isWithheldMention(withheld, ref) && owner(ref) === undefined ? [{ i, mention }] : [];
+    });
+    const first = theirs[0];
+    if (!first) continue;
+    const named = first.mention.name === undefined ? first.mention.id : `“${first.mention.name}”`;
+    const more = theirs.length - 1;
+    const undated = record.made === undefined && record.cite?.issued === undefined;
+    findings.push({
+      severity: 'hint',
+      rule: 'nobodys-mention-may-be-living',
+      ...corpus.locate(`record:${record.id}`, ['mentions', first.i], { key: false }),
+      message: `${named}${more > 0 ? ` and ${more} more` : ''} of this record ${more > 0 ? 'belong' : 'belongs'} to nobody yet and may be living${undated ? ', since nothing says when the record was made' : ''}, so the public site leaves ${more > 0 ? 'them' : 'this mention'} out, with the images of the record.`,
+      help: `${undated ? 'Say when the record was made. ' : ''}If they have died, write role: deceased, or give the mention to a person with a died date; an age or a birth date tells too. npm run check -- --living shows why.`,
+    });
   }
-  return names;
+  return findings;
 }
 
-/** Text as names are compared: composed, lower case, white space as single spaces. */
-export function fold(text: string): string {
-  return text.normalize('NFC').toLowerCase().replace(/\s+/g, ' ').trim();
+/** Where the content has words that tell of someone, what is public first: the likely sources of a leak, at most `most`. */
+export function likelySources(
+  corpus: Corpus,
+  shown: Facts,
+  withheld: Withheld,
+  look: Look,
+  who: string,
+  most = 3,
+): Position[] {
+  const found: Position[] = [];
+  const take: TakeText = (text, isId, where) => {
+    if (found.length >= most) return;
+    const hit = look(plainly(text), { ids: isId }).find((one) => one.who === who);
+    const at = hit && where(hit.start);
+    if (at) found.push(at);
+  };
+  eachText(corpus, shown, withheld, take);
+  if (found.length === 0) eachText(corpus, corpus, undefined, take);
+  return found;
+}
+
+function namedFinding(
+  corpus: Corpus,
+  at: Position,
+  hit: Pick<Hit, 'who'> & { what: Hit['what'] | 'link'; text?: string },
+  isId: boolean,
+): Finding {
+  const person = corpus.people.get(hit.who);
+  const name = person?.name ?? mentionAt(corpus, hit.who)?.mention.name ?? hit.who;
+  const who = person ? name : `${name} (${hit.who}, who is nobody yet)`;
+  const said = hit.text === undefined || hit.text === name ? '' : `, “${hit.text.replaceAll(/\s+/g, ' ')}”,`;
+  const living = 'who is living or presumed to be, and the site is public';
+  const died = person
+    ? `if they have died, give people/${hit.who} a died date`
+    : 'if they have died, write role: deceased, or give the mention to a person with a died date';
+  const message =
+    hit.what === 'day'
+      ? `This${said} is the day on which ${who} was born, ${living}.`
+      : hit.what === 'link'
+        ? `This leads to ${who}, ${living}: there is no such page.`
+        : `This${said} names ${who}, ${living}.`;
+  const instead = isId
+    ? 'Give it an id or a file name that names nobody living'
+    : 'Say “a living relative” instead, or mark the words: [living]…[/living] stay with the family';
+  return {
+    severity: 'error',
+    rule: 'living-are-not-named',
+    ...at,
+    message,
+    help: `${instead}; or, ${died}; or publish for the family only (audience: family).`,
+  };
+}
+
+/** A text with the words within its spans, and the marks, blanked; the words that stand for them in public stay. */
+function withoutSpans(text: string): string {
+  if (!mayHoldSpans(text)) return text;
+  let out = text;
+  for (const { start, end, from, instead } of readSpans(text).spans) {
+    const blank = '\0'.repeat(end - start);
+    const shown = instead === undefined ? -1 : text.slice(start, from).indexOf(instead);
+    const kept =
+      instead && shown >= 0 ? blank.slice(0, shown) + instead + blank.slice(shown + instead.length) : blank;
+    out = out.slice(0, start) + kept + out.slice(end);
+  }
+  return out;
+}
+
+/** Links to the page of someone withheld. */
+function linksTo(text: string, { people }: Withheld): { start: number; who: string }[] {
+  if (!text.includes('people/') && !text.includes('<')) return [];
+  return [...withoutSpans(text).matchAll(/(?:people\/|\b(?:id|person|of)=["'])([a-z0-9][a-z0-9-]*)/g)]
+    .filter(([, id]) => people.has(id!))
+    .map((found) => ({ start: found.index, who: found[1]! }));
 }
 
 const authors = new Set<string>(cslNameVariables);
 
-/** An error for each place where an author's own words name someone withheld. */
-export function livingNamed(corpus: Corpus, withheld: ReadonlySet<string>): Finding[] {
-  const names = tellingNames(corpus, withheld);
-  if (names.size === 0) return [];
-  const findings: Finding[] = [];
-  const report = (at: { file: string; line: number; column: number }, who: string) =>
-    findings.push({
-      severity: 'error',
-      rule: 'living-are-not-named',
-      ...at,
-      message: `This names ${corpus.people.get(who)!.name}, who is living or presumed to be, and the site is public.`,
-      help: `Say “a living relative” instead; or, if they have died, give people/${who} a died date; or publish for the family only (audience: family).`,
-    });
-  const inText = nameFinder(names);
-  const inValues = (
-    entry: EntryKey,
-    value: unknown,
-    path: ValuePath,
-    skip: (path: ValuePath) => boolean,
-  ): void => {
-    if (skip(path)) return;
-    if (typeof value === 'string')
-      for (const { who } of inText(value)) report(corpus.locate(entry, path), who);
-    else if (Array.isArray(value)) value.forEach((item, i) => inValues(entry, item, [...path, i], skip));
-    else if (value && typeof value === 'object')
-      for (const [key, item] of Object.entries(value))
-        if (key !== 'body') inValues(entry, item, [...path, key], skip);
-  };
-  const inBody = (entry: EntryKey, body: string) => {
-    for (const { offset, who } of inText(body)) report(corpus.locateInBody(entry, offset), who);
-  };
-
-  for (const c of corpus.cases.values()) {
-    inValues(`case:${c.id}`, c, [], () => false);
-    inBody(`case:${c.id}`, c.body);
-  }
-  const { owner } = kinOf(corpus);
-  for (const record of corpus.records.values()) {
-    // Authors are published as the citation has them; the mentions of the living are withheld as a whole.
-    inValues(
-      `record:${record.id}`,
-      record,
-      [],
-      (path) =>
-        (path[0] === 'cite' && authors.has(String(path[1]))) ||
-        (path[0] === 'mentions' &&
-          typeof path[1] === 'number' &&
-          withheld.has(owner(`${record.id}#${record.mentions[path[1]]!.id}`) ?? '')),
-    );
-    inBody(`record:${record.id}`, record.body);
-  }
-  for (const person of corpus.people.values()) {
-    if (withheld.has(person.id)) continue;
-    // Somebody’s own name names nobody else, though it hold another’s.
-    inValues(`person:${person.id}`, person, [], (path) => path[0] === 'name');
-    inBody(`person:${person.id}`, person.body);
-  }
-  for (const search of corpus.searches.values()) inValues(`search:${search.id}`, search, [], () => false);
-  for (const place of corpus.places.values())
-    if (!place.builtIn) inValues(`place:${place.id}`, place, [], () => false);
-  // Whoever signs a review names themselves.
-  for (const review of corpus.reviews)
-    inValues(
-      `review:${review.id}`,
-      review,
-      [],
-      ([key]) => !['points', 'comment', undefined].includes(key as string),
-    );
-  for (const { case: ofCase, index, reply } of corpus.replies)
-    inValues(`replies:${ofCase}/replies`, reply, ['replies', index, 'reply'], () => false);
-  inValues('site:site', corpus.site, [], (path) => path[0] === 'contact');
-  return findings;
-}
-
-/** Finds names in a text: where each stands as whole words, and whose it is. Offsets are those of the text itself. */
-export type NameFinder = (text: string) => { offset: number; who: string }[];
-
 /**
- * A finder of folded names. They are looked up by their first two words, so that the work grows with the text and not
- * with the number of names: a family of many thousands has as many that tell.
+ * Every text of the content that a site can show: of the entries in `shown`, and of records without the mentions in
+ * `withheld`. References are not among them: whom they name is withheld by itself, and ids are looked at where they are
+ * given.
  */
-export function nameFinder(names: ReadonlyMap<string, string>): NameFinder {
-  const byStart = new Map<string, { name: string; who: string; pattern?: RegExp }[]>();
-  for (const [name, who] of names) gather(byStart, wordsOf(name).slice(0, 2).join(' '), { name, who });
-  return (text) => {
-    const words = wordsOf(text);
-    const starts = new Set(words.flatMap((word, i) => [word, `${word} ${words[i + 1] ?? ''}`]));
-    const found: { offset: number; who: string }[] = [];
-    for (const start of starts)
-      for (const candidate of byStart.get(start) ?? []) {
-        candidate.pattern ??= wholeWords(candidate.name);
-        for (const { index } of text.matchAll(candidate.pattern))
-          found.push({ offset: index, who: candidate.who });
-      }
-    return found;
+function eachText(corpus: Corpus, shown: Facts, withheld: Withheld | undefined, take: TakeText): void {
+  const entry = (kind: EntryKind, id: string, value: object, skip: Skip = () => false) => {
+    const key: EntryKey = `${kind}:${id}`;
+    textsIn(corpus, key, value, [], referencesOf(kind), skip, take);
+    if ('body' in value && typeof value.body === 'string' && value.body !== '')
+      take(value.body, false, (offset) => corpus.locateInBody(key, offset));
   };
+  entry('site', 'site', corpus.site);
+  for (const c of corpus.cases.values()) if (shown.cases.has(c.id)) entry('case', c.id, c);
+  for (const record of corpus.records.values())
+    if (shown.records.has(record.id))
+      entry('record', record.id, record, (path) => {
+        // Authors are published as the citation has them; the mentions of the living are withheld as a whole.
+        const [head, second, third] = path;
+        if (head === 'cite') return path.length === 2 && authors.has(String(second));
+        return (
+          head === 'mentions' &&
+          withheld !== undefined &&
+          path.length === 3 &&
+          third !== 'id' &&
+          isWithheldMention(withheld, `${record.id}#${record.mentions[second as number]!.id}`)
+        );
+      });
+  for (const person of corpus.people.values())
+    if (shown.people.has(person.id)) entry('person', person.id, person);
+  for (const search of corpus.searches.values())
+    if (shown.searches.has(search.id)) entry('search', search.id, search);
+  for (const place of corpus.places.values()) if (!place.builtIn) entry('place', place.id, place);
+  for (const series of corpus.series.values()) if (!series.builtIn) entry('series', series.id, series);
+  const reviews = new Set(shown.reviews.map((review) => review.id));
+  for (const review of corpus.reviews)
+    // Whoever signs a review names themselves; what it rested on is never shown as it stands.
+    if (reviews.has(review.id))
+      entry('review', review.id, review, ([key]) => key === 'reviewer' || key === 'rests' || key === 'id');
+  for (const { case: ofCase, index, reply } of shown.replies)
+    take(reply, false, () => corpus.locate(`replies:${ofCase}/replies`, ['replies', index, 'reply']));
+  for (const file of nameLists(corpus)) wholeFile(file, corpus.source(file), take);
+  if (corpus.citationStyle) wholeFile(corpus.citationStyle.file, corpus.citationStyle.text, take);
 }
 
-function wordsOf(text: string): string[] {
-  return fold(text).match(/[\p{L}\p{N}]+/gu) ?? [];
+/** The lists of names that the content has. */
+function nameLists(corpus: Corpus): string[] {
+  if (corpus.nameCounts.length === 0) return [];
+  try {
+    return readdirSync(join(corpus.root, 'names'))
+      .filter((file) => file.endsWith('.csv'))
+      .sort()
+      .map((file) => `names/${file}`);
+  } catch {
+    return [];
+  }
 }
 
-function wholeWords(name: string): RegExp {
-  const escaped = name.split(' ').map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
-  return new RegExp(`(?<![\\p{L}\\p{N}])${escaped.join('\\s+')}(?![\\p{L}\\p{N}])`, 'giu');
+function wholeFile(file: string, text: string, take: TakeText): void {
+  take(text, false, (offset) => {
+    const before = text.slice(0, offset).split('\n');
+    return { file, line: before.length, column: [...before.at(-1)!].length + 1 };
+  });
+}
+
+/** Keys of mappings that authors name themselves. */
+const ownKeys = new Set<string | number>(['informants', 'says']);
+/** Values that become part of an address or a file name. */
+const idKeys = new Set<string | number>(['id', 'file', 'volume', 'partOf', 'address']);
+
+type Skip = (path: readonly (string | number)[]) => boolean;
+
+/** The texts within a value; `path` is one list that follows the walk. */
+function textsIn(
+  corpus: Corpus,
+  entry: EntryKey,
+  value: unknown,
+  path: (string | number)[],
+  isReference: Skip,
+  skip: Skip,
+  take: TakeText,
+): void {
+  if (typeof value === 'string') {
+    if (value !== '')
+      take(value, idKeys.has(path.at(-1)!), () =>
+        isReference(path) ? undefined : corpus.locate(entry, [...path]),
+      );
+  } else if (value !== null && typeof value === 'object') {
+    const namesKeys = path.length > 0 && ownKeys.has(path.at(-1)!);
+    const inside = Array.isArray(value) ? value.entries() : Object.entries(value);
+    for (const [key, item] of inside) {
+      if (key === 'body' && path.length === 0) continue;
+      path.push(key);
+      if (!skip(path)) {
+        if (namesKeys) take(String(key), true, () => corpus.locate(entry, [...path], { key: true }));
+        textsIn(corpus, entry, item, path, isReference, skip, take);
+      }
+      path.pop();
+    }
+  }
+}
+
+/** Whether any file of the content has a mark of a span; quick. */
+export function hasSpans(corpus: Corpus): boolean {
+  const files = new Set<string>();
+  const add = (kind: EntryKind, ids: Iterable<string>) => {
+    for (const id of ids) {
+      const file = corpus.fileOf(`${kind}:${id}`);
+      if (file !== undefined) files.add(file);
+    }
+  };
+  add('site', ['site']);
+  add('case', corpus.cases.keys());
+  add('record', corpus.records.keys());
+  add('person', corpus.people.keys());
+  add('place', corpus.places.keys());
+  add('series', corpus.series.keys());
+  add('search', corpus.searches.keys());
+  add(
+    'review',
+    corpus.reviews.map((review) => review.id),
+  );
+  for (const file of nameLists(corpus)) files.add(file);
+  return [...files].some((file) => mayHoldSpans(corpus.source(file)));
+}
+
+/** Whether the value at a path of an entry is a reference to something. */
+function referencesOf(kind: EntryKind): Skip {
+  const patterns = references.get(kind) ?? [];
+  return (path) =>
+    patterns.some(({ steps }) => {
+      let at = 0;
+      for (const step of steps) {
+        if (step === '{}') return false;
+        if (step === '[]') {
+          if (typeof path[at] === 'number') at++;
+        } else if (step === '*' || step === path[at]) at++;
+        else return false;
+      }
+      return at === path.length;
+    });
 }

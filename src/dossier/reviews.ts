@@ -5,12 +5,12 @@ import { quoted } from '../corpus/finding.ts';
 import { nearest } from '../corpus/suggestions.ts';
 import { rules, type RuleId } from '../catalogue/rules.ts';
 import type { Case } from '../model/case.ts';
+import { mentionAt, type Facts } from '../model/facts.ts';
 import type { Finding, ValuePath } from '../model/finding.ts';
 import type { Rests, Review } from '../model/review.ts';
-import { kinOf } from '../reasoning/kin.ts';
 import type { CaseResult } from '../reasoning/types.ts';
 import { answerable } from './claims.ts';
-import { digestOf, digestOfParts, type CaseDigest } from './digest.ts';
+import { digestOfParts, type CaseDigest } from './digest.ts';
 
 /** One thing a case rests on, or rested on, that is not as it was when a review was made. */
 export interface Change {
@@ -55,50 +55,51 @@ function own(map: Readonly<Record<string, string>>, id: string): string | undefi
   return Object.hasOwn(map, id) ? map[id] : undefined;
 }
 
-const nobody: ReadonlySet<string> = new Set();
-
 /**
- * How every review of a case stands to it. A review may have been made on the public site or on the one for the
- * family, which shows the living as well; either is the case as it is. What concerns anyone withheld is not told.
+ * How every review of a case stands to it. `digest` is that of the case as this site shows it; a review may have been
+ * made on the site for the other audience, which shows the living or does not, and whose digest is worked out when it is
+ * asked for: either is the case as it is. What concerns anything that `shown` leaves out is not told.
  */
 export function reviewsOf(
   corpus: Corpus,
   c: Case,
   digest: CaseDigest,
-  living: ReadonlySet<string>,
-  withheld: ReadonlySet<string>,
+  { shown, elsewhere }: { shown: Facts; elsewhere: () => CaseDigest },
 ): Map<string, ReviewStatus> {
   const found = new Map<string, ReviewStatus>();
-  let other: CaseDigest | undefined;
-  const elsewhere = () => (other ??= digestOf(corpus, c, withheld === living ? nobody : living));
   for (const review of corpus.reviews) {
     if (review.case !== c.id) continue;
-    const current =
-      review.digest === digest.whole || (living.size > 0 && review.digest === elsewhere().whole);
-    if (current) {
-      found.set(review.id, { current, changes: [] });
+    if (review.digest === digest.whole || review.digest === elsewhere().whole) {
+      found.set(review.id, { current: true, changes: [] });
       continue;
     }
     const { rests } = review;
-    const ways =
-      rests === undefined
-        ? []
-        : [digest, ...(living.size > 0 ? [elsewhere()] : [])].map(({ parts }) =>
-            changesBetween(rests, parts),
-          );
+    const ways = rests ? [digest, elsewhere()].map(({ parts }) => changesBetween(rests, parts)) : [];
     const [fewest] = ways.sort((a, b) => a.length - b.length);
-    found.set(review.id, { current, changes: fewest ? fewest.filter(tellable(corpus, withheld)) : null });
+    found.set(review.id, {
+      current: false,
+      changes: fewest ? fewest.filter((change) => isTellable(corpus, shown, change)) : null,
+    });
   }
   return found;
 }
 
-/** Whoever is withheld is not named, nor anybody who is in the content no more: that may be why they are not. */
-function tellable(corpus: Corpus, withheld: ReadonlySet<string>): (change: Change) => boolean {
-  const { owner } = kinOf(corpus);
-  return ({ kind, id }) => {
-    if (kind === 'people') return corpus.people.has(id) && !withheld.has(id);
-    return kind !== 'mentions' || !withheld.has(owner(id) ?? '');
-  };
+/**
+ * What this site leaves out is not named, nor anybody who is in the content no more: that may be why they are not.
+ */
+function isTellable(corpus: Corpus, shown: Facts, { kind, id }: Change): boolean {
+  switch (kind) {
+    case 'people':
+      return shown.people.has(id);
+    case 'records':
+      return shown.records.has(id) || !corpus.records.has(id);
+    case 'searches':
+      return shown.searches.has(id) || !corpus.searches.has(id);
+    case 'mentions':
+      return mentionAt(shown, id) !== undefined || mentionAt(corpus, id) === undefined;
+    default:
+      return true;
+  }
 }
 
 /** What is wrong with the reviews of a case, and which of their questions wait for an answer. */

@@ -1,80 +1,113 @@
 /**
- * Who is presumed living. A person is presumed living unless a death or burial, or a birth, dated mention, parenthood
- * or marriage that puts the birth more than `livingYears` ago, says otherwise: when in doubt, living. The cut-off of
- * 110 years is the trade's usual one (*common practice*).
+ * Who is presumed living. A person is presumed living unless a death or burial, or something that puts the birth more
+ * than `livingYears` ago, says otherwise: when in doubt, living. The cut-off of 110 years where nothing else is known
+ * is the trade’s usual one (*common practice, from memory*); archives take a span of 100 for closing records.
+ *
+ * Each statement bounds the birth by itself and the earliest bound decides, so that saying less never makes anybody
+ * count as dead; nothing but the day they were born bounds anybody, so that a later today never makes anybody live
+ * again. What is not certain is widened toward the later birth. How a bound follows from a statement, and from the
+ * bounds of relatives, stands in `latest-birth.ts`.
+ *
+ * A mention that belongs to nobody is judged in the same way: on a record of last year it may well name somebody alive.
  */
 import { addYears } from '../model/days.ts';
 import { daySpan } from '../model/edtf.ts';
 import { mentionAt, type Facts } from '../model/facts.ts';
-import { birthSpan } from './ages.ts';
-import { once } from './once.ts';
-import { gather } from '../model/multimap.ts';
+import type { Mention } from '../model/record.ts';
+import { latestBirths, type Bound } from './latest-birth.ts';
+import { kinOf } from './kin.ts';
 
-/** Nobody is taken to have become a parent, or to have married, younger than this; a low number errs toward living. */
-const youngest = 12;
+/** Why somebody counts as dead or living. */
+export type LivingFact =
+  /** The author says so in the person’s entry. */
+  | { kind: 'said' }
+  /** The person’s entry tells of the death. */
+  | { kind: 'died'; date: string | undefined }
+  /** A record tells of it: of the death or burial, or that they had died. */
+  | { kind: 'end'; ref: string; what: string; date: string | undefined }
+  /** The latest day on which they can have been born decides. */
+  | { kind: 'born-by'; bound: Bound }
+  /** Nothing says when they lived. */
+  | { kind: 'nothing' };
 
-/** Events after which a person is dead. */
-const ends = new Set(['death', 'burial', 'funeral', 'probate', 'cremation', 'inquest']);
+export interface Presumption {
+  living: boolean;
+  because: LivingFact;
+  /** The last day (a day number) on which they count as living by what is known now; `null` where none can be told. */
+  until: number | null;
+}
+
+/** Events of a mention’s own after which they are dead. */
+const ends = new Set(['death', 'burial', 'interment', 'cremation']);
+/** Events after a death that concern the heirs and witnesses as well. */
+const afterEnds = new Set(['probate', 'inquest', 'funeral']);
+/** What the dead are called in such records (*common practice*). */
+const theDead = new Set([
+  'deceased',
+  'the deceased',
+  'decedent',
+  'testator',
+  'testatrix',
+  'intestate',
+  'dead',
+  'buried',
+]);
+
+/** Whether a person or a mention of nobody’s (`record#mention`) is presumed living on a day (a day number), and why. */
+export function presumptionOf(facts: Facts, who: string, today: number): Presumption {
+  const person = facts.people.get(who);
+  if (person?.living !== undefined) return { living: person.living, because: { kind: 'said' }, until: null };
+  const death = deathOf(facts, who, today);
+  if (death) return { living: false, because: death, until: null };
+  const bound = latestBirths(facts).get(who);
+  if (!bound) return { living: true, because: { kind: 'nothing' }, until: null };
+  const until = addYears(bound.day, facts.site.livingYears);
+  return { living: until >= today, because: { kind: 'born-by', bound }, until };
+}
 
 /** The ids of everyone living or presumed so on a day (a day number). */
 export function livingPeople(facts: Facts, today: number): Set<string> {
+  return new Set([...facts.people.keys()].filter((id) => presumptionOf(facts, id, today).living));
+}
+
+/** The mentions that belong to nobody and may name somebody living on a day, as `record#mention`. */
+export function livingMentions(facts: Facts, today: number): Set<string> {
+  const { owner } = kinOf(facts);
   const living = new Set<string>();
-  for (const person of facts.people.values()) {
-    if (person.living ?? presumed(facts, person.id, today)) living.add(person.id);
-  }
+  for (const record of facts.records.values())
+    for (const { id } of record.mentions) {
+      const ref = `${record.id}#${id}`;
+      if (owner(ref) === undefined && presumptionOf(facts, ref, today).living) living.add(ref);
+    }
   return living;
 }
 
-function presumed(facts: Facts, id: string, today: number): boolean {
-  const person = facts.people.get(id)!;
-  if (person.died && (person.died.date !== undefined || person.died.place !== undefined)) return false;
-  for (const ref of person.mentions) {
-    const event = mentionAt(facts, ref)?.mention.event;
-    if (event && ends.has(event.kind) && event.date !== undefined) return false;
+function deathOf(facts: Facts, who: string, today: number): LivingFact | undefined {
+  const person = facts.people.get(who);
+  const died = person?.died;
+  if (died && (died.date !== undefined || died.place !== undefined) && hasBegun(died.date, today))
+    return { kind: 'died', date: died.date };
+  for (const ref of person?.mentions ?? (who.includes('#') ? [who] : [])) {
+    const at = mentionAt(facts, ref);
+    const end = at && endOf(at.mention);
+    if (!end) continue;
+    const date = at.mention.event?.date ?? at.record.made;
+    if (hasBegun(date, today)) return { kind: 'end', ref, what: end, date };
   }
-  const latest = latestBirth(facts)(id);
-  return latest === null || addYears(latest, facts.site.livingYears) >= today;
+  return undefined;
 }
 
-/** The latest day a person can have been born on, or `null` when nothing says. */
-const latestBirth = once((facts: Facts) => {
-  const children = new Map<string, string[]>();
-  const marriages = new Map<string, string[]>();
-  for (const person of facts.people.values()) {
-    for (const { person: parent } of person.parents) gather(children, parent, person.id);
-    for (const { person: spouse, married } of person.spouses) {
-      if (married === undefined) continue;
-      for (const one of [person.id, spouse]) gather(marriages, one, married);
-    }
-  }
-  const known = new Map<string, number | null>();
-  const bound = (id: string, path: ReadonlySet<string>): number | null => {
-    const done = known.get(id);
-    if (done !== undefined) return done;
-    const person = facts.people.get(id);
-    if (!person || path.has(id)) return null;
-    const bounds: (number | null)[] = [birthSpan(facts, id).last];
-    if (person.born?.date !== undefined) bounds.push(daySpan(person.born.date).last);
-    for (const ref of person.mentions) {
-      const at = mentionAt(facts, ref);
-      for (const date of [
-        at?.record.made,
-        at?.mention.event?.date,
-        at?.mention.immigrated,
-        at?.mention.voyage?.arrived,
-      ])
-        if (date !== undefined) bounds.push(daySpan(date).last);
-    }
-    for (const date of marriages.get(id) ?? []) bounds.push(younger(daySpan(date).last));
-    for (const child of children.get(id) ?? []) bounds.push(younger(bound(child, new Set(path).add(id))));
-    const given = bounds.filter((day) => day !== null);
-    const latest = given.length > 0 ? Math.min(...given) : null;
-    known.set(id, latest);
-    return latest;
-  };
-  return (id: string) => bound(id, new Set());
-});
+/** What of a mention says that it is of somebody dead. */
+function endOf({ event, role }: Mention): string | undefined {
+  const kind = event?.kind.toLowerCase();
+  if (kind !== undefined && ends.has(kind) && event!.date !== undefined) return kind;
+  const isTheDead = role !== undefined && theDead.has(role.trim().toLowerCase());
+  if (!isTheDead) return undefined;
+  return kind !== undefined && afterEnds.has(kind) ? kind : role;
+}
 
-function younger(day: number | null): number | null {
-  return day === null ? null : addYears(day, -youngest);
+/** A death that lies ahead has not happened, whoever wrote it down. */
+function hasBegun(date: string | undefined, today: number): boolean {
+  const first = date === undefined ? null : daySpan(date).first;
+  return first === null || first <= today;
 }

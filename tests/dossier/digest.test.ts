@@ -6,10 +6,9 @@ import { loadCorpus } from '../../src/corpus/load.ts';
 import { digestOf, digestOfParts } from '../../src/dossier/digest.ts';
 import { restsOn } from '../../src/dossier/rests-on.ts';
 import { changesBetween } from '../../src/dossier/reviews.ts';
+import { withoutLiving } from '../../src/dossier/withhold.ts';
 import type { Facts } from '../../src/model/facts.ts';
 import { goodContent, withContent } from '../corpus/content.ts';
-
-const nobody = new Set<string>();
 
 /** A small folder whose every value matters to one case, letters that have two forms among them. */
 const content: Record<string, string> = {
@@ -76,7 +75,7 @@ const digestIn = (files: Record<string, string>) =>
     const corpus = loadCorpus(dir);
     const errors = corpus.findings.filter(({ severity }) => severity === 'error');
     expect(errors).toEqual([]);
-    return digestOf(corpus, corpus.cases.get('phelan')!, nobody);
+    return digestOf(corpus, corpus.cases.get('phelan')!);
   });
 
 /** Ways to write the same: the YAML of a file, and the text of the whole file. */
@@ -200,7 +199,7 @@ function changedAt(value: unknown, [step, ...rest]: (string | number)[]): unknow
 describe('any change of what is said, in the demonstration', () => {
   const facts = loadCorpus(resolve(import.meta.dirname, '../../content'));
   const c = facts.cases.get('kirwan-templeyvrick')!;
-  const before = digestOf(facts, c, nobody);
+  const before = digestOf(facts, c);
   const footing = restsOn(facts, c);
   const entries = (['records', 'people', 'places', 'searches'] as const).flatMap((kind) =>
     footing[kind].flatMap((id) => (facts[kind].has(id) ? [{ kind, id }] : [])),
@@ -217,7 +216,7 @@ describe('any change of what is said, in the demonstration', () => {
     fc.assert(
       fc.property(anywhere, ({ kind, id, path }) => {
         const map = new Map<string, unknown>(facts[kind]).set(id, changedAt(facts[kind].get(id), path));
-        const after = digestOf({ ...facts, [kind]: map } as Facts, c, nobody);
+        const after = digestOf({ ...facts, [kind]: map } as Facts, c);
         expect(after.whole).not.toBe(before.whole);
         const ofMention = kind === 'records' && path[0] === 'mentions' && path[2] !== 'id';
         const mention = ofMention && facts.records.get(id)!.mentions[path[1] as number]!.id;
@@ -236,7 +235,7 @@ describe('any change of what is said, in the demonstration', () => {
     const said = paths(c).filter(([key]) => !['id', 'published', 'changes'].includes(String(key)));
     const looked = (path: (string | number)[]) => {
       const other = changedAt(c, path) as typeof c;
-      const after = digestOf({ ...facts, cases: new Map(facts.cases).set(c.id, other) }, other, nobody);
+      const after = digestOf({ ...facts, cases: new Map(facts.cases).set(c.id, other) }, other);
       expect(after.whole, path.join('.')).not.toBe(before.whole);
       const own = changesBetween(before.parts, after.parts).filter(
         ({ kind }) => kind === 'case' || kind === 'evidence',
@@ -256,7 +255,7 @@ describe('any change of what is said, in the demonstration', () => {
     }));
     const long = { ...record, mentions: [...record.mentions, ...crowd] };
     const of = (mentions: typeof long.mentions) =>
-      digestOf({ ...facts, records: new Map(facts.records).set(id!, { ...long, mentions }) }, c, nobody);
+      digestOf({ ...facts, records: new Map(facts.records).set(id!, { ...long, mentions }) }, c);
     const known = of(long.mentions);
     expect(Object.keys(known.parts.mentions)).not.toContain(`${id}#x7`);
     const after = of(long.mentions.map((one) => (one.id === 'x7' ? { ...one, name: 'Other' } : one)));
@@ -271,12 +270,21 @@ test('whoever is withheld leaves no trace in a digest', () => {
   withContent(content, (dir) => {
     const facts = loadCorpus(dir);
     const c = facts.cases.get('phelan')!;
-    const withheld = new Set(['johanna-kirwan']);
-    const before = digestOf(facts, c, withheld);
+    const words = { someone: 'a living person', oneOfSeveral: 'one of several people' };
+    const shownOf = (some: Facts) =>
+      withoutLiving(
+        some,
+        {
+          people: new Set(['johanna-kirwan']),
+          mentions: new Set(some.people.get('johanna-kirwan')!.mentions),
+        },
+        words,
+      );
+    const before = digestOf(shownOf(facts), c);
     expect(JSON.stringify(before.parts)).not.toContain('johanna');
     const people = new Map(facts.people);
     people.set('johanna-kirwan', { ...people.get('johanna-kirwan')!, born: { date: '1999-04-05' } });
-    expect(digestOf({ ...facts, people }, c, withheld).whole).toBe(before.whole);
-    expect(digestOf({ ...facts, people }, c, nobody).whole).not.toBe(digestOf(facts, c, nobody).whole);
+    expect(digestOf(shownOf({ ...facts, people }), c).whole).toBe(before.whole);
+    expect(digestOf({ ...facts, people }, c).whole).not.toBe(digestOf(facts, c).whole);
   });
 });

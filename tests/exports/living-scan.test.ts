@@ -1,19 +1,18 @@
 import { describe, expect, test } from 'vitest';
+import { nameForms } from '../../src/dossier/living-forms.ts';
 import { livingScan, plainText } from '../../src/exports/site/living-scan.ts';
 import { relinkFrom } from '../../src/exports/site/links.ts';
 import { preparePage, wordsOfPath } from '../../src/exports/site/page.ts';
 
 const scan = livingScan(
-  new Map([
-    ['mary phelan', 'niece'],
-    ['anne-marie o’brien', 'cousin'],
-    ['bjørn ødegård', 'grandson'],
-  ]),
+  Object.entries({ niece: 'Mary Phelan', cousin: 'Anne-Marie O’Brien', grandson: 'Bjørn Ødegård' }).flatMap(
+    ([who, name]) => nameForms(name).map((form) => ({ ...form, who })),
+  ),
 )!;
-const ofPage = (html: string) => scan(preparePage(html, relinkFrom('index.html'), { readText: true }).text);
+const ofPage = (html: string) =>
+  scan(preparePage(html, relinkFrom('index.html'), { readText: true }).text)?.who;
 
-test('there is nothing to scan for when nobody is withheld', () =>
-  expect(livingScan(new Map())).toBeUndefined());
+test('there is nothing to scan for when nobody is withheld', () => expect(livingScan([])).toBeUndefined());
 
 describe('a name is found', () => {
   test.each([
@@ -33,11 +32,12 @@ describe('a name is found', () => {
     ['<svg><text>Mary <tspan>Phelan</tspan></text></svg>', 'niece'],
   ])('%s', (html, person) => expect(ofPage(html)).toBe(person));
 
-  test('in the path of a file', () => expect(scan(wordsOfPath('people/mary-phelan.html'))).toBe('niece'));
+  test('in the path of a file', () =>
+    expect(scan(wordsOfPath('people/mary-phelan.html'))?.who).toBe('niece'));
   test('in escaped text', () => {
-    expect(scan(plainText('{"name":"Mary\\u0020Phelan"}'))).toBe('niece');
-    expect(scan(plainText('<name>&#x4d;ary Phelan</name>'))).toBe('niece');
-    expect(scan(plainText('NAME Mary Phelan\n'))).toBe('niece');
+    expect(scan(plainText('{"name":"Mary\\u0020Phelan"}'))?.who).toBe('niece');
+    expect(scan(plainText('<name>&#x4d;ary Phelan</name>'))?.who).toBe('niece');
+    expect(scan(plainText('NAME Mary Phelan\n'))?.who).toBe('niece');
   });
 });
 

@@ -6,6 +6,7 @@ import sharp from 'sharp';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { MediaView } from '../../src/dossier/types.ts';
 import type { Manifest } from '../../src/exports/site/manifest.ts';
+import { dayForms, nameForms } from '../../src/dossier/living-forms.ts';
 import { writeSite, type SiteParts } from '../../src/exports/site/write.ts';
 
 const policy = `<meta http-equiv="Content-Security-Policy" content="default-src 'none'">`;
@@ -40,7 +41,7 @@ const parts = (more: Partial<SiteParts> = {}): SiteParts => ({
   images: () => [],
   mediaFolder: join(root, 'media'),
   imageCache: join(root, 'cache'),
-  names: new Map(),
+  tellings: [],
   base: '/family/',
   ...more,
 });
@@ -81,24 +82,42 @@ test('a site is its pages with relative links, its images in two sizes, and the 
 });
 
 describe('nothing goes out that names someone withheld', () => {
-  const names = new Map([['mary phelan', 'niece-of-maurice']]);
+  const tellings = [...nameForms('Mary Phelan'), ...dayForms('1961-04-09')].map((form) => ({
+    ...form,
+    who: 'niece-of-maurice',
+  }));
   test.each([
     ['records/x.html', '<p>as Mary&#32;Phelan told it</p>'],
     ['people/mary-phelan.html', '<p>x</p>'],
     ['search.json', '{"t":"Mary\\u0020Phelan"}'],
     ['map.svg', '<svg><text>Mary Phelan</text></svg>'],
+    ['feed.xml', '<item><title>Phelan, M&#x61;ry</title></item>'],
+    ['sources.bib', 'author = {Phelan, Mary},'],
+    ['records/y.html', '<p>born on the 9th of April 1961</p>'],
+    ['records/z.html', '<time datetime="1961-04-09">spring</time>'],
   ])('in %s', async (path, text) => {
     rendered({ 'index.html': '<p>x</p>', [path]: text });
-    await expect(write({ names })).rejects.toThrow(
-      `The page ${path} would name someone living: the person niece-of-maurice.`,
+    await expect(write({ tellings })).rejects.toThrow(
+      new RegExp(
+        `^${path.replaceAll('.', '\\.')} would tell of someone living, .*the person niece-of-maurice\\.`,
+      ),
     );
     expect(existsSync(join(root, 'site/whence.json'))).toBe(false);
+  });
+  test('in what stands beside the pixels of a picture', async () => {
+    rendered({ 'index.html': '<p>x</p>' });
+    const bytes = await sharp({ create: { width: 9, height: 9, channels: 3, background: '#887766' } })
+      .withExif({ IFD0: { Artist: 'Mary Phelan' } })
+      .jpeg()
+      .toBuffer();
+    writeFileSync(join(root, 'assets/face.jpg'), bytes);
+    await expect(write({ tellings })).rejects.toThrow('face.jpg would tell of someone living, by name');
   });
   test('in the name of an image', async () => {
     writeFileSync(join(root, 'media/mary-phelan.jpg'), readFileSync(join(root, 'media/b c.png')));
     await expect(
       write({
-        names,
+        tellings,
         images: () => [
           { ...image, src: '/media/mary-phelan.jpg', file: join(root, 'media/mary-phelan.jpg') },
         ],

@@ -44,6 +44,22 @@ export const proseRules = {
     title: 'Prose for the public names nobody who is presumed living.',
     severity: 'error',
     why: 'Nothing of a living person leaves the content folder in a public build.',
-    mend: 'Leave the name out, record the death that is known, or build the site for the family.',
+    mend: 'Leave the name out, mark the words with [living]…[/living], record the death that is known, or build the site for the family.',
+    example: {
+      wrong: 'told by Nora Quillinan in 2019',
+      right: 'told by [living=her granddaughter]Nora Quillinan[/living] in 2019',
+    },
+  },
+  'living-spans-close': {
+    title: 'Every [living] span is closed, and none stands in another.',
+    severity: 'error',
+    why: 'What lies between the marks is left out of a public site; where they do not match, nobody can say what that is.',
+    mend: 'Close each [living] with [/living] before the next begins. Brackets that belong to the text are written \\[living].',
+  },
+  'nobodys-mention-may-be-living': {
+    title: 'Mentions of nobody’s are of people long dead.',
+    severity: 'hint',
+    why: 'A mention that belongs to nobody may be of somebody living if its record is of late years, or of no known date. A public site leaves it out, with the images of the record, because the living are not told by a name alone.',
+    mend: 'Date the record, give the mention to a person, or say what is known of them: an age, a birth date, role: deceased.',
   },
 } as const satisfies RuleGroup;

@@ -11,11 +11,14 @@ import { makeAhead } from '../../dossier/ahead.ts';
 import { currentDossier, provideDossier } from '../../dossier/current.ts';
 import { examine } from '../../dossier/examine.ts';
 import { ownKept } from '../../dossier/kept.ts';
-import { namesToKeepOut } from '../../dossier/living-named.ts';
+import { likelySources } from '../../dossier/living-named.ts';
+import { lookFor } from '../../dossier/living-look.ts';
+import { tellingsToKeepOut } from '../../dossier/living-tellings.ts';
 import { filesBeside } from '../../exports/site/beside.ts';
 import { searchFiles } from '../../exports/site/search-files.ts';
 import { pagePrograms } from '../../exports/site/programs.ts';
 import { renderPages } from '../../exports/site/render.ts';
+import { MustNotPublish, TellsOfLiving } from '../../exports/site/problems.ts';
 import { writeSite } from '../../exports/site/write.ts';
 import { writePortable } from '../../exports/zip/portable.ts';
 import { findingsText, tally } from '../report/findings.ts';
@@ -55,7 +58,7 @@ await exitWith(async () => {
   const kept = ownKept();
   const ahead = makeAhead(corpus, kept);
   const examination = examine(corpus, today);
-  const { findings, ok, living } = examination;
+  const { findings, ok, withheld } = examination;
   progress.clear();
   if (findings.length > 0)
     process.stdout.write(`${findingsText(corpus, findings, paintFor(process.stdout))}\n`);
@@ -78,6 +81,16 @@ await exitWith(async () => {
   const assets = join(work, 'assets');
   const site = join(work, 'site');
   mkdirSync(site);
+  const tellings = tellingsToKeepOut(corpus, withheld);
+  const withSources = (leak: TellsOfLiving): MustNotPublish => {
+    const sources = likelySources(corpus, examination.shown, withheld, lookFor(tellings), leak.hit.who);
+    const places = sources.map(({ file, line }) => `${file}:${line}`).join(', ');
+    return new MustNotPublish(
+      places === ''
+        ? `${leak.message} No file of the content has these words as they stand, so the site itself may have put them together: please report it.`
+        : `${leak.message} The words may come from ${places}. Mark them there with [living]…[/living], or say “a living relative”; or, if they have died, say so in their entry.`,
+    );
+  };
   const manifest = await writeSite(
     {
       render: async (take) => {
@@ -93,12 +106,14 @@ await exitWith(async () => {
       },
       mediaFolder: join(corpus.root, 'media'),
       imageCache: join(projectRoot, 'node_modules', '.whence', 'images'),
-      names: namesToKeepOut(corpus, corpus.site.audience === 'family' ? new Set() : living),
+      tellings,
       base,
     },
     site,
     (what, done) => progress.say(what === 'pages' ? `${done} pages made …` : `${done} images made …`),
-  );
+  ).catch((error: unknown) => {
+    throw error instanceof TellsOfLiving ? withSources(error) : error;
+  });
   progress.clear();
   if (portable) {
     progress.say('Packing …');

@@ -1,8 +1,9 @@
 /** Content that may leave the house: checked as for a build, and looked over for anyone living. */
 import { loadCorpus } from '../../corpus/load.ts';
 import { examine, type Examination } from '../../dossier/examine.ts';
-import { namesToKeepOut } from '../../dossier/living-named.ts';
-import { livingScan } from '../../exports/site/living-scan.ts';
+import { tellingsToKeepOut } from '../../dossier/living-tellings.ts';
+import { livingScan, plainText } from '../../exports/site/living-scan.ts';
+import { demandNobody } from '../../exports/site/passed.ts';
 import { MustNotPublish } from '../../exports/site/problems.ts';
 
 export interface Publishable {
@@ -21,16 +22,12 @@ export function publishable(content: string, today: string): Publishable {
       `The content has ${errors.length === 1 ? 'an error' : `${errors.length} errors`}, and nothing was written: ${file}:${line}:${column}: ${message} Run npm run check for ${errors.length === 1 ? 'how to mend it' : 'all of them'}.`,
     );
   }
-  const { corpus, living } = examination;
-  const scan = livingScan(namesToKeepOut(corpus, corpus.site.audience === 'family' ? new Set() : living));
+  const { corpus, withheld } = examination;
+  const scan = livingScan(tellingsToKeepOut(corpus, withheld));
   return {
     examination,
     cleared: (text, what) => {
-      const person = scan?.(text);
-      if (person !== undefined)
-        throw new MustNotPublish(
-          `${what} would name ${person}, who is living or presumed to be; nothing was written. If they have died, give people/${person} a died date.`,
-        );
+      demandNobody(scan?.(plainText(text)), what);
       return text;
     },
   };

@@ -53,7 +53,7 @@ const fileKinds: Readonly<Record<string, FileKind>> = {
     title: 'Known reviewers',
     files: 'reviewers.yaml',
     schema: z.array(reviewerEntry),
-    kind: 'reviewers',
+    kind: 'reviewer',
   },
 };
 

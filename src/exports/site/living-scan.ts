@@ -1,54 +1,62 @@
 /**
- * The last look before a site goes out: no text of it may name anyone withheld as living. The check has already
- * looked at what the author wrote; this looks at what is about to be published, whatever it was made from.
+ * The last look before a site goes out: nothing of it may tell of anyone withheld as living, by name or by the day of
+ * birth. The check has already looked at what the author wrote; this looks at what is about to be published, whatever
+ * it was made from: every text, the path of every file, and what stands in pictures beside their pixels.
+ *
+ * Text is read as a reader’s program reads it: entities, escapes of JSON and scripts, percent-encoding, and what no
+ * reader sees taken out. Text that somebody encoded otherwise (base64, ciphers) is not decoded: the site makes none,
+ * and an author who writes it means to.
  */
-import { fold } from '../../dossier/living-named.ts';
-import { gather } from '../../model/multimap.ts';
+import { lookFor, type Hit, type Telling } from '../../dossier/living-look.ts';
+import { plainly } from '../../dossier/living-text.ts';
 
-/** Finds the id of someone withheld whom a text names, if it names any. `\0` in the text parts what stands apart. */
-export type LivingScan = (text: string) => string | undefined;
+/** Finds what a text tells of the withheld, if anything. `\0` in the text parts what stands apart. */
+export type LivingScan = (text: string, options?: { ids?: boolean }) => Hit | undefined;
+
+/** A scan for what tells of the withheld. `undefined` when there is nobody to look for. */
+export function livingScan(tellings: readonly Telling[]): LivingScan | undefined {
+  if (tellings.length === 0) return undefined;
+  const look = lookFor(tellings);
+  return (text, { ids = false } = {}) => look(text, { ids, first: true })[0];
+}
+
+/** The text of a file that isn’t a page, with what its format writes in another way read. */
+export function plainText(source: string): string {
+  return plainly(source);
+}
 
 /**
- * A scan for names, as `tellingNames` gives them: folded name → person id. A name counts as whole words only. `undefined`
- * when there is nobody to look for.
+ * What a picture says beside its pixels: the comments, camera data and titles of JPEG, PNG and WebP files, as text.
+ * Other files say nothing.
  */
-export function livingScan(names: ReadonlyMap<string, string>): LivingScan | undefined {
-  if (names.size === 0) return undefined;
-  const byFirstWord = new Map<string, { pattern: RegExp; person: string }[]>();
-  for (const [name, person] of names) {
-    const first = /[\p{L}\p{N}]+/u.exec(name);
-    if (!first) continue;
-    const escaped = name
-      .slice(first.index)
-      .split(' ')
-      .map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
-    const pattern = new RegExp(`${escaped.join('\\s+')}(?![\\p{L}\\p{N}])`, 'uy');
-    gather(byFirstWord, first[0], { pattern, person });
+export function wordsOfPicture(bytes: Buffer): string {
+  const said: Buffer[] = [];
+  if (bytes.length > 4 && bytes.readUInt16BE(0) === 0xffd8) {
+    for (let at = 2; at + 4 <= bytes.length && bytes[at] === 0xff;) {
+      const marker = bytes[at + 1]!;
+      if (marker === 0xda) break;
+      const length = bytes.readUInt16BE(at + 2);
+      if (marker === 0xfe || (marker >= 0xe0 && marker <= 0xef))
+        said.push(bytes.subarray(at + 4, at + 2 + length));
+      at += 2 + length;
+    }
+  } else if (bytes.length > 8 && bytes.readUInt32BE(0) === 0x89504e47) {
+    for (let at = 8; at + 12 <= bytes.length;) {
+      const length = bytes.readUInt32BE(at);
+      const kind = bytes.toString('latin1', at + 4, at + 8);
+      if (/^(?:tEXt|iTXt|zTXt|eXIf)$/.test(kind)) said.push(bytes.subarray(at + 8, at + 8 + length));
+      at += 12 + length;
+    }
+  } else if (bytes.toString('latin1', 0, 4) === 'RIFF') {
+    for (let at = 12; at + 8 <= bytes.length;) {
+      const length = bytes.readUInt32LE(at + 4);
+      if (/^(?:EXIF|XMP )$/.test(bytes.toString('latin1', at, at + 4)))
+        said.push(bytes.subarray(at + 8, at + 8 + length));
+      at += 8 + length + (length % 2);
+    }
   }
-  return (text) => {
-    const folded = fold(text);
-    const word = /[\p{L}\p{N}]+/gu;
-    for (let found = word.exec(folded); found; found = word.exec(folded))
-      for (const { pattern, person } of byFirstWord.get(found[0]) ?? []) {
-        pattern.lastIndex = found.index;
-        if (pattern.test(folded)) return person;
-      }
-    return undefined;
-  };
-}
-
-/** The text of a file that isn’t a page, with what its format writes in another way read: `&eacute;` no, `\u00e9` and `&#233;` yes. */
-export function plainText(source: string): string {
-  return source
-    .replaceAll(/\\u\{?([0-9a-f]{4,6})\}?/gi, (all, code: string) => character(all, parseInt(code, 16)))
-    .replaceAll(/&#x([0-9a-f]{1,6});/gi, (all, code: string) => character(all, parseInt(code, 16)))
-    .replaceAll(/&#(\d{1,7});/g, (all, code: string) => character(all, Number(code)))
-    .replaceAll(/&(amp|lt|gt|quot|apos|nbsp);/g, (_all, name: string) => named[name]!)
-    .replaceAll(/\\[nrt]/g, ' ');
-}
-
-const named: Record<string, string> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'", nbsp: ' ' };
-
-function character(all: string, code: number): string {
-  return code > 0 && code <= 0x10ffff ? String.fromCodePoint(code) : all;
+  // Camera data may be in any encoding of the time; the zeros between its strings part them.
+  return said
+    .flatMap((part) => [part.toString('utf8'), part.toString('latin1'), part.toString('utf16le')])
+    .join('\0');
 }

@@ -5,14 +5,15 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { filesUnder } from './files-under.ts';
 import { livingScan } from './living-scan.ts';
+import type { Hit, Telling } from '../../dossier/living-look.ts';
 import { pagesPassed } from './passed.ts';
-import { MustNotPublish } from './problems.ts';
+import { MustNotPublish, TellsOfLiving } from './problems.ts';
 
 /** What the thread works by. */
 export interface PageOrder {
   into: string;
   base: string;
-  names: ReadonlyMap<string, string>;
+  tellings: readonly Telling[];
 }
 
 /** Pages come some at a time. */
@@ -26,12 +27,14 @@ export type PageAnswer = { path: string; sha256: string } | PageProblem;
 export interface PageProblem {
   problem: string;
   mustNotPublish: boolean;
+  /** Where it would tell of someone living. */
+  tells?: { path: string; hit: Hit };
   stack: string | undefined;
 }
 
-const { into, base, names } = workerData as PageOrder;
+const { into, base, tellings } = workerData as PageOrder;
 const port = parentPort!;
-const scan = livingScan(names);
+const scan = livingScan(tellings);
 const files = filesUnder(into);
 const passed = pagesPassed(base, scan);
 
@@ -43,6 +46,11 @@ function written({ path, html }: PageToWrite): PageAnswer {
     return { path, sha256: files.writeNow(path, page) };
   } catch (error) {
     const { message, stack } = error as Error;
-    return { problem: message, mustNotPublish: error instanceof MustNotPublish, stack };
+    return {
+      problem: message,
+      mustNotPublish: error instanceof MustNotPublish,
+      ...(error instanceof TellsOfLiving ? { tells: { path: error.path, hit: error.hit } } : {}),
+      stack,
+    };
   }
 }

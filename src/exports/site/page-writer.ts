@@ -1,7 +1,7 @@
 /** Hands pages to the thread that writes them, and keeps what it answers. */
 import { Worker } from 'node:worker_threads';
 import type { PageAnswer, PageOrder, PageProblem, PageToWrite } from './page-thread.ts';
-import { MustNotPublish } from './problems.ts';
+import { MustNotPublish, TellsOfLiving } from './problems.ts';
 
 export interface PageWriter {
   /** Takes a page. The promise holds back whoever makes pages faster than they are written; throws what went wrong. */
@@ -74,7 +74,8 @@ export function pageWriter(order: PageOrder, most = 64): PageWriter {
   };
 }
 
-function problemOf({ problem, mustNotPublish, stack }: PageProblem): Error {
+function problemOf({ problem, mustNotPublish, tells, stack }: PageProblem): Error {
+  if (tells) return new TellsOfLiving(tells.path, tells.hit);
   if (mustNotPublish) return new MustNotPublish(problem);
   const error = new Error(problem);
   if (stack !== undefined) error.stack = stack;

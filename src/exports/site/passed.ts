@@ -1,23 +1,26 @@
 /** What may be published of a page or another file: its links relative, its markup within the policy, nobody living in it. */
 import { relinkCss, relinkFrom, relinkUnder, type Relink } from './links.ts';
-import { plainText, type LivingScan } from './living-scan.ts';
+import type { Hit } from '../../dossier/living-look.ts';
+import { plainText, wordsOfPicture, type LivingScan } from './living-scan.ts';
 import { preparePage, wordsOfPath } from './page.ts';
 import { plainPage } from './plain-page.ts';
-import { MustNotPublish } from './problems.ts';
+import { TellsOfLiving } from './problems.ts';
 
 const readable =
   /\.(?:js|mjs|json|jsonld|xml|svg|txt|csv|tsv|ged|webmanifest|map|md|bib|yaml|yml|rss|atom)$/i;
+
+const picture = /\.(?:jpe?g|png|webp)$/i;
 
 /** Pages of the tool's own documentation: their invented people may share a name with anyone. */
 const documentation = /^(?:examples|rules|guide)(?:\/|\.html$)/;
 
 /**
- * A page as it may be published. Throws `MustNotPublish` where it names someone living, and a plain error where it
+ * A page as it may be published. Throws `TellsOfLiving` where it names someone living, and a plain error where it
  * breaks the site’s own rules, which is a fault of ours.
  */
 export function passedPage(path: string, html: string, base: string, look: LivingScan | undefined): string {
   const scan = documentation.test(path) ? undefined : look;
-  demandNobody(scan?.(wordsOfPath(path)), path);
+  demandNobody(scan?.(wordsOfPath(path), { ids: true }), path);
   const page = preparePage(html, relinkOf(path, base), { readText: scan !== undefined });
   if (page.faults.length > 0)
     throw new Error(`The page ${path} has ${page.faults.join('; ')}, which its own policy forbids.`);
@@ -58,22 +61,20 @@ export function passedFile(
   scan: LivingScan | undefined,
 ): Buffer | string {
   if (path.endsWith('.html')) return passedPage(path, bytes.toString('utf8'), base, scan);
-  demandNobody(scan?.(wordsOfPath(path)), path);
+  demandNobody(scan?.(wordsOfPath(path), { ids: true }), path);
   if (path.endsWith('.css')) {
     const css = relinkCss(bytes.toString('utf8'), relinkOf(path, base));
     demandNobody(scan?.(plainText(css)), path);
     return css;
   }
   if (scan && readable.test(path)) demandNobody(scan(plainText(bytes.toString('utf8'))), path);
+  if (scan && picture.test(path)) demandNobody(scan(wordsOfPicture(bytes)), path);
   return bytes;
 }
 
-/** Stops the publication of a path that names a person. */
-export function demandNobody(person: string | undefined, path: string): void {
-  if (person === undefined) return;
-  throw new MustNotPublish(
-    `The page ${path} would name someone living: the person ${person}. Nothing was written. Look for the name in the files this page is made from and say “a living relative” there; or, if they have died, give them a died date.`,
-  );
+/** Stops the publication of a path that tells of someone withheld. */
+export function demandNobody(hit: Hit | undefined, path: string): void {
+  if (hit !== undefined) throw new TellsOfLiving(path, hit);
 }
 
 /** The page for what isn’t there is served at any depth, so nothing on it can be relative. */

@@ -6,10 +6,11 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { publishedImage } from '../../dossier/images.ts';
 import { smallImageHref } from '../../dossier/media-paths.ts';
+import type { Telling } from '../../dossier/living-look.ts';
 import type { MediaView } from '../../dossier/types.ts';
 import type { FileBeside } from './beside.ts';
 import { filesUnder, sha256 } from './files-under.ts';
-import { livingScan, plainText } from './living-scan.ts';
+import { livingScan, plainText, wordsOfPicture } from './living-scan.ts';
 import { manifestName, manifestOf, manifestText, type Manifest } from './manifest.ts';
 import { pageWriter } from './page-writer.ts';
 import { wordsOfPath } from './page.ts';
@@ -31,8 +32,8 @@ export interface SiteParts {
   mediaFolder: string;
   /** Where made images are kept between builds. */
   imageCache: string;
-  /** Names that must not appear: folded name → person id. */
-  names: ReadonlyMap<string, string>;
+  /** What must not appear, for it tells of someone withheld. */
+  tellings: readonly Telling[];
   /** The path the site will be served under, `/` or `/path/`. Only the page for what isn’t there depends on it. */
   base: string;
 }
@@ -49,7 +50,7 @@ export async function writeSite(
   into: string,
   progress: Progress = () => {},
 ): Promise<Manifest> {
-  const scan = livingScan(parts.names);
+  const scan = livingScan(parts.tellings);
   const digests = new Map(await writePages(parts, into, progress));
   const disk = writeBehind();
   const files = filesUnder(into);
@@ -71,7 +72,7 @@ export async function writeSite(
   }
   await eachImage(parts, progress, (path, bytes) => {
     if (digests.has(path)) throw new Error(`The site has a file ${path} that an image would replace.`);
-    demandNobody(scan?.(wordsOfPath(path)), path);
+    demandNobody(scan?.(wordsOfPath(path), { ids: true }) ?? scan?.(wordsOfPicture(bytes)), path);
     return write(path, bytes);
   });
   await disk.finish();
@@ -81,11 +82,11 @@ export async function writeSite(
 }
 
 async function writePages(
-  { render, base, names }: SiteParts,
+  { render, base, tellings }: SiteParts,
   into: string,
   progress: Progress,
 ): Promise<ReadonlyMap<string, string>> {
-  const writer = pageWriter({ into, base, names });
+  const writer = pageWriter({ into, base, tellings });
   const seen = new Set<string>();
   try {
     await render((path, html) => {

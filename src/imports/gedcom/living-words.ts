@@ -2,7 +2,10 @@
  * What comes in must be fit to be published as it stands: words that belong to somebody living, or name them, are kept
  * out of the content and told in the report, where the author can decide. Who is living is what the check will say.
  */
-import { nameFinder, tellingNames } from '../../dossier/living-named.ts';
+import { lookFor } from '../../dossier/living-look.ts';
+import { tellingsOf } from '../../dossier/living-tellings.ts';
+import { plainly } from '../../dossier/living-text.ts';
+import { withheldOn } from '../../dossier/withhold.ts';
 import { livingPeople } from '../../reasoning/living.ts';
 import { cslNameVariables } from '../../model/citation.ts';
 import type { Facts } from '../../model/facts.ts';
@@ -25,7 +28,7 @@ export function keepLivingAside(
   const facts = factsOf(persons, records, others);
   const living = livingPeople(facts, today);
   const withheld = new Set(persons.filter(({ id }) => living.has(id)));
-  const finder = nameFinder(tellingNames(facts, living));
+  const look = lookFor(tellingsOf(facts, withheldOn(facts, living, today)));
   const withheldMentions = new Set<string>();
   for (const { mentions } of withheld)
     for (const { record, mention } of mentions) withheldMentions.add(`${record.id}#${mention}`);
@@ -34,7 +37,7 @@ export function keepLivingAside(
     if (typeof value === 'string') {
       // Titles and archives come back with every page.
       let found = before.get(value);
-      if (found === undefined) before.set(value, (found = value.includes(' ') && finder(value).length > 0));
+      if (found === undefined) before.set(value, (found = look(plainly(value), { first: true }).length > 0));
       return found;
     }
     if (Array.isArray(value)) return value.some(names);

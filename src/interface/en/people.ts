@@ -25,6 +25,8 @@ export const people = {
   description: (name: string, years: string): string =>
     `${name}${years ? `, ${years}` : ''}: life, family, and every record that names them.`,
   somebody: 'somebody not shown here',
+  /** What stands in the author’s texts for someone living. */
+  withheld: { someone: 'a living person', oneOfSeveral: 'one of several people, not known which' },
   placeholder: 'This entry holds a place for somebody whose name is not fully known.',
   margin: 'The person',
   born: 'Born',

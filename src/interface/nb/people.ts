@@ -21,6 +21,7 @@ export const people: typeof English = {
   description: (name, years) =>
     `${name}${years ? `, ${years}` : ''}: livet, familien og alle kilder som nevner vedkommende.`,
   somebody: 'en som ikke vises her',
+  withheld: { someone: 'en nålevende person', oneOfSeveral: 'en av flere, uvisst hvem' },
   placeholder: 'Denne oppføringen holder plassen for en som vi ikke har hele navnet på.',
   margin: 'Personen',
   born: 'Født',

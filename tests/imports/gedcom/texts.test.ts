@@ -6,7 +6,6 @@ import { markdownOf } from '../../../src/imports/gedcom/markdown-text.ts';
 import { yamlEntry, yamlMapping } from '../../../src/imports/gedcom/yaml-text.ts';
 import { slug } from '../../../src/imports/gedcom/ids.ts';
 import { idPattern } from '../../../src/model/common.ts';
-import { nameFinder } from '../../../src/dossier/living-named.ts';
 import { renderBody } from '../../../src/markdown/render.ts';
 import { bodyContext } from '../../../src/dossier/examine.ts';
 import { loadCorpus } from '../../../src/corpus/load.ts';
@@ -126,30 +125,5 @@ test('plain text as Markdown shows what it said, and refers to nothing', () => {
       expect(shown.replace(/\s+/g, '')).toBe(written.replace(/\s+/g, ''));
     }),
     { numRuns: 60 },
-  );
-});
-
-test('names are found as a search for each would find them', () => {
-  const name = fc
-    .array(fc.constantFrom('ann', 'bo', 'o’fay', 'lee', '(x)', 'é'), { minLength: 2, maxLength: 3 })
-    .map((words) => words.join(' '));
-  const words = fc
-    .array(fc.constantFrom('Ann', 'bo', 'O’Fay', 'LEE', '(x)', 'é', ',', 'leeward', '\n'), { maxLength: 12 })
-    .map((all) => all.join(' '));
-  fc.assert(
-    fc.property(fc.array(name, { maxLength: 4 }), words, (names, said) => {
-      const found = nameFinder(new Map(names.map((one) => [one, one])))(said);
-      const simply = [...new Set(names)].flatMap((one) => {
-        const pattern = new RegExp(
-          `(?<![\\p{L}\\p{N}])${one
-            .split(' ')
-            .map((part) => part.replace(/[()]/g, '\\$&'))
-            .join('\\s+')}(?![\\p{L}\\p{N}])`,
-          'giu',
-        );
-        return [...said.matchAll(pattern)].map(({ index }) => `${index} ${one}`);
-      });
-      expect(found.map(({ offset, who }) => `${offset} ${who}`).sort()).toEqual(simply.sort());
-    }),
   );
 });

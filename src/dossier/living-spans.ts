@@ -1,0 +1,144 @@
+/**
+ * Words about the living in an author’s own text, marked by the author:
+ *
+ *     told by [living]Nora Quillinan[/living] in 2019
+ *     told by [living=her granddaughter]Nora Quillinan[/living] in 2019
+ *     told in 2019[living=], by Nora Quillinan[/living]
+ *
+ * In public the marked words drop out, and “a living person” stands for them, or the words the author gives, or nothing.
+ * For the family they stay, and the marks go. Such spans may stand in every text, in bodies and in front matter, and run
+ * over lines; not one inside another. `\[living]` is text.
+ */
+
+/** A span, by offsets in its text: from the first bracket to after the last, and the words between. */
+export interface LivingSpan {
+  start: number;
+  end: number;
+  from: number;
+  to: number;
+  /** What stands for the words in public; `undefined` for the site’s own words. */
+  instead: string | undefined;
+}
+
+export interface SpanProblem {
+  offset: number;
+  message: string;
+  help: string;
+}
+
+const mark = /(\\?)\[(?:living(?:\](?!\()|(=[^[\]\n]*)\])|\/living\])/gi;
+
+/** Whether a text may hold a mark; quick. */
+export function mayHoldSpans(text: string): boolean {
+  return text.includes('[') && /\[\/?living/i.test(text);
+}
+
+/** The spans of a text in their order, and what is wrong with its marks. A span that is not closed runs to the end. */
+export function readSpans(text: string): { spans: LivingSpan[]; problems: SpanProblem[] } {
+  const spans: LivingSpan[] = [];
+  const problems: SpanProblem[] = [];
+  let open: { start: number; from: number; instead: string | undefined } | undefined;
+  for (const found of text.matchAll(mark)) {
+    if (found[1] !== '') continue;
+    const offset = found.index;
+    const after = offset + found[0].length;
+    if (found[0].startsWith('[/')) {
+      if (open) spans.push({ ...open, to: offset, end: after });
+      else
+        problems.push({
+          offset,
+          message: 'This [/living] closes a span that was never opened.',
+          help: 'Write [living] where the words about the living begin, or take this mark out; for brackets that belong to the text write \\[/living].',
+        });
+      open = undefined;
+    } else if (open)
+      problems.push({
+        offset,
+        message: 'A [living] span is opened here inside another one.',
+        help: 'Close the first with [/living] before; one span can hold several people.',
+      });
+    else open = { start: offset, from: after, instead: found[2]?.slice(1).trim() };
+  }
+  if (open) {
+    spans.push({ ...open, to: text.length, end: text.length });
+    problems.push({
+      offset: open.start,
+      message: 'This [living] span is never closed.',
+      help: 'Write [/living] where the words about the living end; for brackets that belong to the text write \\[living].',
+    });
+  }
+  return { spans, problems: problems.sort((a, b) => a.offset - b.offset) };
+}
+
+/** A text as the public reads it: `someone` (“a living person”) or the author’s words in place of each span. */
+export function publicText(text: string, someone: string): string {
+  return replaced(text, (span, before, after) => {
+    const instead = span.instead ?? (beginsSentence(before) ? capital(someone) : someone);
+    if (instead !== '') return [before, instead, after];
+    // Where nothing is left, neither is the space before it.
+    if (/(?:^|\n)$/.test(before)) return [before, '', after.replace(/^[ \t]+/, '')];
+    if (/^(?:[\s,.;:!?)\]]|$)/.test(after)) return [before.replace(/[ \t]+$/, ''), '', after];
+    return [before, '', after];
+  });
+}
+
+/** A text as the family reads it: all of it, without the marks. */
+export function familyText(text: string): string {
+  return replaced(text, (span, before, after) => [before, text.slice(span.from, span.to), after]);
+}
+
+function replaced(
+  text: string,
+  put: (span: LivingSpan, before: string, after: string) => [string, string, string],
+): string {
+  if (!mayHoldSpans(text)) return text;
+  const { spans } = readSpans(text);
+  let out = '';
+  let rest = text;
+  let at = 0;
+  for (const span of spans) {
+    const [before, instead, after] = put(
+      span,
+      out + rest.slice(0, span.start - at),
+      rest.slice(span.end - at),
+    );
+    at += rest.length - after.length;
+    out = before + instead;
+    rest = after;
+  }
+  return out + rest;
+}
+
+function beginsSentence(before: string): boolean {
+  return /(?:^|\n\s*\n|[.!?][”’"')]*\s)\s*(?:[-*>#]+\s+|[*_]+)*$/.test(before);
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/**
+ * A value with the spans in all its texts resolved; the same object where it holds none. `\[living]` of texts that are
+ * not Markdown loses its backslash; in a `body` Markdown takes it off.
+ */
+export function inAllTexts<T>(value: T, resolve: (text: string) => string): T {
+  const change = (one: unknown, isMarkdown: boolean): unknown => {
+    if (typeof one === 'string') {
+      if (!mayHoldSpans(one)) return one;
+      const text = resolve(one);
+      return isMarkdown ? text : text.replaceAll(/\\(\[\/?living(?:=[^[\]\n]*)?\])/gi, '$1');
+    }
+    if (one === null || typeof one !== 'object') return one;
+    if (Array.isArray(one)) {
+      const items = one.map((item) => change(item, false));
+      return items.some((item, i) => item !== one[i]) ? items : one;
+    }
+    let changed: Record<string, unknown> | undefined;
+    for (const [key, item] of Object.entries(one)) {
+      const now = change(item, key === 'body');
+      if (now !== item) (changed ??= { ...one })[key] = now;
+    }
+    return changed ?? one;
+  };
+  return change(value, false) as T;
+}
