@@ -7,7 +7,7 @@ import { cslNameVariables } from '../model/citation.ts';
 import { mentionAt } from '../model/facts.ts';
 import type { Mention } from '../model/record.ts';
 import { kinOf } from '../reasoning/kin.ts';
-import { dayForms, foldedWords, keyOf, nameForms, type Form } from './living-forms.ts';
+import { dayForms, foldedWords, keyOf, nameForms } from './living-forms.ts';
 import type { Telling } from './living-look.ts';
 import { isWithheldMention, type Withheld } from './withhold.ts';
 
@@ -181,5 +181,3 @@ function birthdays(corpus: Corpus, withheld: Withheld): Map<string, string> {
     for (const date of [published, ...changes.map((change) => change.date)]) elsewhere(date);
   return days;
 }
-
-export type { Form };
