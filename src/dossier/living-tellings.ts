@@ -6,7 +6,7 @@ import { cslNameVariables } from '../model/citation.ts';
 import { mentionAt, type Facts } from '../model/facts.ts';
 import type { Mention } from '../model/record.ts';
 import { kinOf } from '../reasoning/kin.ts';
-import { dayForms, foldedWords, keyOf, nameForms, type Form } from './living-forms.ts';
+import { dayForms, foldedWords, keyOf, nameForms } from './living-forms.ts';
 import type { Telling } from './living-look.ts';
 import { isWithheldMention, type Withheld } from './withhold.ts';
 
@@ -202,5 +202,3 @@ function birthdays(corpus: Facts, withheld: Withheld): Map<string, string> {
     for (const date of [published, ...changes.map((change) => change.date)]) elsewhere(date);
   return days;
 }
-
-export type { Form };
