@@ -53,9 +53,12 @@ export function digestOf(shown: Facts, c: Case): CaseDigest {
   return { whole: digestOfParts(parts), parts };
 }
 
-/** The digest of a whole from those of its parts, as a review lists them. */
+/**
+ * The digest of a whole from those of its parts, as a review lists them. A kind of which there is nothing is left out,
+ * so that a review stays true to itself when there are more kinds one day.
+ */
 export function digestOfParts(parts: Rests): string {
-  return sha256(parts);
+  return sha256(Object.fromEntries(Object.entries(parts).filter(([, of]) => Object.keys(of).length > 0)));
 }
 
 /** What each part of the case itself says; when it was published is no part of what a reviewer answers. */
