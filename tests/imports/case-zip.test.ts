@@ -155,6 +155,6 @@ test('an honest one with bytes changed by chance is opened, or refused in a sent
         expect(error).toBeInstanceOf(CannotRun);
       }
     }),
-    { numRuns: 80 },
+    { numRuns: 40 },
   );
 });
