@@ -29,11 +29,9 @@ function payload(value: string, level: number): string {
 }
 
 function clean(value: string): string {
-  return (
-    value
-      .toWellFormed()
-      .replace(/\r\n?/g, '\n')
-      // eslint-disable-next-line no-control-regex
-      .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\ufffe\uffff]/g, '')
-  );
+  return value
+    .toWellFormed()
+    .replace(/\r\n?/g, '\n')
+
+    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\ufffe\uffff]/g, '');
 }

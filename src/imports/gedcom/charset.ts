@@ -113,7 +113,7 @@ function demandGedcom(bytes: Buffer, text: string): void {
       'This is a zip, not GEDCOM text. Unpack it, and name the file in it that ends in .ged.',
     );
   const first = /^\s*([^\r\n]*)/.exec(text)?.[1] ?? '';
-  // eslint-disable-next-line no-control-regex
+
   const shown = /[\u0000-\u0008\u000e-\u001f\ufffd]/.test(first)
     ? 'bytes that are no text'
     : `“${first.slice(0, 40)}”`;

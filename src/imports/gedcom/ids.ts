@@ -4,7 +4,6 @@ const longest = 60;
 
 /** Words of a text as an id: small letters a to z and digits, joined by hyphens; empty where it has none of those. */
 export function slug(text: string, most = longest): string {
-  // eslint-disable-next-line no-control-regex
   const plain = (/^[\u0000-\u007f]*$/.test(text) ? text.replaceAll("'", '') : withoutMarks(text))
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')

@@ -16,7 +16,7 @@ import {
 import type { PersonDraft, RecordDraft } from './drafts.ts';
 import { Gazetteer } from './gazetteer.ts';
 import { Ids, slug } from './ids.ts';
-import { leaveUnused, ImportLog } from './log.ts';
+import { dropUsed, leaveUnused, ImportLog } from './log.ts';
 import { keepLivingAside } from './living-words.ts';
 import { MediaFolder, type MediaCopy } from './media.ts';
 import { idOf, OwnExport } from './own-export.ts';
@@ -75,6 +75,7 @@ export async function planGedcom(
   const exported = new OwnExport(tree, log);
   const people = new People({ tree, log }, gazetteer, name, exported);
   people.all();
+  for (const kind of [tree.individuals, tree.families]) for (const record of kind.values()) dropUsed(record);
   if (tree.header) useHeader(tree.header);
 
   const persons = [...people.persons.values()];

@@ -30,9 +30,9 @@ const longestLine = 1 << 22;
 const strictLine = /^(0|[1-9]\d*) (?:@([A-Z0-9_]+)@ )?([A-Z][A-Z0-9_]*|_[A-Z0-9_]+)(?: (.*))?$/s;
 const lenientLine = /^\s*(\d{1,9})[ \t]+(?:@([^@\r\n#][^@\r\n]*)@[ \t]*)?([A-Za-z0-9_]+)(?:[ \t](.*))?$/s;
 const pointerValue = /^@([^@#\s](?:[^@]*[^@\s])?)@\s*$/;
-// eslint-disable-next-line no-control-regex
+
 const banned = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\ufffe\uffff]/;
-// eslint-disable-next-line no-control-regex
+
 const allBanned = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\ufffe\uffff]/g;
 
 /**

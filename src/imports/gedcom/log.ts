@@ -39,6 +39,19 @@ function linesUnder({ children }: Structure): number {
   return children.reduce((sum, child) => sum + 1 + linesUnder(child), 0);
 }
 
+/** What a person is known again by, which is asked for after everything else has come in. */
+const asked = new Set(['UID', '_UID', 'REFN']);
+
+/**
+ * Lets go of every structure under a record that has come in whole: of a great file they are most of the memory.
+ * Gives whether the record itself has.
+ */
+export function dropUsed(record: Structure): boolean {
+  if (record.children.length > 0)
+    record.children = record.children.filter((child) => asked.has(child.tag) || !dropUsed(child));
+  return record.used && record.children.length === 0;
+}
+
 /** Tells the log of every structure under a record that nothing was made of. */
 export function leaveUnused(record: Structure, log: ImportLog, path = record.tag): void {
   if (!record.used) {

@@ -97,7 +97,7 @@ export function scalarText(value: unknown, flow: boolean, key = ''): string {
     !/\s#|:\s|:$/.test(value) &&
     ((flow ? plainInFlow : plain).test(value) || plainWord.test(value));
   if (safe) return value;
-  // eslint-disable-next-line no-control-regex
+
   if (/[\u0000-\u001f\u007f-\u009f\u2028\u2029\ufeff\ufffe\uffff\\]|[\ud800-\udfff]/.test(value))
     return doubleQuoted(value);
   return `'${value.replaceAll("'", "''")}'`;
