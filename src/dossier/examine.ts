@@ -152,7 +152,6 @@ function styleFindings({ citationStyle }: Corpus): Finding[] {
 function bodyFindings(corpus: Corpus): Finding[] {
   const findings: Finding[] = [];
   const look = (entry: EntryKey, body: string, ctx: BodyContext) => {
-    if (!/\[[^\]]*[@#]|[<{]/.test(body)) return;
     for (const { rule, severity, offset, message, help } of checkBody(body, ctx))
       findings.push(finding(rule, severity, corpus.locateInBody(entry, offset), message, help));
   };

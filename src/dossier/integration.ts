@@ -157,7 +157,7 @@ const plainPaths: Middleware = (request, _response, next) => {
 /** Images of the records shown, made as the build makes them. */
 function images(content: string, cache: string): Middleware {
   return (request, response, next) => {
-    const path = (request.url ?? '').replace(/[?#].*$/, '');
+    const path = (request.url ?? '').split(/[?#]/, 1)[0]!;
     if (!path.startsWith('/media/') && !path.startsWith('/media-small/')) return next();
     const wanted = imageAt(path);
     if (!wanted) {

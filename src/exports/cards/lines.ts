@@ -68,7 +68,7 @@ function shortened(line: string, { hand, size, width }: Setting): string {
     const tried = `${words
       .slice(0, n)
       .join(' ')
-      .replace(/[\s,.;:–—-]+$/u, '')} …`;
+      .replace(/(?<![\s,.;:–—-])[\s,.;:–—-]+$/u, '')} …`;
     if (setLine(tried, hand, size).width <= width) return tried;
   }
   return '…';

@@ -13,7 +13,8 @@ const documentation = /^(?:examples|rules|guide)(?:\/|\.html$)/;
  * A page as it may be published. Throws `MustNotPublish` where it names someone living, and a plain error where it
  * breaks the site’s own rules, which is a fault of ours.
  */
-export function passedPage(path: string, html: string, base: string, look: LivingScan | undefined): string {
+export function passedPage(path: string, made: string, base: string, look: LivingScan | undefined): string {
+  const html = withoutUnseen(made);
   const scan = documentation.test(path) ? undefined : look;
   demandNobody(scan?.(wordsOfPath(path)), path);
   const page = preparePage(html, relinkOf(path, base), { readText: scan !== undefined });
@@ -23,6 +24,16 @@ export function passedPage(path: string, html: string, base: string, look: Livin
   demandNobody(scan?.(page.text), path);
   return page.html;
 }
+
+/**
+ * A page without what HTML may not hold, controls and noncharacters, and without the two signs that turn all that
+ * follows around (U+202D, U+202E): they would let a pasted text show something else than it says.
+ */
+function withoutUnseen(html: string): string {
+  return html.replace(unseen, '');
+}
+
+const unseen = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u202d\u202e\ufffe\uffff]/g;
 
 /** Any other file as it may be published; throws as for a page. */
 export function passedFile(

@@ -155,7 +155,7 @@ function namesOfPlace(place: Place): (PlaceName | undefined)[] {
   return [place.name, ...place.variants].flatMap((text) => {
     const whole = nameOf(text);
     const base = nameOf(text, false, true);
-    const plain = text.replace(/\s*\([^)]*\)/g, '');
+    const plain = text.replace(/(?<!\s)\s*\([^()]*\)/g, '');
     return [
       whole,
       ...(base && base.divided !== whole?.divided ? [base] : []),
