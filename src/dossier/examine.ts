@@ -2,8 +2,6 @@
  * Everything `check` has to say of a corpus: its findings, the standing of every case, and who is presumed living.
  * The pages' dossier is made from the same examination, so no page can say otherwise than the check.
  */
-import { existsSync } from 'node:fs';
-import { join } from 'node:path';
 import { rules, type RuleId } from '../catalogue/rules.ts';
 import { noteStyleProblem } from '../citations/with-style.ts';
 import type { Corpus, EntryKey } from '../corpus/types.ts';
@@ -22,6 +20,7 @@ import { associateFindings } from './associate-findings.ts';
 import { digestOf } from './digest.ts';
 import { identityFindings } from './identity-findings.ts';
 import { livingNamed } from './living-named.ts';
+import { mediaIsThere } from './pictures.ts';
 import { brokenUnder } from './rests-on.ts';
 import { timelineWords } from './timeline-words.ts';
 
@@ -179,7 +178,7 @@ export function bodyContext(
     recordIds: () => [...corpus.records.keys()],
     evidenceIds: c?.evidence.map((e) => e.id) ?? [],
     hasPerson: (person) => corpus.people.has(person),
-    hasMedia: (media) => existsSync(join(corpus.root, 'media', media)),
+    hasMedia: (media) => mediaIsThere(corpus.root, media),
     evidenceHref: (evidence) => `/cases/${id}/proof.html#${evidence}`,
     note,
   };

@@ -154,7 +154,7 @@ const plainPaths: Middleware = (request, _response, next) => {
   next();
 };
 
-/** Images of the records shown, made as the build makes them. */
+/** Images of records and prose, made as the build makes them. */
 function images(content: string, cache: string): Middleware {
   return (request, response, next) => {
     const path = (request.url ?? '').split(/[?#]/, 1)[0]!;
@@ -178,10 +178,9 @@ function images(content: string, cache: string): Middleware {
 }
 
 function imageAt(path: string): { file: string; size: ImageSize } | undefined {
-  for (const { media } of currentDossier().records.values())
-    for (const { file, src } of media) {
-      if (src === path) return { file, size: 'full' };
-      if (smallImageHref(src) === path) return { file, size: 'small' };
-    }
+  for (const { file, src } of currentDossier().pictures) {
+    if (src === path) return { file, size: 'full' };
+    if (smallImageHref(src) === path) return { file, size: 'small' };
+  }
   return undefined;
 }

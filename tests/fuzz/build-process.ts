@@ -126,7 +126,7 @@ async function site(examination: Examination, own: AstroPrerenderer & { app?: Ap
         }
       },
       assets,
-      images: () => [...currentDossier().records.values()].flatMap((record) => record.media),
+      images: () => currentDossier().pictures,
       beside: async function* (pages) {
         yield* searchFiles(currentDossier());
         yield* filesBeside(currentDossier(), pages, join(work.path, 'kept'));

@@ -83,7 +83,7 @@ await exitWith(async () => {
           provideDossier(buildDossier(examination, kept));
         }),
       assets,
-      images: () => [...currentDossier().records.values()].flatMap((record) => record.media),
+      images: () => currentDossier().pictures,
       beside: async function* (pages) {
         yield* searchFiles(currentDossier());
         yield* filesBeside(currentDossier(), pages, join(projectRoot, 'node_modules', '.whence'));
