@@ -177,6 +177,7 @@ export function changeTree(root: Tree, random: Random): Tree {
       }
       break;
     case 3: // many times over
+      if (places.length > 800) break;
       if (Array.isArray(value) && value.length > 0)
         for (let i = random.pick([1, 3, 40]); i > 0; i--) value.push(structuredClone(random.pick(value)));
       else at[key] = Array.from({ length: random.pick([1, 2, 30]) }, () => structuredClone(value));
