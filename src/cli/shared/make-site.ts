@@ -104,6 +104,8 @@ await exitWith(async () => {
     progress.clear();
   }
   const count = manifest.files.filter((file) => file.path.endsWith('.html')).length;
-  process.stdout.write(`${tally(findings)}. ${count} pages were made.\n`);
+  process.stdout.write(
+    `${tally(findings)}. ${count} pages were made. Living is reckoned on ${examination.today}.\n`,
+  );
   return 0;
 });

@@ -14,12 +14,33 @@ export async function exitWith(work: () => Promise<ExitCode> | ExitCode): Promis
   try {
     process.exitCode = await work();
   } catch (error) {
+    const room = noRoom(error);
+    if (room !== undefined) {
+      process.exitCode = 2;
+      process.stderr.write(`${room}\n`);
+      return;
+    }
     const refused = [CannotRun, CannotWrite, MustNotPublish, ImageProblem].some(
       (kind) => error instanceof kind,
     );
     process.exitCode = error instanceof MustNotPublish || error instanceof ImageProblem ? 1 : 2;
     process.stderr.write(refused ? `${(error as Error).message}\n` : fault(error));
   }
+}
+
+const disks: Readonly<Record<string, string>> = {
+  ENOSPC: 'there is no room left on the disk',
+  EDQUOT: 'the room allotted to you on the disk is used up',
+  EROFS: 'the disk can only be read',
+};
+
+/** What is said where a disk takes nothing more: no fault of the content, nor of ours. */
+export function noRoom(error: unknown): string | undefined {
+  const message = error instanceof Error ? error.message : '';
+  const code = /\b(?:ENOSPC|EDQUOT|EROFS)\b/.exec(message)?.[0];
+  return code === undefined
+    ? undefined
+    : `Writing stopped: ${disks[code]} (${message}). The earlier site, if there is one, is as it was. Make room, or name a folder on another disk with --out.`;
 }
 
 /** What is said of an error that no content should be able to cause. */
