@@ -31,6 +31,7 @@ export async function buildMany(order: Omit<ManyOrder, 'image'> & Pick<BuildOrde
       let finished = false;
       const watch = setInterval(() => {
         if ((Date.now() - began) / 1000 <= longest * 3) return;
+        clearInterval(watch);
         counts.tooLong++;
         bad(at, `making the site took more than ${longest * 3} seconds`);
         child.kill('SIGKILL');
