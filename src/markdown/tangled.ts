@@ -9,7 +9,7 @@ const most = 3000;
 /** Signs of quotations and lists at the head of one line. */
 const deepest = 50;
 
-const opener = /[ \t]*(?:[>+*-]|\d{1,9}[.)])/y;
+const opener = /[ \t]{0,8}(?:[>+*-]|\d{1,9}[.)])/y;
 
 /** The offset of the first stretch of a body that is too tangled to be read, or `undefined`. */
 export function tangledAt(body: string): number | undefined {

@@ -55,11 +55,11 @@ test('a number stands for the same folder for ever', () => {
 
 test('no changed folder breaks the check off, holds it up, or gets a finding without a place', async () => {
   const said: string[] = [];
-  const { counts } = await checkMany({ cases: 200, seed: 3, from: 0, image, say: (line) => said.push(line) });
+  const { counts } = await checkMany({ cases: 100, seed: 3, from: 0, image, say: (line) => said.push(line) });
   expect(said.filter((line) => !line.startsWith('…'))).toEqual([]);
-  expect(counts.withErrors + counts.fine + counts.refused).toBe(200);
-  expect(counts.fine).toBeGreaterThan(5);
-});
+  expect(counts.withErrors + counts.fine + counts.refused).toBe(100);
+  expect(counts.fine).toBeGreaterThan(3);
+}, 240_000);
 
 describe('what was found', () => {
   test.each(readdirSync(found).sort())('%s', (name) => {

@@ -1,5 +1,5 @@
 /** What got out of its context in a file of the site: found by parsing the file as whoever opens it would. */
-import { parseXml, XmlElement, XmlDocument, XmlText } from '@rgrove/parse-xml';
+import { parseXml, XmlElement, XmlText, type XmlDocument } from '@rgrove/parse-xml';
 import { parse } from 'csv-parse/sync';
 import { Parser } from 'htmlparser2';
 import { Script } from 'node:vm';
@@ -56,7 +56,6 @@ function judge(ending: string, text: string): string[] {
 
 function inHtml(html: string): string[] {
   const found: string[] = [];
-  let external = '';
   const parser = new Parser({
     onopentag(name, attributes) {
       if (unwanted.test(name)) found.push(`the element <${name}>`);
@@ -86,11 +85,9 @@ function inHtml(html: string): string[] {
         )
           found.push(`a link to ${value} that says where it came from`);
       }
-      external = name;
     },
   });
   parser.end(html);
-  void external;
   if (!/http-equiv="content-security-policy"/i.test(html)) found.push('no content security policy');
   return found;
 }
