@@ -15,7 +15,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { noRoom } from '../../src/cli/shared/run.ts';
 import { manifestOf, manifestText, readManifest } from '../../src/exports/site/manifest.ts';
-import { mend, swapIn } from '../../src/exports/site/swap.ts';
+import { disk, mend, swapIn } from '../../src/exports/site/swap.ts';
 import { beside, targetAt } from '../../src/exports/site/target.ts';
 
 let root: string;
@@ -102,4 +102,16 @@ test('a disk that can only be read is refused before anything is made', ({ skip 
 test('other errors are not taken for a full disk', () => {
   expect(noRoom(new Error('EACCES: permission denied'))).toBeUndefined();
   expect(noRoom('ENOSPC')).toBeUndefined();
+});
+
+test('a removal that is cut off leaves the list by which the rest is known as ours', ({ skip }) => {
+  if (!mounted) skip();
+  const folder = site(join(root, 'gone'), 3000);
+  // A disk of its own in the middle of the folder: the removal can’t get past it.
+  if (spawnSync('mount', ['-t', 'tmpfs', 'tmpfs', join(folder, 'records')]).status !== 0) skip();
+  expect(() => disk.remove(folder)).toThrow();
+  spawnSync('umount', ['-l', join(folder, 'records')]);
+  expect(readManifest(folder)).toBeDefined();
+  disk.remove(folder);
+  expect(existsSync(folder)).toBe(false);
 });
