@@ -1,5 +1,6 @@
 import js from '@eslint/js';
 import astro from 'eslint-plugin-astro';
+import regexp from 'eslint-plugin-regexp';
 import ts from 'typescript-eslint';
 
 /** Data flows one way: files → corpus → dossier → pages, findings, exports. No room reaches back. */
@@ -125,6 +126,23 @@ export default ts.config(
   js.configs.recommended,
   ...ts.configs.recommended,
   ...astro.configs['flat/recommended'],
+  {
+    // A pattern that blows up on the wrong text would let an author’s slip, or malice, hold a check up for ever.
+    // Left out: ages and cells of at most forty letters, numbers of our own making, addresses of our own pages.
+    files: ['src/**', 'components/**'],
+    ignores: [
+      'src/model/age.ts',
+      'src/imports/people-values.ts',
+      'src/interface/*/{everywhere,identity}.ts',
+      'src/reasoning/{clues/chance-words,names/rarity-words}.ts',
+      'src/exports/site/links.ts',
+    ],
+    plugins: { regexp },
+    rules: {
+      'regexp/no-super-linear-backtracking': ['error', { report: 'potential' }],
+      'regexp/no-super-linear-move': ['error', { report: 'potential', ignoreSticky: false }],
+    },
+  },
   {
     languageOptions: {
       globals: { process: 'readonly', console: 'readonly', URL: 'readonly', Buffer: 'readonly' },

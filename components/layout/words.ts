@@ -40,7 +40,7 @@ export function byText(a: string, b: string): number {
  */
 export function surnameOf(name: string): string {
   const words = name
-    .replace(/\([^)]*\)/g, ' ')
+    .replace(/\([^()]*\)/g, ' ')
     .replace(/(?:,| of | later |,? (?:Jr|Sr|II|III)\.?$).*/, '')
     .trim()
     .split(/\s+/);

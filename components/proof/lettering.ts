@@ -41,7 +41,7 @@ export function fitted(text: string, size: number, room: number): string {
   if (widthOf(text, size) <= room) return text;
   const characters = [...text];
   while (characters.length > 1 && widthOf(`${characters.join('').trimEnd()}…`, size) > room) characters.pop();
-  return `${characters.join('').replace(/[\s,.;:·(–-]+$/u, '')}…`;
+  return `${characters.join('').replace(/(?<![\s,.;:·(–-])[\s,.;:·(–-]+$/u, '')}…`;
 }
 
 /** The text broken at spaces into at most `most` lines no wider than `room`; the last is cut to fit. */

@@ -26,7 +26,10 @@ export function bibtexOf(record: SourceRecord, seen: readonly string[]): string 
   const said = made({}).properties;
   const note = [...unsaid(cite, said), ...seen].join('; ');
   const { type, properties } = note === '' ? made({}) : made({ note: plain(note) });
-  const fields = new Map(Object.entries(properties).map(([name, value]) => [name, `{${value}}`]));
+  // For a few accents the library knows no command, and says so in the middle of the word.
+  const fields = new Map(
+    Object.entries(properties).map(([name, value]) => [name, `{${value.replaceAll('\\undefined', '')}}`]),
+  );
   if (fields.has('url')) fields.delete('howpublished');
   const date = dateOf(cite);
   if (date !== undefined) for (const [name, value] of dateFields(date)) fields.set(name, value);
@@ -109,7 +112,14 @@ function unsaid(cite: Citation, fields: Readonly<Record<string, string>>): strin
   ].filter((part) => part !== undefined);
 }
 
-/** The library reads tags in values; a ship’s italics go. */
+/**
+ * A value for the library, which reads tags in values (a ship’s italics go) and lets some through as they are: an
+ * organisation’s name, a DOI. In those a brace would end the entry and a backslash begin a command.
+ */
 function plain(text: string): string {
-  return text.replace(/<\/?(?:i|sup|sub|b)>/g, '');
+  return text
+    .replace(/<\/?(?:i|sup|sub|b)>/g, '')
+    .replace(/[{}\\]/g, (sign) => ({ '{': '(', '}': ')' })[sign] ?? '/')
+    .replace(/[\p{Cc}\p{Zl}\p{Zp}]+/gu, ' ')
+    .replace(/\p{Surrogate}/gu, '');
 }

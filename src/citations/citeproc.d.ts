@@ -1,6 +1,8 @@
 /** The part of the CSL processor that is used here. */
 declare module 'citeproc' {
   namespace CSL {
+    /** Told of what a style has that the engine does not know; prints it, unless it is replaced. */
+    let debug: (message: string) => void;
     interface SetCitation {
       sortedItems: unknown[];
     }

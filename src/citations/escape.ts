@@ -52,6 +52,6 @@ function hidden(sign: string): string {
 /** The words of a piece of HTML, tags and entities resolved away, for comparing and sorting. */
 export function wordsIn(html: string): string {
   return html
-    .replace(/<[^>]*>/g, '')
+    .replace(/<[^<>]*>/g, '')
     .replace(/&(amp|lt|gt|quot);/g, (_, name: string) => signs[entities.indexOf(`&${name};` as '&amp;')]!);
 }

@@ -184,6 +184,7 @@ function lineOf(text: string, offset: number): { line: number; column: number } 
 function firstSentence(message: string): string {
   return message
     .split('\n')[0]!
-    .replace(/\s*\(line \d+, column \d+\)\s*$/, '')
-    .replace(/[.:]\s*$/, '');
+    .replace(/\(line \d+, column \d+\)\s*$/, '')
+    .trimEnd()
+    .replace(/[.:]$/, '');
 }

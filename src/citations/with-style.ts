@@ -6,6 +6,9 @@ import CSL from 'citeproc';
 import { englishLocale } from './english-locale.ts';
 import { readStyleXml, styleProblem, type StyleNode, type StyleProblem } from './style-xml.ts';
 
+// It would print what it doesn’t know of a style, in the middle of a report that may be one JSON document.
+CSL.debug = () => {};
+
 /** One item of a citation, as the suite has it: `locator`, `label`, `prefix`, `suffix`, `position` … */
 export interface CiteItem {
   id: string | number;

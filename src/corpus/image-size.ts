@@ -1,6 +1,9 @@
 import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
 import { imageSize as sizeOf } from 'image-size';
 
+/** The largest image that is read, width times height: a page of a large atlas, scanned well. */
+export const mostPixels = 250_000_000;
+
 /** Most images say their size in their first bytes; a photograph may carry a long profile or preview before it. */
 const heads = [64 * 1024, 4 * 1024 * 1024];
 

@@ -4,7 +4,7 @@ import type { SourceRecord } from '../model/record.ts';
 import type { Entry, Findings } from './entries.ts';
 import type { ContentFolder } from './files.ts';
 import { quoted } from './finding.ts';
-import { imageSize } from './image-size.ts';
+import { imageSize, mostPixels } from './image-size.ts';
 import { nearest } from './suggestions.ts';
 
 const endings = ['jpg', 'jpeg', 'png', 'webp', 'avif', 'gif', 'tif', 'tiff'];
@@ -57,7 +57,16 @@ export function checkMedia(
         );
       const siblings = filesIn(['media', ...steps.slice(0, -1)].join('/'));
       if (siblings.includes(name)) {
-        if (imageSize(join(folder.root, 'media', file))) return undefined;
+        const size = imageSize(join(folder.root, 'media', file));
+        if (size && size.width * size.height > mostPixels)
+          return findings.add(
+            entry,
+            path,
+            'file-is-of-reasonable-size',
+            `${quoted(file)} is ${size.width} by ${size.height} pixels large; an image is read up to ${mostPixels / 1e6} million pixels.`,
+            'Save it again in a smaller size: a page shows no more than 2000 pixels.',
+          );
+        if (size) return undefined;
         return findings.add(
           entry,
           path,

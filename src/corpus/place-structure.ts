@@ -84,20 +84,19 @@ function countriesOf(
   inCircles: ReadonlySet<string>,
 ): ReadonlyMap<string, ReadonlySet<string>> {
   const known = new Map<string, ReadonlySet<string>>();
+  const done = new Set(inCircles);
   for (const start of places.keys()) {
     const path = [start];
     while (path.length > 0) {
       const id = path[path.length - 1]!;
-      const open =
-        known.has(id) || inCircles.has(id)
-          ? []
-          : within(id).filter((parent) => !known.has(parent) && !inCircles.has(parent));
-      if (open.length > 0) {
-        path.push(open[0]!);
+      const open = done.has(id) ? undefined : within(id).find((parent) => !done.has(parent));
+      if (open !== undefined) {
+        path.push(open);
         continue;
       }
       path.pop();
-      if (known.has(id) || inCircles.has(id)) continue;
+      if (done.has(id)) continue;
+      done.add(id);
       const parents = within(id).map((parent) => known.get(parent));
       if (parents.includes(undefined)) continue;
       const all = new Set(parents.flatMap((countries) => [...countries!]));

@@ -1,6 +1,4 @@
 /** The dossier for the pages, made from an examination: what the check found, with everything rendered. */
-import { existsSync } from 'node:fs';
-import { join } from 'node:path';
 import { formatCitations } from '../citations/format.ts';
 import { noteStyleProblem } from '../citations/with-style.ts';
 import { renderedBefore, standsAlone } from '../markdown/alone.ts';
@@ -10,7 +8,6 @@ import { interfaceTag, wordingIn } from '../interface/index.ts';
 import { sourcesOf } from '../model/case.ts';
 import { isoDay } from '../model/days.ts';
 import type { Facts } from '../model/facts.ts';
-import type { SourceRecord } from '../model/record.ts';
 import { ageGap, gapWords } from '../reasoning/age-agreement.ts';
 import type { BirthInterval, BirthSpan } from '../reasoning/ages.ts';
 import { derivationTarget } from '../reasoning/derivation.ts';
@@ -22,20 +19,19 @@ import { candidateViews } from './candidates.ts';
 import { claimsOf } from './claims.ts';
 import { clueViews } from './clues.ts';
 import { bodyContext, type Examination } from './examine.ts';
-import { imageSize } from '../corpus/image-size.ts';
 import type { KeptParts } from './kept.ts';
 import { identityLinks } from './identity-links.ts';
 import { journeysView } from './journeys.ts';
 import { kinshipView } from './kinship.ts';
 import { libraryView } from './library.ts';
-import { imageHref } from './media-paths.ts';
+import { picturesOf } from './pictures.ts';
 import { placeViews } from './place-views.ts';
 import { planView } from './plan.ts';
 import { publishingView } from './publishing.ts';
 import { readingsByMention, readingViews } from './readings.ts';
 import { disagreements } from './reviews.ts';
 import { surnamesView } from './surnames.ts';
-import type { BirthView, CaseView, Dossier, MediaView, PersonView, RecordView, ReviewView } from './types.ts';
+import type { BirthView, CaseView, Dossier, PersonView, RecordView, ReviewView } from './types.ts';
 import { voiceIn } from './voice.ts';
 import { maskResult } from './withhold.ts';
 import { gather } from '../model/multimap.ts';
@@ -49,6 +45,7 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
   const { corpus, withheld, shown: facts } = examination;
   const { site } = facts;
   const wording = wordingIn(interfaceTag(site));
+  const pictures = picturesOf(corpus.root, facts, corpus);
   const citations = formatCitations(facts.records.values(), {
     language: site.language,
     before: kept?.citations,
@@ -58,7 +55,11 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
     (kind === 'record' ? facts.records.get(id)?.language : undefined) ?? site.language;
   const note = (record: string) => citations.notes.get(record) ?? { full: record, short: record };
   const render = (kind: 'case' | 'record' | 'person', id: string, body: string): Rendered => {
-    const ctx = { ...bodyContext(facts, kind, id, note), voice: voiceIn(site, languageOf(kind, id)) };
+    const ctx = {
+      ...bodyContext(facts, kind, id, note),
+      mediaHref: pictures.inProse,
+      voice: voiceIn(site, languageOf(kind, id)),
+    };
     return kept && standsAlone(body, ctx)
       ? renderedBefore(body, ctx, kept.bodies)
       : renderBody(body, ctx).rendered;
@@ -71,6 +72,7 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
   const records = new Map<string, RecordView>();
   for (const record of facts.records.values()) {
     const readings = readingViews(facts, read, record);
+    const { media, withheld: withheldMedia } = pictures.ofRecord(record);
     records.set(record.id, {
       id: record.id,
       record,
@@ -86,7 +88,8 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
           readings: readings[i]!,
         };
       }),
-      media: mediaOf(corpus.root, record),
+      media,
+      withheldMedia,
       derivesFrom: record.derivedFrom.map((d) =>
         typeof d === 'string'
           ? { kind: 'record', record: d }
@@ -110,6 +113,7 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
     const narrative = render('case', c.id, c.body);
     const argument = renderBody(c.body, {
       ...bodyContext(facts, 'case', c.id, note),
+      mediaHref: pictures.inProse,
       voice: voiceIn(site),
       inSection: { rank: 3, anchors: '_argument-' },
     }).rendered;
@@ -167,6 +171,7 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
     series: facts.series,
     sources: citations.sources,
     library: libraryView(facts, citations.notes),
+    pictures: pictures.all(),
     publishing: publishingView(site, cases, places, wording),
     findings: examination.findings,
   };
@@ -301,25 +306,4 @@ function partsByRecord(facts: Facts): Map<string, string[]> {
   for (const record of facts.records.values())
     if (record.partOf !== undefined) gather(parts, record.partOf, record.id);
   return parts;
-}
-
-/** The images of a record that are there. Rights that say none keep an image out. */
-function mediaOf(root: string, record: SourceRecord): MediaView[] {
-  return record.media.flatMap((media) => {
-    const file = join(root, 'media', media.file);
-    if (!existsSync(file) || /^none\b/i.test(media.rights ?? '')) return [];
-    const size = imageSize(file);
-    return size
-      ? [
-          {
-            src: imageHref(media.file),
-            file,
-            alt: media.alt,
-            credit: media.credit,
-            rights: media.rights,
-            ...size,
-          },
-        ]
-      : [];
-  });
 }

@@ -16,7 +16,7 @@ export function csvLine(cells: readonly (string | number)[]): string {
  */
 function cell(value: string | number): string {
   if (typeof value === 'number') return String(value);
-  const text = /^[=+\-@\t\r\n＝＋－＠]/.test(value) ? `'${value}` : value;
+  const text = /^\s*[=+\-@＝＋－＠]|^[\t\r\n]/.test(value) ? `'${value}` : value;
   return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 

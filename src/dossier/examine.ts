@@ -2,8 +2,6 @@
  * Everything `check` has to say of a corpus: its findings, the standing of every case, and who is presumed living.
  * The pages' dossier is made from the same examination, so no page can say otherwise than the check.
  */
-import { existsSync } from 'node:fs';
-import { join } from 'node:path';
 import { rules, type RuleId } from '../catalogue/rules.ts';
 import { noteStyleProblem } from '../citations/with-style.ts';
 import type { Corpus, EntryKey } from '../corpus/types.ts';
@@ -26,6 +24,7 @@ import { digestOf, type CaseDigest } from './digest.ts';
 import { identityFindings } from './identity-findings.ts';
 import { hasSpans, livingNamed, nobodysLiving, spanFindings } from './living-named.ts';
 import { tellingsOf } from './living-tellings.ts';
+import { mediaIsThere } from './pictures.ts';
 import { brokenUnder } from './rests-on.ts';
 import { reviewFindings, reviewsOf, type ReviewStatus } from './reviews.ts';
 import { timelineWords } from './timeline-words.ts';
@@ -191,7 +190,6 @@ function styleFindings({ citationStyle }: Corpus): Finding[] {
 function bodyFindings(corpus: Corpus): Finding[] {
   const findings: Finding[] = [];
   const look = (entry: EntryKey, body: string, ctx: BodyContext) => {
-    if (!/\[[^\]]*[@#]|[<{]/.test(body)) return;
     // What is named stands in a file that has to be mended: that is said there, and not that there is none.
     const known = {
       ...ctx,
@@ -225,7 +223,7 @@ export function bodyContext(
     recordIds: () => [...corpus.records.keys()],
     evidenceIds: c?.evidence.map((e) => e.id) ?? [],
     hasPerson: (person) => corpus.people.has(person),
-    hasMedia: (media) => existsSync(join(corpus.root, 'media', media)),
+    hasMedia: (media) => mediaIsThere(corpus.root, media),
     evidenceHref: (evidence) => `/cases/${id}/proof.html#${evidence}`,
     note,
   };

@@ -3,9 +3,10 @@
  * what a camera or scanner wrote into the file (where it was taken, by whom, with what).
  */
 import { createHash } from 'node:crypto';
-import { readFileSync, realpathSync } from 'node:fs';
+import { readFileSync, realpathSync, statSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import sharp from 'sharp';
+import { mostPixels } from '../corpus/image-size.ts';
 import { keepFile, keptFile } from './kept-file.ts';
 import { imageSizes, type ImageSize } from './media-paths.ts';
 
@@ -16,6 +17,9 @@ sharp.cache(false);
 
 /** Part of every key of the cache; to be raised when anything below changes what comes out. */
 const recipe = 'jpeg-82-srgb-1';
+
+/** In bytes. */
+const largestFile = 500e6;
 
 /** An image that can’t be published. The message is a sentence for the author. */
 export class ImageProblem extends Error {
@@ -47,7 +51,9 @@ export async function publishedImage(
 }
 
 function make(source: Buffer, most: number): Promise<Buffer> {
-  return sharp(source, { failOn: 'error' })
+  // Of what moves only the first picture is read; what claims to be larger than a scan can be is not read at all.
+  return sharp(source, { failOn: 'error', limitInputPixels: mostPixels, pages: 1 })
+    .timeout({ seconds: 120 })
     .autoOrient()
     .resize({ width: most, height: most, fit: 'inside', withoutEnlargement: true })
     .flatten({ background: '#ffffff' })
@@ -72,8 +78,14 @@ function readInside(file: string, mediaFolder: string): Buffer {
       `${file} leads out of the content’s media folder. Copy the image itself into media/.`,
     );
   try {
+    const { size } = statSync(real);
+    if (size > largestFile)
+      throw new ImageProblem(
+        `${file} has ${Math.round(size / 1e6)} megabytes; an image is read up to ${largestFile / 1e6}. Save it again in a smaller size.`,
+      );
     return readFileSync(real);
   } catch (error) {
+    if (error instanceof ImageProblem) throw error;
     throw new ImageProblem(
       `${file} can’t be read (${(error as NodeJS.ErrnoException).code ?? String(error)}). Check who may read it.`,
     );

@@ -177,10 +177,10 @@ const plainPaths: Middleware = (request, _response, next) => {
   next();
 };
 
-/** Images of the records shown, made as the build makes them. */
+/** Images of records and prose, made as the build makes them. */
 function images(content: string, cache: string): Middleware {
   return (request, response, next) => {
-    const path = (request.url ?? '').replace(/[?#].*$/, '');
+    const path = (request.url ?? '').split(/[?#]/, 1)[0]!;
     if (!path.startsWith('/media/') && !path.startsWith('/media-small/')) return next();
     const wanted = imageAt(path);
     if (!wanted) {
@@ -201,10 +201,9 @@ function images(content: string, cache: string): Middleware {
 }
 
 function imageAt(path: string): { file: string; size: ImageSize } | undefined {
-  for (const { media } of currentDossier().records.values())
-    for (const { file, src } of media) {
-      if (src === path) return { file, size: 'full' };
-      if (smallImageHref(src) === path) return { file, size: 'small' };
-    }
+  for (const { file, src } of currentDossier().pictures) {
+    if (src === path) return { file, size: 'full' };
+    if (smallImageHref(src) === path) return { file, size: 'small' };
+  }
   return undefined;
 }

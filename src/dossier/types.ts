@@ -61,6 +61,8 @@ export interface Dossier {
   sources: SourceEntry[];
   /** The citations of all records, to copy. */
   library: LibraryView;
+  /** Every image of records and prose that is published. */
+  pictures: readonly Picture[];
   /** Its news and its cards for links; `null` where it has no address or is for the family only. */
   publishing: PublishingView | null;
   findings: Finding[];
@@ -118,6 +120,8 @@ export interface RecordView {
   transcription: Rendered;
   mentions: MentionView[];
   media: MediaView[];
+  /** Images that there are and that may not be published. */
+  withheldMedia: number;
   derivesFrom: ({ kind: 'record' | 'perhaps'; record: string } | { kind: 'unseen'; text: string })[];
   /** Records that derive from this one. */
   copies: { record: string; perhaps: boolean }[];
@@ -153,6 +157,13 @@ export interface ReadingView {
     /** How many places fit about equally well. */
     equals: number;
   } | null;
+}
+
+/** An image that is published. */
+export interface Picture {
+  src: string;
+  /** Absolute path of the author's file. */
+  file: string;
 }
 
 export interface MediaView {

@@ -84,8 +84,8 @@ export function dateOf(cell: string, dayFirst: DayFirst): DateParts | undefined 
       /^(?:abt|about|abt|circa|ca|c|est|calc|bef|before|aft|after|um|omkr|vers|~|bap|bapt|chr|b)[. ]+/,
       '',
     )
-    .replace(/[?~%]+$/, '')
-    .replace(/t\d\d:\d\d.*$|\s+\d\d:\d\d.*$/, '');
+    .replace(/(?<![?~%])[?~%]+$/, '')
+    .replace(/(?:t|(?<!\s)\s+)\d\d:\d\d.*$/, '');
   let parts =
     /^(\d{4})(?:[-/.](\d{1,2})(?:[-/.](\d{1,2}))?)?$/.exec(text) ?? /^(\d{4})(\d\d)(\d\d)$/.exec(text);
   if (parts) return checked(Number(parts[1]), Number(parts[2] ?? 0), Number(parts[3] ?? 0));

@@ -135,7 +135,7 @@ const marks: readonly Mark[] = ['?', '~', '%'];
 
 function one(text: string, words: DateWords): string {
   if (isJulian(text)) return oldStyle(text, words);
-  const date = text.replace(/T.*$/, '');
+  const date = text.split('T', 1)[0]!;
   const longYear = /^Y(-?\d+(?:E\d+)?)(?:S(\d+))?$/.exec(date) ?? /^(-?\d{4})S(\d+)$/.exec(date);
   if (longYear) {
     const said = yearIn(String(Number(longYear[1])), words);

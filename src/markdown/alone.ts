@@ -5,11 +5,11 @@ import { renderBody } from './render.ts';
 import type { BodyContext, Rendered } from './types.ts';
 
 /**
- * Whether a body becomes the same wherever it stands: it can hold no citation, no evidence reference, no tag and no
- * component. Says no to some that would.
+ * Whether a body becomes the same wherever it stands: it can hold no citation, no evidence reference, no tag, no
+ * component and no image. Says no to some that would.
  */
 export function standsAlone(body: string, ctx: Pick<BodyContext, 'mdx'>): boolean {
-  return !ctx.mdx && !/[<{]/.test(body) && !(body.includes('[') && /[@#]/.test(body));
+  return !ctx.mdx && !/[<{]|!\[/.test(body) && !(body.includes('[') && /[@#]/.test(body));
 }
 
 /** Renders a body that stands alone, or finds it among those rendered before. A `Map` will do for these. */

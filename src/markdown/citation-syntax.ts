@@ -46,7 +46,7 @@ export function readReference(inside: string): Reference | undefined {
   const items: CitedItem[] = [];
   let end = 0;
   for (const match of found) {
-    const id = match[2]!.replace(/[.:!?)]+$/, '');
+    const id = match[2]!.replace(/(?<![.:!?)])[.:!?)]+$/, '');
     const start = match.index + match[1]!.length + 1;
     const between = inside.slice(end, start - 1);
     const previous = items.at(-1);

@@ -2,6 +2,7 @@
 import type { Element, ElementContent } from 'hast';
 import { contentLink } from './links.ts';
 import { element, inEnglish } from './notes.ts';
+import type { BodyContext } from './types.ts';
 import { isExternal, isSafeLink, mediaFile } from './safe-html.ts';
 
 /** A note that speaks of another; at its first mention the other’s way back leads here. */
@@ -33,16 +34,21 @@ export function linkTo(
   );
 }
 
-/** A picture from `media/`, or only its description where it is not from there. */
+/** A picture from `media/`, or only its description where it is not from there or may not be shown. */
 export function image(
   url: string,
   alt: string | null | undefined,
   title: string | null | undefined,
+  href: BodyContext['mediaHref'] = byItsName,
 ): ElementContent {
   const media = mediaFile(url);
-  if (typeof media === 'string') return { type: 'text', value: alt ?? '' };
-  const src = `/media/${media.file.split('/').map(encodeURIComponent).join('/')}`;
+  const src = typeof media === 'string' ? undefined : href(media.file);
+  if (src === undefined) return { type: 'text', value: alt ?? '' };
   return element('img', { src, alt: alt ?? '', ...(title ? { title } : {}), loading: 'lazy' });
+}
+
+function byItsName(file: string): string {
+  return `/media/${file.split('/').map(encodeURIComponent).join('/')}`;
 }
 
 /** Alignment as a class: the site’s policy allows no inline styles. */

@@ -31,7 +31,7 @@ export function marksAfterPunctuation(nodes: PhrasingContent[]): PhrasingContent
     const before = nodes[first - 1];
     if (before?.type !== 'text') continue;
     const after = nodes[i + 1];
-    before.value = before.value.replace(/[ \t\n]+$/, '');
+    before.value = before.value.replace(/(?<![ \t\n])[ \t\n]+$/, '');
     const punctuation = after?.type === 'text' ? /^[.,;:!?]+[”’"')]*/.exec(after.value)?.[0] : undefined;
     if (punctuation === undefined) continue;
     before.value += punctuation;

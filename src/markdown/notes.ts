@@ -190,7 +190,7 @@ function closed(content: ElementContent[]): ElementContent[] {
 /** The words of a piece of HTML. */
 export function plainText(html: string): string {
   return html
-    .replace(/<[^>]*>/g, '')
+    .replace(/<[^<>]*>/g, '')
     .replace(/&#(?:x([0-9a-f]+)|(\d+));/gi, (_, hex: string, dec: string) =>
       String.fromCodePoint(hex ? parseInt(hex, 16) : Number(dec)),
     )

@@ -8,9 +8,9 @@ import { emptyTags, harmlessTags } from './safe-html.ts';
 import { startOf, type TagNode } from './tree.ts';
 import type { BodyProblem } from './types.ts';
 
-const pieces = /<!--[^]*?-->|<\/?[A-Za-z][^<>]*>/g;
+const oneTag = /<\/?[A-Za-z][^<>]*>/y;
 const tag = /^<(\/?)([A-Za-z][A-Za-z0-9-]*)((?:\s+[A-Za-z-]+\s*=\s*(?:"[^"]*"|'[^']*'))*)\s*(\/?)>$/;
-const attribute = /([A-Za-z-]+)\s*=\s*(?:"([^"]*)"|'([^']*)')/g;
+const attribute = /(?<![A-Za-z-])([A-Za-z-]+)\s*=\s*(?:"([^"]*)"|'([^']*)')/g;
 
 /** Could run something or ask another host if it were let through; anything else is only unknown. */
 const couldRun =
@@ -20,13 +20,28 @@ const couldRun =
 export function inlineHtml(node: Html): PhrasingContent[] {
   const out: PhrasingContent[] = [];
   let end = 0;
-  for (const match of node.value.matchAll(pieces)) {
-    if (match.index > end) out.push(piece('text', node, end, match.index));
-    end = match.index + match[0].length;
-    out.push(piece('html', node, match.index, end));
+  for (const [from, to] of pieces(node.value)) {
+    if (from > end) out.push(piece('text', node, end, from));
+    end = to;
+    out.push(piece('html', node, from, end));
   }
   if (end < node.value.length) out.push(piece('text', node, end, node.value.length));
   return out;
+}
+
+/** Where comments and tags stand. A text is gone through once, however many comments it opens and never closes. */
+function* pieces(text: string): Generator<[from: number, to: number]> {
+  const lastEnd = text.lastIndexOf('-->');
+  for (let at = text.indexOf('<'); at >= 0; at = text.indexOf('<', at)) {
+    let end = -1;
+    if (text.startsWith('<!--', at) && at + 4 <= lastEnd) end = text.indexOf('-->', at + 4) + 3;
+    else {
+      oneTag.lastIndex = at;
+      if (oneTag.test(text)) end = oneTag.lastIndex;
+    }
+    if (end > at) yield [at, end];
+    at = Math.max(end, at + 1);
+  }
 }
 
 function piece(type: 'text' | 'html', node: Html, from: number, to: number): PhrasingContent {

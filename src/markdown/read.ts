@@ -2,6 +2,7 @@
 import type { Root } from 'mdast';
 import { arrange } from './arrange.ts';
 import { parseProblem } from './mdx.ts';
+import { tangledAt } from './tangled.ts';
 import { parseMarkdown } from './syntax.ts';
 import type { AnyNode } from './tree.ts';
 import type { BodyContext, BodyProblem } from './types.ts';
@@ -24,6 +25,8 @@ export function readBody(body: string, ctx: BodyContext): { tree: Root; problems
  * read without them, and the problem says why.
  */
 export function parseBody(body: string, mdx: boolean): { tree: Root; mdx: boolean; problem?: BodyProblem } {
+  const tangled = tangledAt(body);
+  if (tangled !== undefined) return unreadable(body, tooTangled, tangled);
   let problem: BodyProblem | undefined;
   if (mdx) {
     try {
@@ -43,6 +46,8 @@ export function parseBody(body: string, mdx: boolean): { tree: Root; mdx: boolea
   }
 }
 
+const tooTangled =
+  'Thousands of brackets or stars stand together here, or dozens of signs of lists and quotations, so the text cannot be laid out.';
 const tooDeep = `Quotations, lists or emphasis are nested more than ${deepest} deep here, so the text cannot be laid out.`;
 
 function shallow(
@@ -53,15 +58,19 @@ function shallow(
   return isDeeper(tree, deepest) ? unreadable(body, tooDeep) : { tree, mdx };
 }
 
-function unreadable(body: string, message: string): { tree: Root; mdx: boolean; problem: BodyProblem } {
+function unreadable(
+  body: string,
+  message: string,
+  offset = 0,
+): { tree: Root; mdx: boolean; problem: BodyProblem } {
   const help =
-    message === tooDeep
+    message === tooDeep || message === tooTangled
       ? 'Look for a long run of >, -, * or [ and take it out.'
       : 'Try it with half of the text to find the line it is about.';
   return {
     tree: { type: 'root', children: [{ type: 'paragraph', children: [{ type: 'text', value: body }] }] },
     mdx: false,
-    problem: { rule: 'prose-is-readable', severity: 'error', offset: 0, message, help },
+    problem: { rule: 'prose-is-readable', severity: 'error', offset, message, help },
   };
 }
 

@@ -157,11 +157,11 @@ class Rendering {
           ? linkTo(this.#within(definition.url), definition.title, state.all(node))
           : defaultHandlers.linkReference(state, node);
       },
-      image: (_state: State, node: Image) => image(node.url, node.alt, node.title),
+      image: (_state: State, node: Image) => image(node.url, node.alt, node.title, this.#ctx.mediaHref),
       imageReference: (state: State, node: ImageReference) => {
         const definition = state.definitionById.get(String(node.identifier).toUpperCase());
         return definition
-          ? image(definition.url, node.alt, definition.title)
+          ? image(definition.url, node.alt, definition.title, this.#ctx.mediaHref)
           : defaultHandlers.imageReference(state, node);
       },
       code: (state: State, node: Code) => {

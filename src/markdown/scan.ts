@@ -1,6 +1,7 @@
 /** Questions to a body that need no HTML: what is wrong in it, what it cites, which images it shows. */
 import { parseBody, readBody } from './read.ts';
 import { mediaFile } from './safe-html.ts';
+import { tangledAt } from './tangled.ts';
 import type { AnyNode } from './tree.ts';
 import type { BodyContext, BodyProblem } from './types.ts';
 
@@ -15,7 +16,7 @@ const suspectInMdx = /[{}]|(?:^|[\r\n])[ \t]*(?:import|export)\b/;
 
 /** Whether a body holds anything that could be wrong; most transcriptions do not, and need not be parsed. */
 export function mayHaveProblems(body: string, mdx: boolean): boolean {
-  return suspect.test(body) || (mdx && suspectInMdx.test(body));
+  return suspect.test(body) || (mdx && suspectInMdx.test(body)) || tangledAt(body) !== undefined;
 }
 
 /** The records a body cites, in order of first use, whether or not they exist. */

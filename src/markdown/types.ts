@@ -57,6 +57,8 @@ export interface BodyContext {
   hasPerson(id: string): boolean;
   /** Whether `media/` holds an image of this name; images are not looked for when this is left out. */
   hasMedia?(file: string): boolean;
+  /** Where an image of `media/` is published; nothing where it may not be. By its own name where this is left out. */
+  mediaHref?(file: string): string | undefined;
   /** Where an evidence reference leads, `/cases/x/proof.html#e1`. */
   evidenceHref(id: string): string;
   voice?: SiteVoice | undefined;

@@ -60,7 +60,7 @@ function oldStyle(
   month: (name: string) => string,
   pad: (n: string) => string,
 ): string | undefined {
-  const marked = / *\(?(?:o\.? ?s\.?|old style|julian(?: calendar)?)\)?\.?$/;
+  const marked = /(?<! ) *\(?(?:o\.? ?s\.?|old style|julian(?: calendar)?)\)?\.?$/;
   const bare = text.replace(marked, '').replace(/^(?:julian|o\.?s\.?|old style):? +/, '');
   let m = /^(\d{4}(?:\/\d{1,4})?)(?:-(\d\d)(?:-(\d\d))?)?$/.exec(bare);
   if (m && (bare !== text || (m[1]!.includes('/') && m[2] !== undefined))) return `julian ${bare}`;

@@ -42,7 +42,7 @@ function quarter(text: string): string | undefined {
   const rest = text
     .replace(year, ' ')
     .replaceAll('.', '')
-    .replace(/[ ,]+$/, '')
+    .replace(/(?<![ ,])[ ,]+$/, '')
     .trim();
   const numbered =
     /^q ?([1-4])$/.exec(rest) ??

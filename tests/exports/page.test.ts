@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { relinkFrom } from '../../src/exports/site/links.ts';
+import { livingScan } from '../../src/exports/site/living-scan.ts';
 import { preparePage } from '../../src/exports/site/page.ts';
+import { passedPage } from '../../src/exports/site/passed.ts';
 
 const page = (html: string, readText = false) =>
   preparePage(html, relinkFrom('cases/a/proof.html'), { readText });
@@ -81,4 +83,15 @@ test('the text of a page joins what a reader reads together and parts what stand
   expect(parts).toContain('Next line');
   expect(parts).toContain('A "scan"');
   expect(parts).toContain('mary ann');
+});
+
+// HTML, 13.2.3.5: a control or noncharacter in a page is an error; U+202D and U+202E turn around all that follows.
+test('a page goes out without signs that no page may hold, and is looked through without them', () => {
+  const policy = '<meta http-equiv="content-security-policy" content="default-src \'self\'">';
+  const text = 'Al\u001bice \u202eVer\u0000ran\u0085 \u200f\u05d0\u2066x\u2069\t\n';
+  expect(passedPage('a.html', policy + text, '/', undefined)).toBe(
+    `${policy}Alice Verran \u200f\u05d0\u2066x\u2069\t\n`,
+  );
+  const look = livingScan([{ words: ['alice', 'verran'], how: 'name', weak: false, who: 'alice' }]);
+  expect(() => passedPage('a.html', policy + text, '/', look)).toThrow('someone living');
 });

@@ -99,7 +99,7 @@ await exitWith(async () => {
         await renderPages(await programs.ready, assets, take);
       },
       assets,
-      images: () => [...currentDossier().records.values()].flatMap((record) => record.media),
+      images: () => currentDossier().pictures,
       beside: async function* (pages) {
         yield* searchFiles(currentDossier());
         yield* filesBeside(currentDossier(), pages, join(projectRoot, 'node_modules', '.whence'));
@@ -122,6 +122,8 @@ await exitWith(async () => {
     progress.clear();
   }
   const count = manifest.files.filter((file) => file.path.endsWith('.html')).length;
-  process.stdout.write(`${tally(findings)}. ${count} pages were made.\n`);
+  process.stdout.write(
+    `${tally(findings)}. ${count} pages were made. Living is reckoned on ${examination.today}.\n`,
+  );
   return 0;
 });

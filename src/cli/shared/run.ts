@@ -14,12 +14,49 @@ export async function exitWith(work: () => Promise<ExitCode> | ExitCode): Promis
   try {
     process.exitCode = await work();
   } catch (error) {
+    const room = noRoom(error);
+    if (room !== undefined) {
+      process.exitCode = 2;
+      process.stderr.write(`${room}\n`);
+      return;
+    }
     const refused = [CannotRun, CannotWrite, MustNotPublish, ImageProblem].some(
       (kind) => error instanceof kind,
     );
     process.exitCode = error instanceof MustNotPublish || error instanceof ImageProblem ? 1 : 2;
     process.stderr.write(refused ? `${(error as Error).message}\n` : fault(error));
   }
+}
+
+const disks: Readonly<Record<string, string>> = {
+  ENOSPC: 'there is no room left on the disk',
+  EDQUOT: 'the room allotted to you on the disk is used up',
+  EROFS: 'the disk can only be read',
+  // What Node’s copying of folders says of a full disk, too.
+  EIO: 'the disk takes nothing more, it is full or broken',
+};
+
+const inWords = [
+  ['No space left on device', 'ENOSPC'],
+  ['Disk quota exceeded', 'EDQUOT'],
+  ['Read-only file system', 'EROFS'],
+] as const;
+
+/** What is said where a disk takes nothing more: no fault of the content, nor of ours. */
+export function noRoom(error: unknown): string | undefined {
+  if (!(error instanceof Error)) return undefined;
+  const { message } = error;
+  // Some of Node’s own copying says it in the words of the system alone; a thread hands on nothing but the message.
+  const code = [(error as NodeJS.ErrnoException).code ?? '', message]
+    .map(
+      (text) =>
+        /\b(?:ENOSPC|EDQUOT|EROFS|EIO)\b/.exec(text)?.[0] ??
+        inWords.find(([words]) => text.includes(words))?.[1],
+    )
+    .find((found) => found !== undefined);
+  return code === undefined
+    ? undefined
+    : `Writing stopped: ${disks[code]} (${message}). The earlier site, if there is one, is as it was. Make room, or name a folder on another disk with --out.`;
 }
 
 /** What is said of an error that no content should be able to cause. */

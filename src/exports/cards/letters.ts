@@ -47,6 +47,14 @@ export function setLine(text: string, hand: Hand, size: number, tracking = 0): S
   return { path: paths.join(''), width: Math.max(0, x - tracking * size) };
 }
 
+/** How wide a text is set, without drawing it: letters are drawn once, and measured many times. */
+export function lineWidth(text: string, hand: Hand, size: number): number {
+  let width = 0;
+  for (const { font, letters } of runsOf(text.normalize('NFC'), hand))
+    for (const { xAdvance } of font.layout(letters).positions) width += (xAdvance * size) / font.unitsPerEm;
+  return Math.max(0, width);
+}
+
 /** The text in parts that one font file can set. */
 function runsOf(text: string, hand: Hand): { font: Font; letters: string }[] {
   const runs: { font: Font; letters: string }[] = [];

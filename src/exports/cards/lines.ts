@@ -1,5 +1,5 @@
 /** Text broken into lines of a given width. */
-import { setLine, type Hand, type SetLine } from './letters.ts';
+import { lineWidth, setLine, type Hand, type SetLine } from './letters.ts';
 
 export interface Setting {
   hand: Hand;
@@ -33,7 +33,7 @@ function broken(
   for (const word of text.slice(0, 1000).split(/\s+/).filter(Boolean)) {
     for (const piece of pieces(word, hand, size, width)) {
       const longer = line === '' ? piece : `${line} ${piece}`;
-      if (setLine(longer, hand, size).width <= width) {
+      if (lineWidth(longer, hand, size) <= width) {
         line = longer;
         continue;
       }
@@ -48,11 +48,11 @@ function broken(
 
 /** A word, cut where it is wider than a line. */
 function pieces(word: string, hand: Hand, size: number, width: number): string[] {
-  if (setLine(word, hand, size).width <= width) return [word];
+  if (lineWidth(word, hand, size) <= width) return [word];
   const found: string[] = [];
   let piece = '';
   for (const letter of word) {
-    if (piece !== '' && setLine(piece + letter, hand, size).width > width) {
+    if (piece !== '' && lineWidth(piece + letter, hand, size) > width) {
       found.push(piece);
       piece = '';
     }
@@ -68,8 +68,8 @@ function shortened(line: string, { hand, size, width }: Setting): string {
     const tried = `${words
       .slice(0, n)
       .join(' ')
-      .replace(/[\s,.;:–—-]+$/u, '')} …`;
-    if (setLine(tried, hand, size).width <= width) return tried;
+      .replace(/(?<![\s,.;:–—-])[\s,.;:–—-]+$/u, '')} …`;
+    if (lineWidth(tried, hand, size) <= width) return tried;
   }
   return '…';
 }

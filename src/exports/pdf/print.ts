@@ -86,7 +86,7 @@ async function printed(browser: Browser, page: string, { site, paper }: PrintSet
  */
 function prepared(head: string): void {
   document.head.append(Object.assign(document.createElement('style'), { textContent: head }));
-  const here = location.href.replace(/#.*$/, '');
+  const here = location.href.split('#', 1)[0]!;
   // The list of links is alive and would skip one after each that is taken from it.
   for (const link of [...document.links])
     if (link.protocol === 'file:' && !link.href.startsWith(`${here}#`)) link.removeAttribute('href');

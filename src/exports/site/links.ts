@@ -14,7 +14,7 @@ export function relinkFrom(file: string): Relink {
   const here = file.split('/');
   return (href) => {
     if (!fromRoot(href)) return href;
-    const [, path = '', rest = ''] = /^([^?#]*)(.*)$/s.exec(href) ?? [];
+    const [, path = '', rest = ''] = /^([^?#]*)((?:[?#].*)?)$/s.exec(href) ?? [];
     const target = (path.endsWith('/') ? `${path}index.html` : path).slice(1).split('/');
     if (target.join('/') === file && rest.startsWith('#')) return rest;
     let shared = 0;
@@ -61,7 +61,7 @@ export function urlsOfSrcset(srcset: string): string[] {
 /** The address of a `<meta http-equiv="refresh">`, rewritten. */
 export function relinkRefresh(content: string, relink: Relink): string {
   return content.replace(
-    /^(\s*[\d.]*\s*[;,]\s*(?:url\s*=\s*)?)(['"]?)([^'"]*)(\2)/i,
+    /^(\s*(?:[\d.]+\s*)?[;,]\s*(?:url\s*=\s*)?)(['"]?)([^'"]*)(\2)/i,
     (_all, before: string, quote: string, url: string) => {
       return before + quote + relink(url.trim()) + quote;
     },

@@ -18,7 +18,8 @@ const documentation = /^(?:examples|rules|guide)(?:\/|\.html$)/;
  * A page as it may be published. Throws `TellsOfLiving` where it names someone living, and a plain error where it
  * breaks the site’s own rules, which is a fault of ours.
  */
-export function passedPage(path: string, html: string, base: string, look: LivingScan | undefined): string {
+export function passedPage(path: string, made: string, base: string, look: LivingScan | undefined): string {
+  const html = withoutUnseen(made);
   const scan = documentation.test(path) ? undefined : look;
   demandNobody(scan?.(wordsOfPath(path), { ids: true }), path);
   const page = preparePage(html, relinkOf(path, base), { readText: scan !== undefined });
@@ -40,7 +41,8 @@ export function pagesPassed(
   let folder: string | undefined;
   let known = new Map<string, string>();
   return (path, html) => {
-    if (look !== undefined && !documentation.test(path)) return passedPage(path, html.toString(), base, look);
+    if ((look !== undefined && !documentation.test(path)) || unseenBytes.test(html.toString('latin1')))
+      return passedPage(path, html.toString(), base, look);
     // What a link becomes depends on the folder of its page; the page for what isn’t there has its own way.
     const here = path === '404.html' ? path : path.slice(0, path.lastIndexOf('/') + 1);
     if (here !== folder) {
@@ -52,6 +54,20 @@ export function pagesPassed(
     );
   };
 }
+
+/**
+ * A page without what HTML may not hold, controls and noncharacters, and without the two signs that turn all that
+ * follows around (U+202D, U+202E): they would let a pasted text show something else than it says.
+ */
+function withoutUnseen(html: string): string {
+  return html.replace(unseen, '');
+}
+
+const unseen = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u202d\u202e\ufffe\uffff]/g;
+
+/** The same signs as the bytes of UTF-8, each byte read as a character. */
+const unseenBytes =
+  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]|\u00c2[\u0080-\u009f]|\u00e2\u0080[\u00ad\u00ae]|\u00ef\u00bf[\u00be\u00bf]/;
 
 /** Any other file as it may be published; throws as for a page. */
 export function passedFile(

@@ -14,6 +14,8 @@ interface App {
   render(request: Request, options: { routeData: Route }): Promise<Response>;
   setInternals(internals: unknown): void;
   setOptions(options: unknown): void;
+  /** The addresses that Astro remembers of each page. */
+  routeCache: { clearAll(): void };
 }
 
 interface Route {
@@ -32,15 +34,21 @@ interface Component {
 /**
  * Renders every page and hands it to `take` as soon as it is made. Assets, and whatever else Astro makes beside the
  * pages, are written into `into`, a folder of nobody else’s. The process must stand in the project’s folder and have
- * settled what Astro reads from the environment. What `take` throws ends the rendering.
+ * settled what Astro reads from the environment. What `take` throws ends the rendering. Pages that are not `wanted`, by
+ * their path, are left out.
  */
-export async function renderPages(programs: Programs, into: string, take: TakePage): Promise<void> {
+export async function renderPages(
+  programs: Programs,
+  into: string,
+  take: TakePage,
+  wanted: (path: string) => boolean = () => true,
+): Promise<void> {
   cpSync(programs.assets, into, { recursive: true });
   const app = await applicationOf(programs.pages);
   const usual = globalThis.Response;
   globalThis.Response = KeepingResponse;
   try {
-    await renderEach(app, into, take);
+    await renderEach(app, into, take, wanted);
   } finally {
     globalThis.Response = usual;
   }
@@ -59,11 +67,19 @@ class KeepingResponse extends Response {
   }
 }
 
-async function renderEach(app: App, into: string, take: TakePage): Promise<void> {
+async function renderEach(
+  app: App,
+  into: string,
+  take: TakePage,
+  wanted: (path: string) => boolean,
+): Promise<void> {
+  // The dossier may be another than that of a site made before in this process.
+  app.routeCache.clearAll();
   for (const { routeData: route } of app.manifest.routes) {
     if (!route.prerender) continue;
     for (const address of await addressesOf(app, route)) {
       const path = fileOf(address, route);
+      if (!wanted(path)) continue;
       const response = await app.render(new Request(new URL(`/${encodeURI(path)}`, origin)), {
         routeData: route,
       });

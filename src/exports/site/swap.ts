@@ -15,8 +15,16 @@ export interface Disk {
 export const disk: Disk = {
   rename: renameSync,
   copy: (from, to) => cpSync(from, to, { recursive: true }),
-  remove: (path) => rmSync(path, { recursive: true, force: true, maxRetries: 3 }),
+  remove: removeSite,
 };
+
+/** Removes a folder, its list of files last: by it, what a power cut leaves of the folder is known as ours. */
+function removeSite(path: string): void {
+  const away = { recursive: true, force: true, maxRetries: 3 };
+  if (existsSync(path))
+    for (const name of readdirSync(path)) if (name !== manifestName) rmSync(join(path, name), away);
+  rmSync(path, away);
+}
 
 /** What some desktops leave in every folder they show. */
 const litter = new Set(['.DS_Store', 'Thumbs.db', 'desktop.ini']);

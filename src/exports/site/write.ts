@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { publishedImage } from '../../dossier/images.ts';
 import { smallImageHref } from '../../dossier/media-paths.ts';
 import type { Telling } from '../../dossier/living-look.ts';
-import type { MediaView } from '../../dossier/types.ts';
+import type { Picture } from '../../dossier/types.ts';
 import type { FileBeside } from './beside.ts';
 import { filesUnder, sha256 } from './files-under.ts';
 import { livingScan, plainText, wordsOfPicture } from './living-scan.ts';
@@ -24,8 +24,8 @@ export interface SiteParts {
   render(take: TakePage): Promise<void>;
   /** A folder of further files of the site, such as stylesheets and fonts, there once the pages are made. */
   assets: string;
-  /** Every image of every record shown; asked for once the pages are made. */
-  images: () => Iterable<MediaView>;
+  /** Every image of records and prose; asked for once the pages are made. */
+  images: () => Iterable<Picture>;
   /** Makes what stands beside the pages, whose paths it is given, such as the feed and the site map. */
   beside?: (pages: readonly string[]) => AsyncIterable<FileBeside>;
   /** The content’s `media` folder. */

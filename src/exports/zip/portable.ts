@@ -61,13 +61,13 @@ export function folderName(title: string): string {
   const name = title
     .normalize('NFC')
     .replace(/[\p{Cc}\p{Cf}\p{Surrogate}]/gu, '')
-    .replace(/\s*[<>:"/\\|?*]+\s*/g, ' ')
+    .replace(/[<>:"/\\|?*]+/g, ' ')
     .replace(/\s+/g, ' ')
     .trim();
   const short = [...name]
     .slice(0, 60)
     .join('')
-    .replace(/^[. ]+|[. ]+$/g, '');
+    .replace(/^[. ]+|(?<![. ])[. ]+$/g, '');
   return short === '' || /^(?:con|prn|aux|nul|com\d|lpt\d)(?:\.|$)/i.test(short)
     ? `Site ${short}`.trim()
     : short;

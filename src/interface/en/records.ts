@@ -43,6 +43,11 @@ export const records = {
     close: 'Close',
   },
   noScan: 'No image of it is shown here.',
+  /** Of scans whose rights don’t allow it. */
+  scansKept: (n: number): string =>
+    n === 1
+      ? 'There is a scan of it that may not be published.'
+      : `There are ${n} scans of it that may not be published.`,
   transcription: 'Transcription',
   whatItSays: 'What it says',
   noTranscription: 'No transcription has been made.',

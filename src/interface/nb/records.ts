@@ -39,6 +39,10 @@ export const records: typeof English = {
     close: 'Lukk',
   },
   noScan: 'Det vises ikke noe bilde av den her.',
+  scansKept: (n) =>
+    n === 1
+      ? 'Det finnes et bilde av den som ikke kan offentliggjøres.'
+      : `Det finnes ${n} bilder av den som ikke kan offentliggjøres.`,
   transcription: 'Avskrift',
   whatItSays: 'Hva det står',
   noTranscription: 'Kilden er ikke skrevet av.',

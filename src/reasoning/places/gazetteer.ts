@@ -6,6 +6,7 @@
 import { abbreviated, formerNames } from '../../catalogue/place-names/index.ts';
 import { gather } from '../../model/multimap.ts';
 import type { Place } from '../../model/place.ts';
+import { once } from '../once.ts';
 import { pairIndexOf, type PairIndex } from './pair-index.ts';
 import { nameOf, type PlaceName } from './name.ts';
 
@@ -142,16 +143,25 @@ function insideOf(places: readonly Place[], position: ReadonlyMap<string, number
 function namesOf(places: readonly Place[]): Map<string, KnownName> {
   const names = new Map<string, KnownName>();
   places.forEach((place, i) => {
-    for (const text of [place.name, ...place.variants]) {
-      const whole = nameOf(text);
-      addName(names, whole, i);
-      const base = nameOf(text, false, true);
-      if (base && base.divided !== whole?.divided) addName(names, base, i);
-      const plain = text.replace(/\s*\([^)]*\)/g, '');
-      if (plain !== text) addName(names, nameOf(plain), i);
-    }
+    for (const name of place.builtIn ? namesOfBuiltIn(place) : namesOfPlace(place)) addName(names, name, i);
   });
   return names;
+}
+
+/** Built-in places are the same in every content, and most of most gazetteers. */
+const namesOfBuiltIn = once(namesOfPlace);
+
+function namesOfPlace(place: Place): (PlaceName | undefined)[] {
+  return [place.name, ...place.variants].flatMap((text) => {
+    const whole = nameOf(text);
+    const base = nameOf(text, false, true);
+    const plain = text.replace(/(?<!\s)\s*\([^()]*\)/g, '');
+    return [
+      whole,
+      ...(base && base.divided !== whole?.divided ? [base] : []),
+      ...(plain !== text ? [nameOf(plain)] : []),
+    ];
+  });
 }
 
 function addName(names: Map<string, KnownName>, name: PlaceName | undefined, bearer: number): void {
@@ -208,13 +218,15 @@ function addFormerNames(
   for (const row of formerNames) {
     const outer = position.get(row.within);
     if (outer === undefined) continue;
-    const parsed = row.names.map((name) => nameOf(name));
+    const parsed = namesOfRow(row);
     const bearers = new Set(parsed.flatMap((name) => (name && names.get(name.joined)?.bearers) ?? []));
     for (const bearer of bearers)
       if (!isWide(places[bearer]!.kind) && above[lineage[bearer]!]!.includes(outer))
         for (const name of parsed) addName(names, name, bearer);
   }
 }
+
+const namesOfRow = once((row: (typeof formerNames)[number]) => row.names.map((name) => nameOf(name)));
 
 function finish(build: Map<string, KnownName>, holds: Uint8Array) {
   const names = [...build.values()];

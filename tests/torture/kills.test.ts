@@ -1,0 +1,12 @@
+import { mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { killBuilds } from './kills.ts';
+
+test('a build killed at any moment leaves one whole site, and nothing else is touched', async () => {
+  const work = mkdtempSync(join(tmpdir(), 'whence-torture-'));
+  const { faults, killed, finished } = await killBuilds({ work, kills: 3, seed: 5 });
+  expect(faults).toEqual([]);
+  expect(killed + finished).toBe(3);
+}, 300_000);
