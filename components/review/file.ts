@@ -66,6 +66,6 @@ export function fileName({ reviewer, date }: Filled): string {
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
     .slice(0, 60)
-    .replace(/^-+|-+$/g, '');
+    .replace(/^-|-$/g, '');
   return `${date}-${name || 'reviewer'}.yaml`;
 }

@@ -223,7 +223,8 @@ class Folder {
     for (const [, id] of body.matchAll(/@([a-z0-9]+(?:-[a-z0-9]+)*)/g)) this.#addRecord(id!);
     for (const [, one, other] of body.matchAll(/="([^"\n]{1,200})"|\]\(<?([^)\s>]{1,300})/g)) {
       const target = one ?? other!;
-      const id = target.replace(/^.*\//, '').replace(/(?:\.html|\.mdx?)?(?:#.*)?$/, '');
+      const [page = ''] = target.slice(target.lastIndexOf('/') + 1).split('#');
+      const id = page.replace(/\.(?:html|mdx?)$/, '');
       this.#addRecord(id);
       this.#addPerson(id);
       const file = /(?:^|\/)media\/(.+)$/.exec(target)?.[1];

@@ -22,14 +22,15 @@ export interface Form {
 }
 
 /** The characters of a word: letters, digits, their marks, apostrophes and what no reader sees. */
+// eslint-disable-next-line regexp/no-super-linear-move -- nothing follows that could refuse a run
 export const wordPattern = /[\p{L}\p{N}\p{M}\p{Cf}'’‘ʼ`´]+/gu;
 
 /** A word as it is compared. A word of letters and digits stays together; an ordinal is its number. */
 export function foldWord(word: string): string {
   if (/^[A-Za-z]+$/.test(word)) return word.toLowerCase();
   const plain = word.replaceAll(/\p{Cf}/gu, '');
-  const number = /^'*0*(\d+)(?:st|nd|rd|th)?'*$/i.exec(plain);
-  if (number) return number[1]!;
+  const number = /^'{0,2}(\d{1,12})(?:st|nd|rd|th)?'{0,2}$/i.exec(plain);
+  if (number) return String(Number(number[1]));
   if (/\d/.test(plain)) return plain.toLowerCase();
   return foldName(plain.replace(/(.)['’ʼ]s['’]*$/iu, '$1')).replaceAll(' ', '');
 }
@@ -52,7 +53,7 @@ export function nameForms(written: string, short = true): Form[] {
   const add = (how: Form['how'], weak: boolean, ...words: string[]) => {
     if (words.length > 0 && words.every((word) => word !== '')) forms.push({ words, how, weak });
   };
-  const whole = foldedWords(written.replaceAll(/\(.*?\)/g, ' '));
+  const whole = foldedWords(written.replaceAll(/\([^()]{0,200}\)/g, ' '));
   const untitled = whole.slice(
     Math.max(
       0,
@@ -63,7 +64,7 @@ export function nameForms(written: string, short = true): Form[] {
   else {
     if (untitled.length > 1) add('name', false, ...untitled);
     else add('name', false, ...whole);
-    for (const expanded of spelled(written.replaceAll(/\(.*?\)/g, ' ')))
+    for (const expanded of spelled(written.replaceAll(/\([^()]{0,200}\)/g, ' ')))
       if (expanded.length > 1) add('name', false, ...expanded);
   }
   for (const surname of surnames)

@@ -28,7 +28,7 @@ export type Look = (text: string, options?: { ids?: boolean; first?: boolean }) 
 /** What may stand between the words of a form. */
 const gaps: Record<Form['how'], RegExp> = {
   name: /^[\s\u0020_\-‐‑–.·'"“”()*~]*$/,
-  reversed: /^[\s_\-‐‑.]*,?[\s_"'“”(*]*$/,
+  reversed: /^[\s_\-‐‑.]*(?:[,"'“”(*][\s_"'“”(*]*)?$/,
   lone: /^$/,
   day: /^[\s.,_\-–]*$/,
   figures: /^\s?[.\-–/]\s?$/,

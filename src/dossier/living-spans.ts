@@ -77,7 +77,7 @@ export function publicText(text: string, someone: string): string {
     if (instead !== '') return [before, instead, after];
     // Where nothing is left, neither is the space before it.
     if (/(?:^|\n)$/.test(before)) return [before, '', after.replace(/^[ \t]+/, '')];
-    if (/^(?:[\s,.;:!?)\]]|$)/.test(after)) return [before.replace(/[ \t]+$/, ''), '', after];
+    if (/^(?:[\s,.;:!?)\]]|$)/.test(after)) return [withoutSpaceAtEnd(before), '', after];
     return [before, '', after];
   });
 }
@@ -109,8 +109,22 @@ function replaced(
   return out + rest;
 }
 
+/** Whether a sentence begins after a text: at its beginning, after a blank line or after a full stop, behind the marks of lists and the like. */
 function beginsSentence(before: string): boolean {
-  return /(?:^|\n\s*\n|[.!?][”’"')]*\s)\s*(?:[-*>#]+\s+|[*_]+)*$/.test(before);
+  let end = before.length;
+  while (end > 0 && /[\s\-*>#_]/.test(before[end - 1]!)) end--;
+  const marks = before.slice(end);
+  if (end === 0) return true;
+  const lines = marks.split('\n');
+  if (lines.slice(1, -1).some((line) => line.trim() === '')) return true;
+  while (end > 0 && /[”’"')]/.test(before[end - 1]!)) end--;
+  return end > 0 && /[.!?]/.test(before[end - 1]!) && /^\s/.test(marks);
+}
+
+function withoutSpaceAtEnd(text: string): string {
+  let end = text.length;
+  while (end > 0 && (text[end - 1] === ' ' || text[end - 1] === '\t')) end--;
+  return text.slice(0, end);
 }
 
 function capital(text: string): string {

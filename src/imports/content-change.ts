@@ -147,7 +147,7 @@ function partsOf(text: string): Map<string, string> {
   starts.forEach((start, i) => {
     const part = text.slice(start, starts[i + 1] ?? text.length);
     const id =
-      /^(?:- |-?\s*\{? *)(?:id: *)['"]?([a-z0-9-]+)/.exec(part)?.[1] ??
+      /^- {1,4}(?:\{ {0,4})?id: {0,4}['"]?([a-z0-9-]+)/.exec(part)?.[1] ??
       /^ {2}id: *['"]?([a-z0-9-]+)/m.exec(part)?.[1] ??
       `at ${start}`;
     parts.set(parts.has(id) ? `${id} at ${start}` : id, part);

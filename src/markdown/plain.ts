@@ -11,9 +11,16 @@ const paragraph = new RegExp(`^(?:[\\p{L}“‘(]${sign}*(?<! )(?:\\n(?=.)|$))+$
 const row = new RegExp(`^\\|(?: ${sign}* \\|)+$`, 'u');
 const rule = /^\|(?: -+ \|)+$/;
 
+function withoutBlankEnds(text: string): string {
+  let [start, end] = [0, text.length];
+  while (text[start] === '\n') start++;
+  while (end > start && text[end - 1] === '\n') end--;
+  return text.slice(start, end);
+}
+
 /** The body as it is rendered, or `undefined` where only the parser can tell. */
 export function plainBody(body: string, { words: said }: SiteVoice): Rendered | undefined {
-  const blocks = body.replace(/^\n+|\n+$/g, '').split(/\n{2,}/);
+  const blocks = withoutBlankEnds(body).split(/\n{2,}/);
   const made: string[] = [];
   let words = 0;
   let tables = 0;

@@ -37,12 +37,15 @@ test('a family file comes in, again, and out; every answer is a sentence', { tim
   const today = ['--today', '2026-06-01'];
 
   const dry = tell(
-    'import family.ged --content new --dry-run',
-    run('import', 'family.ged', '--content', 'new', '--dry-run', ...today),
+    'import family.ged --content new',
+    run('import', 'family.ged', '--content', 'new', ...today),
   );
   expect([dry.code, existsSync(join(work, 'new'))]).toEqual([0, false]);
   expect(
-    tell('import family.ged --content new', run('import', 'family.ged', '--content', 'new', ...today)).code,
+    tell(
+      'import family.ged --content new --write',
+      run('import', 'family.ged', '--content', 'new', '--write', ...today),
+    ).code,
   ).toBe(0);
   expect(readdirSync(join(work, 'new')).sort()).toEqual([
     'imports',
@@ -64,7 +67,7 @@ test('a family file comes in, again, and out; every answer is a sentence', { tim
   expect(
     tell('import newer.ged --content new', run('import', 'newer.ged', '--content', 'new', ...today)).code,
   ).toBe(2);
-  const again = ['gedcom', 'newer.ged', '--name', 'family', '--content', 'new', ...today];
+  const again = ['gedcom', 'newer.ged', '--name', 'family', '--content', 'new', '--write', ...today];
   const json = run('import', ...again, '--format', 'json');
   expect(JSON.parse(json.out)).toMatchObject({ version: 1, kind: 'gedcom', texts: { edited: 1, new: 0 } });
   expect(readFileSync(people, 'utf8')).toContain('born: { date: 1811 }');

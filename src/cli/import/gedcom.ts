@@ -5,7 +5,6 @@ import {
   mkdtempSync,
   openSync,
   readFileSync,
-  readSync,
   readdirSync,
   rmSync,
   statSync,
@@ -42,7 +41,7 @@ interface Options {
   name?: string;
   country?: string;
   lenient: boolean;
-  dryRun: boolean;
+  write: boolean;
   format: 'text' | 'json';
   today: string;
 }
@@ -60,7 +59,7 @@ export function gedcomImport(): Command {
     )
     .option('--country <place>', 'the id of the country in which places lie that name none')
     .option('--lenient', 'read a file of 7.0 that breaks its grammar as far as it goes', false)
-    .option('--dry-run', 'show what would be written, and write nothing', false)
+    .option('--write', 'write it; without this, what would be written is shown', false)
     .addOption(formatOption())
     .addOption(todayOption())
     .addHelpText(
@@ -69,27 +68,11 @@ export function gedcomImport(): Command {
 People go into lists under people/, places into places/, and what sources say into records/. What was changed or left
 is told by line in imports/NAME.report.txt. Imported again, a newer file touches only what you have not edited.
 
-  npm run import -- gedcom tobin.ged --content ~/tobin --dry-run
-  npm run import -- gedcom tobin-2026.ged --name tobin --content ~/tobin`,
+  npm run import -- gedcom tobin.ged --content ~/tobin
+  npm run import -- gedcom tobin.ged --content ~/tobin --write
+  npm run import -- gedcom tobin-2026.ged --name tobin --content ~/tobin --write`,
     )
     .action((file: string, options: Options) => exitWith(() => run(fromCaller(file), options)));
-}
-
-/** Whether a file is GEDCOM by its ending or its first bytes. */
-export function looksLikeGedcom(path: string): boolean {
-  if (/\.ged$/i.test(path)) return true;
-  try {
-    const file = openSync(path, 'r');
-    try {
-      const bytes = Buffer.alloc(32);
-      const text = bytes.subarray(0, readSync(file, bytes)).toString('latin1').replaceAll('\0', '');
-      return /^(?:ï»¿|ÿþ|þÿ)?\s*0[ \t]+HEAD/.test(text);
-    } finally {
-      closeSync(file);
-    }
-  } catch {
-    return false;
-  }
 }
 
 async function run(path: string, options: Options): Promise<ExitCode> {
@@ -113,7 +96,7 @@ async function run(path: string, options: Options): Promise<ExitCode> {
     progress.clear();
     if ('broken' in done) return broken(done.tree, options.format);
     if (!done.again) demandOtherName(done, options);
-    if (!options.dryRun) {
+    if (options.write) {
       progress.say('Writing …');
       if (begins) writeWhole(options.content, 'site.yaml', siteText(name));
       write(done, options.content);
@@ -121,8 +104,8 @@ async function run(path: string, options: Options): Promise<ExitCode> {
     }
     process.stdout.write(
       options.format === 'json'
-        ? `${JSON.stringify(importReport(done, options.dryRun), null, 2)}\n`
-        : `${begins && !options.dryRun ? `Made the content folder ${options.content}.\n` : ''}${shortReport(done, options.dryRun)}${options.dryRun ? '' : `Next: npm run check -- --content ${options.content}\n`}`,
+        ? `${JSON.stringify(importReport(done, !options.write), null, 2)}\n`
+        : `${begins && options.write ? `Made the content folder ${options.content}.\n` : ''}${shortReport(done, !options.write)}${options.write ? `Next: npm run check -- --content ${options.content}\n` : ''}`,
     );
     return 0;
   } catch (error) {

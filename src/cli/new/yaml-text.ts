@@ -32,7 +32,7 @@ export function commentLines(text: string, indent = '', width = 110): string[] {
   const lines: string[] = [];
   let line = '';
   // What stands in braces is to be copied, and stays on one line.
-  for (const word of text.replace(/\s+/g, ' ').match(/\{[^}]*\}\S*|\S+/g) ?? []) {
+  for (const word of text.replace(/\s+/g, ' ').match(/\{[^{}]{0,200}\}\S*|\S+/g) ?? []) {
     if (line !== '' && indent.length + line.length + word.length + 3 > width) {
       lines.push(`${indent}# ${line}`);
       line = '';

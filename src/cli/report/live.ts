@@ -50,7 +50,7 @@ function list(
   const lines: string[] = [];
   for (const [i, finding] of findings.entries()) {
     const left = findings.length - i;
-    const whole = findingsText(corpus, [finding], paint).replace(/\n+$/, '').split('\n');
+    const whole = findingsText(corpus, [finding], paint).trimEnd().split('\n');
     const short = [
       `${colour(finding, paint)(finding.severity)} ${paint.bold(place(finding))} ${cut(finding, paint)}`,
     ];

@@ -41,7 +41,10 @@ function keyOfBlob(blob: Buffer): SshKey {
   const type = wire.word();
   const key = publicKey(type, wire);
   wire.end();
-  const name = `SHA256:${createHash('sha256').update(blob).digest('base64').replace(/=+$/, '')}`;
+  const name = `SHA256:${createHash('sha256')
+    .update(blob)
+    .digest('base64')
+    .replace(/={1,2}$/, '')}`;
   return { form: 'SSH', name, blob, type, key };
 }
 

@@ -23,6 +23,21 @@ export interface FileHead {
   note?: string;
 }
 
+/** The version and the character set that the first lines name; `''` for what they don’t. */
+function saidInHead(text: string): { version: string; stated: string } {
+  let version = '';
+  let stated = '';
+  let within = '';
+  for (const line of text.split(/[\r\n]/)) {
+    const [level = '', tag = '', ...value] = line.trim().split(/\s+/);
+    if (level === '0' && tag !== 'HEAD') break;
+    if (level === '1') within = tag;
+    if (level === '1' && tag === 'CHAR' && stated === '') stated = value.join(' ');
+    if (level === '2' && tag === 'VERS' && within === 'GEDC' && version === '') version = value[0] ?? '';
+  }
+  return { version, stated };
+}
+
 const pieceSize = 1 << 20;
 const headSize = 1 << 16;
 
@@ -32,11 +47,7 @@ export function readHead(path: string): FileHead {
   const marked = fromFirstBytes(bytes);
   const text = new TextDecoder((marked ?? 'latin1').toLowerCase()).decode(bytes).replace(/^ï»¿|^\ufeff/, '');
   demandGedcom(bytes, text);
-  const version =
-    /(?:^|[\r\n])\s*1\s+GEDC[^\r\n]*[\r\n]+(?:\s*[2-9]\s[^\r\n]*[\r\n]+)*?\s*2\s+VERS\s+(\S+)/.exec(
-      text,
-    )?.[1] ?? '';
-  const stated = /(?:^|[\r\n])\s*1\s+CHAR\s+([^\r\n]*\S)/.exec(text)?.[1] ?? '';
+  const { version, stated } = saidInHead(text);
   if (marked) return { charset: marked, version, stated };
   const word = stated.toUpperCase().replace(/[^A-Z0-9]/g, '');
   if (word === 'ANSEL') return { charset: 'ANSEL', version, stated };

@@ -14,7 +14,7 @@ import {
   type NoteText,
   type PlaceSaid,
 } from './said.ts';
-import { all, one, textUnder, useAll, type Structure } from './structure.ts';
+import { all, one, textLines, textUnder, useAll, type Structure } from './structure.ts';
 import type { Tree } from './tree.ts';
 
 /** One thing told of somebody. */
@@ -149,7 +149,7 @@ export function addressUnder(of: Structure): string | undefined {
   const address = one(of, 'ADDR');
   if (!address) return undefined;
   const parts = addressParts.map((tag) => textUnder(address, tag)).filter((part) => part !== undefined);
-  const whole = address.value.trim().replace(/\s*\n\s*/g, ', ');
+  const whole = textLines(address.value).join(', ');
   useAll(address);
   return whole || parts.join(', ') || undefined;
 }

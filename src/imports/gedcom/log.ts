@@ -1,6 +1,6 @@
 /** What happened to a file on its way in: nothing is dropped in silence. */
 import { LineNotes } from './problem.ts';
-import type { Structure } from './structure.ts';
+import { textLines, type Structure } from './structure.ts';
 
 /** A piece of the file that did not come in. */
 export interface LeftPiece {
@@ -30,7 +30,7 @@ export class ImportLog {
   leave(structure: Structure, path: string): void {
     this.leftByPath.set(path, (this.leftByPath.get(path) ?? 0) + 1);
     if (this.left.length >= mostPieces) return;
-    const shown = structure.pointer ? `@${structure.value}@` : structure.value.replace(/\s*\n\s*/g, ' ⏎ ');
+    const shown = structure.pointer ? `@${structure.value}@` : textLines(structure.value).join(' ⏎ ');
     this.left.push({ line: structure.line, path, text: shown, under: linesUnder(structure) });
   }
 }

@@ -108,7 +108,11 @@ export function shortReport(done: GedcomImport, dryRun: boolean): string {
         .map((text) => `“${text}”`)
         .join(' and ')}. If they all lie in one country, say --country and its id.`,
     );
-  lines.push(dryRun ? 'Nothing was written.' : `All of it, by line: ${reportFile(done.name)}`);
+  lines.push(
+    dryRun
+      ? 'Nothing was written. To write it, add --write.'
+      : `All of it, by line: ${reportFile(done.name)}`,
+  );
   return `${lines.join('\n')}\n`;
 }
 

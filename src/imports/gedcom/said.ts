@@ -111,8 +111,8 @@ function plainNote(note: Structure, log: ImportLog): string {
   if (!html) return note.value.trim();
   log.changed.add(note.line, 'The marks of HTML were taken out of this note.');
   return note.value
-    .replace(/<(?:br|\/p|\/div|\/li|\/h\d)\b[^>]*>/gi, '\n')
-    .replace(/<[^>]*>/g, '')
+    .replace(/<(?:br|\/p|\/div|\/li|\/h\d)\b[^<>]*>/gi, '\n')
+    .replace(/<[^<>]*>/g, '')
     .replaceAll('&lt;', '<')
     .replaceAll('&gt;', '>')
     .replaceAll('&nbsp;', ' ')

@@ -166,6 +166,14 @@ export function textUnder(of: Structure, tag: string): string | undefined {
   return text === '' ? undefined : text;
 }
 
+/** Lines of a value without the space around them; empty ones are left out. */
+export function textLines(value: string): string[] {
+  return value
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((line) => line !== '');
+}
+
 /** Marks a structure and everything under it as used. */
 export function useAll(structure: Structure): void {
   structure.used = true;

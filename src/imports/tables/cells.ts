@@ -13,12 +13,12 @@ export function ageValue(cell: string): number | string | undefined {
   const text = cell.toLowerCase().replaceAll(',', ' ').replace(/\s+/g, ' ').trim();
   if (/^\d{1,3}(?:\.0+)?$/.test(text)) return checked(Number(text));
   const plain = text
-    .replace(/\s*(?:of age|old|gl|gammel)\.?$/, '')
+    .replace(/ ?(?:of age|old|gl|gammel)\.?$/, '')
     .replace(/(\d)\s*(?:years?|yrs?\.?|y\.?|aar|år|ar)(?![a-z])/g, '$1y')
     .replace(/(\d)\s*(?:months?|mos?\.?|mths?\.?|mnd\.?|måneder|maaneder|mdr?\.?|m\.?)(?![a-z])/g, '$1m')
     .replace(/(\d)\s*(?:weeks?|wks?\.?|uker?|uger?|w\.?)(?![a-z])/g, '$1w')
     .replace(/(\d)\s*(?:days?|dys?\.?|dager?|dage|d\.?)(?![a-z])/g, '$1d')
-    .replace(/\s*(?:and|&|og)\s*/g, ' ')
+    .replace(/ ?(?:and|&|og) ?/g, ' ')
     .replace(/(\d{1,2}\/12)m$/, '$1')
     .replace(/^½ ?y?$/, '6m')
     .replace(/^(\d{1,2}) ?½y?$/, '$1y 6m')
@@ -70,7 +70,7 @@ export function dateValue(cell: string, dayFirst: DayFirst): string | undefined 
   const doubtful = /\?$/.test(text);
   const bare = text
     .slice((said ?? limit)?.[0].length ?? 0)
-    .replace(/[?]+$/, '')
+    .replace(/\?{1,9}$/, '')
     .trim();
   const numbers = /^(\d{1,2})[-/. ](\d{1,2})[-/. ](\d{4})$/.exec(bare);
   if (numbers && dayFirst === undefined) {
