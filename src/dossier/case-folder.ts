@@ -21,7 +21,7 @@ import { derivationTarget } from '../reasoning/derivation.ts';
 import { kinOf } from '../reasoning/kin.ts';
 import { nameCountsCsv } from './csv.ts';
 import type { Examination } from './examine.ts';
-import type { Withheld } from './withhold.ts';
+import { withPlainInformantKeys, type Withheld } from './withhold.ts';
 import { restsOn } from './rests-on.ts';
 
 export interface FolderFile {
@@ -240,48 +240,25 @@ class Folder {
     };
   }
 
-  #maskRecord(record: SourceRecord): SourceRecord {
+  #maskRecord(written: SourceRecord): SourceRecord {
+    const record = withPlainInformantKeys(written, (person) => !this.#withheld.people.has(person));
     const gone = new Set(
       record.mentions.filter((m) => this.#hidden(`${record.id}#${m.id}`)).map((m) => m.id),
     );
-    const keys = this.#informantKeys(record);
-    const keyOf = (key: string) => keys.get(key) ?? key;
     return {
       ...record,
       media: record.media.filter(({ file }) => this.#media.has(file)),
       informants: Object.fromEntries(
-        Object.entries(record.informants).map(([key, informant]) => [
-          keyOf(key),
-          this.#maskInformant(informant),
-        ]),
+        Object.entries(record.informants).map(([key, informant]) => [key, this.#maskInformant(informant)]),
       ),
-      ...(record.informant === undefined ? {} : { informant: keyOf(record.informant) }),
       mentions: record.mentions
         .filter((m) => !gone.has(m.id))
         .map(({ copies, ...m }) => ({
           ...m,
           relations: m.relations.filter((relation) => !gone.has(relation.of)),
-          informants: Object.fromEntries(
-            Object.entries(m.informants).map(([statement, key]) => [statement, keyOf(key)]),
-          ),
           ...(copies === undefined || this.#hidden(copies) ? {} : { copies }),
         })),
     };
-  }
-
-  /** Other words for informants who are living: an author’s word for one may be their name. */
-  #informantKeys({ informants }: SourceRecord): Map<string, string> {
-    const keys = new Map<string, string>();
-    for (const [key, { person, oneOf, toldBy }] of Object.entries(informants)) {
-      const living = [person, ...(oneOf ?? []), ...(toldBy ?? [])].some(
-        (one) => one !== undefined && this.#withheld.people.has(one),
-      );
-      if (!living) continue;
-      let n = keys.size + 1;
-      while (Object.hasOwn(informants, `living${n}`)) n++;
-      keys.set(key, `living${n}`);
-    }
-    return keys;
   }
 
   #maskInformant({ person, oneOf, toldBy, ...rest }: Informant): Informant {

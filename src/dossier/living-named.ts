@@ -202,9 +202,8 @@ function eachText(corpus: Corpus, shown: Facts, withheld: Withheld | undefined, 
   for (const series of corpus.series.values()) if (!series.builtIn) entry('series', series.id, series);
   const reviews = new Set(shown.reviews.map((review) => review.id));
   for (const review of corpus.reviews)
-    // Whoever signs a review names themselves; what it rested on is never shown as it stands.
-    if (reviews.has(review.id))
-      entry('review', review.id, review, ([key]) => key === 'reviewer' || key === 'rests' || key === 'id');
+    // What a review rested on is never shown as it stands.
+    if (reviews.has(review.id)) entry('review', review.id, review, ([key]) => key === 'rests');
   for (const { case: ofCase, index, reply } of shown.replies)
     take(reply, false, () => corpus.locate(`replies:${ofCase}/replies`, ['replies', index, 'reply']));
   for (const file of nameLists(corpus)) wholeFile(file, corpus.source(file), take);

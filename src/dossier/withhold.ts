@@ -239,13 +239,47 @@ function names(facts: Facts, person: string, text: string): boolean {
   return text.includes(person) || text.includes(facts.people.get(person)?.name ?? person);
 }
 
+/**
+ * A record with other words for the informants among whom somebody withheld is: an author’s word for one may be their
+ * name. Done twice it changes nothing more.
+ */
+export function withPlainInformantKeys(
+  record: SourceRecord,
+  shown: (person: string) => boolean,
+): SourceRecord {
+  const involves = ({ person, oneOf, toldBy }: Informant) =>
+    ![person, ...(oneOf ?? []), ...(toldBy ?? [])].every((id) => id === undefined || shown(id));
+  const entries = Object.entries(record.informants);
+  const others = new Set(entries.filter(([, informant]) => !involves(informant)).map(([key]) => key));
+  const keys = new Map<string, string>();
+  let n = 0;
+  for (const [key, informant] of entries) {
+    if (!involves(informant)) continue;
+    do n++;
+    while (others.has(`living${n}`));
+    keys.set(key, `living${n}`);
+  }
+  if (keys.size === 0) return record;
+  const keyOf = (key: string) => keys.get(key) ?? key;
+  return {
+    ...record,
+    informants: Object.fromEntries(entries.map(([key, informant]) => [keyOf(key), informant])),
+    ...(record.informant === undefined ? {} : { informant: keyOf(record.informant) }),
+    mentions: record.mentions.map((mention) => ({
+      ...mention,
+      informants: mapObject(mention.informants, keyOf),
+    })),
+  };
+}
+
 /** A record without its withheld mentions. Its images show what the record says of them, so they stay away too. */
 function maskRecord(
-  record: SourceRecord,
+  written: SourceRecord,
   shown: (person: string) => boolean,
   hidden: (ref: string) => boolean,
   words: StandIns,
 ): SourceRecord {
+  const record = withPlainInformantKeys(written, shown);
   const gone = new Set(record.mentions.filter((m) => hidden(`${record.id}#${m.id}`)).map((m) => m.id));
   const informants = mapObject(record.informants, (informant) => maskInformant(informant, shown, words));
   const isGone = (of: string) =>

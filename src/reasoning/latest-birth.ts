@@ -260,7 +260,7 @@ function madeBy(facts: Facts, record: SourceRecord): Made {
 }
 
 /** The last day of a date, later where it is marked as doubtful; `null` where it is open. */
-function lastDay(date: string): number | null {
+export function lastDay(date: string): number | null {
   const { last } = daysOf(date);
   return Number.isFinite(last) ? last : null;
 }

@@ -8,13 +8,15 @@
  * again. What is not certain is widened toward the later birth. How a bound follows from a statement, and from the
  * bounds of relatives, stands in `latest-birth.ts`.
  *
+ * One thing is stronger than a bound: a birth date in the person’s own entry that is late enough.
+ *
  * A mention that belongs to nobody is judged in the same way: on a record of last year it may well name somebody alive.
  */
 import { addYears } from '../model/days.ts';
 import { daySpan } from '../model/edtf.ts';
 import { mentionAt, type Facts } from '../model/facts.ts';
 import type { Mention } from '../model/record.ts';
-import { latestBirths, type Bound } from './latest-birth.ts';
+import { lastDay, latestBirths, type Bound } from './latest-birth.ts';
 import { kinOf } from './kin.ts';
 
 /** Why somebody counts as dead or living. */
@@ -59,10 +61,26 @@ export function presumptionOf(facts: Facts, who: string, today: number): Presump
   if (person?.living !== undefined) return { living: person.living, because: { kind: 'said' }, until: null };
   const death = deathOf(facts, who, today);
   if (death) return { living: false, because: death, until: null };
+  const own = recentBirth(facts, who, today);
+  if (own) return { living: true, because: { kind: 'born-by', bound: own }, until: untilOf(facts, own.day) };
   const bound = latestBirths(facts).get(who);
   if (!bound) return { living: true, because: { kind: 'nothing' }, until: null };
-  const until = addYears(bound.day, facts.site.livingYears);
+  const until = untilOf(facts, bound.day);
   return { living: until >= today, because: { kind: 'born-by', bound }, until };
+}
+
+const untilOf = (facts: Facts, born: number) => addYears(born, facts.site.livingYears);
+
+/**
+ * The birth that the author gives in the person’s entry, where it is so late that they may be living: then they are
+ * presumed so, whatever the dates of relatives or a record would have. One of the two is wrong, and nobody knows which.
+ */
+function recentBirth(facts: Facts, who: string, today: number): Bound | undefined {
+  const date = facts.people.get(who)?.born?.date;
+  const day = date === undefined ? null : lastDay(date);
+  return date === undefined || day === null || untilOf(facts, day) < today
+    ? undefined
+    : { day, fact: { kind: 'born', date } };
 }
 
 /** The ids of everyone living or presumed so on a day (a day number). */

@@ -33,19 +33,18 @@ describe('a case of the demonstration, opened elsewhere', () => {
   test.each(['phelan-knockmahon', 'nor-rindy'])(
     '%s has the digest, the standing and the numbers it has at home',
     (id) => {
-      const { there, folder } = opened(home, id);
+      const { there } = opened(home, id);
       expect(there.findings.filter(({ severity }) => severity === 'error')).toEqual([]);
       expect([...there.cases.keys()]).toEqual([id]);
-      expect(there.digests.get(id)).toBe(home.digests.get(id));
+      expect(there.digests.get(id)).toEqual(home.digests.get(id));
       const { problems: _here, ...here } = home.cases.get(id)!;
       const { problems: _there, ...elsewhere } = there.cases.get(id)!;
       expect(elsewhere).toEqual(here);
-      expect(folder.withheld).toBe(0);
       // What was there is there in the same words.
-      for (const record of there.corpus.records.values())
-        expect(record).toEqual(home.corpus.records.get(record.id));
-      for (const person of there.corpus.people.values())
-        expect(person).toEqual(home.corpus.people.get(person.id));
+      for (const record of there.shown.records.values())
+        expect(record).toEqual(home.shown.records.get(record.id));
+      for (const person of there.shown.people.values())
+        expect(person).toEqual(home.shown.people.get(person.id));
     },
   );
 

@@ -48,7 +48,7 @@ describe('in a public dossier', () => {
     );
     const record = records.get('interview')!;
     expect(record.mentions.map((m) => m.mention.name)).toEqual(['Alice Hale']);
-    expect(record.record.informants['nora']).toMatchObject({
+    expect(record.record.informants['living1']).toMatchObject({
       described: 'a living person',
       knowledge: 'secondary',
     });

@@ -2,6 +2,7 @@
  * A small family whose files have every key of the content contract, so that whatever is done to them is done to each.
  * A test holds it against the schemas. One of its people is living and has a name that nothing else has.
  */
+import { digestOfParts } from '../../src/dossier/digest.ts';
 import { styleOf } from '../citations/styles.ts';
 
 /** What only the living person’s name has in it; it must never be published. */
@@ -188,6 +189,16 @@ asks: lastResidence
 Not known yet. <b>Bold</b> &amp; [@deed].
 `;
 
+const emptyRests = {
+  case: {},
+  evidence: {},
+  records: {},
+  mentions: {},
+  people: {},
+  places: {},
+  searches: {},
+};
+
 /** The whole folder, by the paths of its files; the images are made apart. */
 export const everyKey: Readonly<Record<string, string>> = {
   'site.yaml': site,
@@ -238,9 +249,11 @@ Nora ${withheldMark} keeps the papers.
 `,
   'reviews/phelan/one.yaml': `reviewer: A. Reviewer
 date: 2025-06-01
-digest: sha256-${'0'.repeat(64)}
+digest: ${digestOfParts(emptyRests)}
 points: [{ point: two-independent, answer: agree, comment: Yes. }]
 overall: query
+comment: On the whole.
+rests: { case: {}, evidence: {}, records: {}, mentions: {}, people: {}, places: {}, searches: {} }
 `,
   'names/kill.csv': `name,count,part,place,sex,total,source
 Phelan,14,surname,kill,,412,Counted

@@ -63,6 +63,11 @@ describe('the person’s own entry', () => {
     ['born about 1915: five years are added', { born: { date: '1915~' } }, true],
     ['born about 1910', { born: { date: '1910~' } }, false],
     ['born before some day, or after', { born: { date: '1900/..' } }, true],
+    [
+      'born in 1985, and married in 1900: one of them is wrong',
+      { born: { date: 1985 }, spouses: [{ person: 'y', married: 1900 }] },
+      true,
+    ],
     ['born in 1850, but living, the author says', { born: { date: 1850 }, living: true }, true],
     ['dead, the author says', { living: false }, false],
     ['died', { died: { date: 2001 } }, false],
@@ -317,8 +322,11 @@ describe('on random families', () => {
         for (const less of lesser(content).filter((_, i) => i % 6 === which)) {
           const facts = factsOf(less);
           const after = new Set(alive(less, day(today)));
+          // A late birth in the entry itself overrules what relatives’ dates would have, while it is there.
+          const unborn = (who: string) =>
+            content.people[who]?.['born'] !== undefined && content.people[who] !== less.people[who];
           for (const who of before)
-            if (facts.people.has(who) || mentionAt(facts, who))
+            if ((facts.people.has(who) || mentionAt(facts, who)) && !unborn(who))
               expect([who, after.has(who)]).toEqual([who, true]);
         }
       }),
