@@ -136,7 +136,7 @@ describe('living relatives', () => {
       'list-1901#m1',
     );
     expect(open.records.get('list-1901')!.mentions.map(({ ref }) => ref)).toEqual(['list-1901#m1']);
-    expect(open.records.get('list-1901')!.record.informants['living1']).toMatchObject({
+    expect(open.records.get('list-1901')!.record.informants['living2']).toMatchObject({
       described: 'a living person',
     });
     expect(ofCase(open).result!.items.find(({ id }) => id === 'e90')!.mentions).toMatchObject([

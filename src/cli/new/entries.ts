@@ -308,6 +308,6 @@ export async function newReview(
   const points = result.points.map(({ point }) => point);
   return [
     `reviews/${id}/${idFrom(reviewer) || 'reviewer'}-${today}.yaml`,
-    reviewText({ reviewer, date: today, digest: digest.whole, overall, points }),
+    reviewText({ reviewer, date: today, digest: digest.whole, rests: digest.parts, overall, points }),
   ];
 }

@@ -1,4 +1,6 @@
 /** The files of people, cases, places, searches and reviews: valid as they stand, with comments that teach. */
+import { block } from '../../corpus/yaml-text.ts';
+import type { Rests } from '../../model/review.ts';
 import { commentLines, withComment, yamlText, yamlValue } from './yaml-text.ts';
 
 export interface PersonFill {
@@ -145,11 +147,13 @@ export interface ReviewFill {
   reviewer: string;
   date: string;
   digest: string;
+  /** The digests of what the case rests on: what changed later is told from them. */
+  rests: Rests;
   overall: string;
   points: readonly string[];
 }
 
-export function reviewText({ reviewer, date, digest, overall, points }: ReviewFill): string {
+export function reviewText({ reviewer, date, digest, rests, overall, points }: ReviewFill): string {
   return `# A reviewer’s answer. The digest binds it to what the case was on this day: do not change it.
 reviewer: ${yamlText(reviewer)}
 date: ${date}
@@ -162,5 +166,7 @@ ${points.map((point) => `#   - { point: ${point}, answer: agree }`).join('\n')}
 #   - point: ${points[0] ?? 'two-independent'}
 #     answer: query
 #     comment: What you would ask the author.
+# What the case rested on. Leave it as it is.
+${block({ rests }).join('\n')}
 `;
 }
