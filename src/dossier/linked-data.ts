@@ -55,7 +55,15 @@ export function linkedData(
 ): object {
   const graph = new Graph(dossier, address, brief);
   for (const view of cases) graph.case(view);
-  return { '@context': context, '@graph': graph.nodes };
+  return { '@context': brief ? termsOf(graph.nodes) : context, '@graph': graph.nodes };
+}
+
+/** The context with the terms alone that some nodes use. */
+function termsOf(nodes: readonly object[]): object {
+  const used = new Set(nodes.flatMap((node) => Object.keys(node)));
+  return Object.fromEntries(
+    Object.entries(context).filter(([term]) => term.startsWith('@') || term === 'prov' || used.has(term)),
+  );
 }
 
 /** A document as it may stand in a page: no sign in it ends the element that holds it, or begins another. */
