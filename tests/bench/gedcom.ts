@@ -14,8 +14,8 @@ export async function benchGedcom(project: string, people: number): Promise<stri
     const content = join(work, 'content');
     writeGedcom(file, people);
     const verbs: readonly (readonly [string, string[]])[] = [
-      ['import', ['src/cli/import.ts', 'gedcom', file, '--content', content]],
-      ['import again', ['src/cli/import.ts', 'gedcom', file, '--content', content]],
+      ['import', ['src/cli/import.ts', 'gedcom', file, '--content', content, '--write']],
+      ['import again', ['src/cli/import.ts', 'gedcom', file, '--content', content, '--write']],
       ['check', ['src/cli/check.ts', '--content', content]],
     ];
     for (const [what, args] of verbs) {

@@ -2,12 +2,13 @@
  * The process that has Astro bundle the pages: its programs and their assets are taken before Astro would render with
  * them. `programs.ts` starts it. It stands in the project’s folder, its environment settled.
  */
-import { cpSync, mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { cpSync, mkdirSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'astro';
 import type { AstroIntegration, AstroPrerenderer } from 'astro';
 import { promiseDossier } from '../../dossier/current.ts';
+import { sha256 } from './files-under.ts';
 import type { Entry } from './programs.ts';
 
 export interface BundleOrder {
@@ -22,9 +23,16 @@ interface App {
   getSettings(): { scripts: readonly unknown[] };
 }
 
+/** A style sheet as Astro describes it. */
+interface Sheet {
+  depth: number;
+  order: number;
+  sheet: { type: 'external'; src: string } | { type: 'inline'; content: string };
+}
+
 /** What Astro knows of its bundles, as far as the pages need it. */
 interface Internals {
-  pagesByKeys: ReadonlyMap<string, { styles: unknown[] }>;
+  pagesByKeys: ReadonlyMap<string, { styles: Sheet[] }>;
 }
 
 // When whoever wants the programs is gone, there is nobody left to make them for.
@@ -61,15 +69,12 @@ function taking(programs: string): AstroIntegration {
           throw new Error('Astro would put a script into every page.');
       },
       getStaticPaths() {
-        const entry: Entry = {
-          file: file(),
-          styles: [...internals.pagesByKeys].map(([page, { styles }]) => [page, styles]),
-        };
         cpSync(programs, join(into, 'pages'), { recursive: true });
-        writeFileSync(join(into, 'pages', 'entry.json'), JSON.stringify(entry));
         mkdirSync(join(into, 'assets'));
         for (const name of readdirSync(out))
           if (name !== '.prerender') renameSync(join(out, name), join(into, 'assets', name));
+        const entry: Entry = { file: file(), styles: oneSheetEach(internals, join(into, 'assets')) };
+        writeFileSync(join(into, 'pages', 'entry.json'), JSON.stringify(entry));
         return Promise.resolve([]);
       },
     };
@@ -78,6 +83,31 @@ function taking(programs: string): AstroIntegration {
     name: 'whence-programs',
     hooks: { 'astro:build:start': ({ setPrerenderer }) => setPrerenderer(wrap) },
   };
+}
+
+/**
+ * The styles of each page in one sheet. Astro cuts them into what pages share, which spares bytes on later pages; but a
+ * page is first seen when all its sheets are there, and on a slow line each of them is a way there and back.
+ */
+function oneSheetEach(internals: Internals, assets: string): Entry['styles'] {
+  const parts = new Set<string>();
+  const whole = new Set<string>();
+  const styles = [...internals.pagesByKeys].map(([page, { styles }]): Entry['styles'][number] => {
+    const sources = styles.flatMap(({ sheet }) => (sheet.type === 'external' ? [sheet.src] : []));
+    if (sources.length !== styles.length) throw new Error(`Astro would write styles into the page ${page}.`);
+    if (sources.length < 2) {
+      for (const source of sources) whole.add(source);
+      return [page, styles];
+    }
+    for (const source of sources) parts.add(source);
+    const text = sources.map((source) => readFileSync(join(assets, source), 'utf8')).join('\n');
+    const src = `assets/${basename(sources.at(-1)!).split('.')[0]!}.${sha256(Buffer.from(text)).slice(0, 8)}.css`;
+    writeFileSync(join(assets, src), text);
+    whole.add(src);
+    return [page, [{ depth: 1, order: 0, sheet: { type: 'external', src } }]];
+  });
+  for (const part of parts) if (!whole.has(part)) rmSync(join(assets, part), { force: true });
+  return styles;
 }
 
 /**
