@@ -4,6 +4,7 @@ import { rules, type RuleId } from '../catalogue/rules.ts';
 import type { Finding } from '../model/finding.ts';
 import { splitMentionRef } from '../model/common.ts';
 import { mentionAt } from '../model/facts.ts';
+import { foldName } from '../reasoning/names/fold.ts';
 import { identityHints, type IdentityHint } from '../reasoning/identity/hints.ts';
 import type { Link } from '../reasoning/identity/link.ts';
 
@@ -51,10 +52,20 @@ function found(corpus: Corpus, hint: IdentityHint): Finding {
         'name-seen-before-is-followed',
         hint.ref,
         `${written(corpus, hint.ref)} has been seen before: ${others}${more > 0 ? ` and ${more} more` : ''}.`,
-        'Read the records side by side; if they name one person, give that person a file with these mentions.',
+        seenHelp(corpus, hint.ref),
       );
     }
   }
+}
+
+/** What to do about a name that was seen before; whoever of the people bears it may be meant. */
+function seenHelp(corpus: Corpus, ref: string): string {
+  const name = foldName(mentionAt(corpus, ref)?.mention.name ?? '');
+  const bearers = [...corpus.people.values()].filter((person) => foldName(person.name) === name);
+  const theirs = bearers.map((person) => person.id).join(', ');
+  return bearers.length === 0
+    ? 'Read the records side by side; if they name one person, give that person a file with these mentions.'
+    : `Read the records side by side. If they name somebody you have (${theirs}), add ${ref} to the mentions there; if it is somebody else, give that person a file.`;
 }
 
 function finding(corpus: Corpus, rule: RuleId, ref: string, message: string, help: string): Finding {

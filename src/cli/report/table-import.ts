@@ -201,6 +201,8 @@ function ending(
       );
   if (count('taken') > 0)
     lines.push('To bring those in beside what is there, give them other ids with --id.');
+  if (count('removed') > 0)
+    lines.push('To have those again, take their lines out of .imported/files.json in your folder.');
   if (savedTo)
     lines.push(`The mapping is in ${relative(process.env['INIT_CWD'] ?? process.cwd(), savedTo)}.`);
   const would = count('new') + count('changed');

@@ -103,8 +103,9 @@ class RowReader {
       ['ticket', 'line'],
     );
     const event = this.#group('event', ['kind', 'place'], ['date'], []);
-    // A record's event has a kind; a date or place of one alone is kept as it stands.
-    if (event && event['kind'] === undefined)
+    // A record's event has a kind, of its row or of the whole table; a date or place of one alone is kept as it stands.
+    const ofAll = this.#set.common['event'] as { kind?: string } | undefined;
+    if (event && event['kind'] === undefined && ofAll?.kind === undefined)
       for (const [key, value] of Object.entries(event)) {
         delete event[key];
         this.#says[`event${key[0]!.toUpperCase()}${key.slice(1)}`] = value as string;
