@@ -90,7 +90,7 @@ test('whatever slips, nothing crashes and every finding has its place', () => {
     .concat('site.yaml')
     .sort();
   let wrong = 0;
-  for (let round = 0; round < 25; round++) {
+  for (let round = 0; round < 9; round++) {
     // Three files at a time: each is read by itself, and what rests on them meets them together.
     const slipped = new Map<string, string>();
     for (let n = 0; n < 3; n++) {
@@ -115,5 +115,5 @@ test('whatever slips, nothing crashes and every finding has its place', () => {
     for (const [file, whole] of slipped) writeFileSync(join(dir, file), whole);
   }
   // The slips must be real ones for the test to mean anything.
-  expect(wrong).toBeGreaterThan(20);
+  expect(wrong).toBeGreaterThan(6);
 });
