@@ -112,7 +112,7 @@ test.each([
   ['with the policy of the page', false],
   ['with the policy switched off', true],
 ])('nothing runs in a browser %s', async (_how, bypassCSP) => {
-  const some = pages.filter((_page, i) => i % (bypassCSP ? 2 : 8) === 0);
+  const some = pages.filter((_page, i) => i % (bypassCSP ? 3 : 8) === 0);
   const within = pathToFileURL(`${site}/`).href;
   const results = await onPages(some, { within, bypassCSP }, async (path, { page, faults }) => {
     await page.addInitScript(() => {

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { expect, test } from 'vitest';
 import { onPages, useBrowser } from './support/browser.ts';
-import { kinds, missing, pages, site, urlOf } from './support/site.ts';
+import { kinds, missing, oneOfEach, pages, site, urlOf } from './support/site.ts';
 import { faultsOf, phone } from './support/faults.ts';
 
 useBrowser();
@@ -18,10 +18,17 @@ test('every kind of page is known, and every page is of one kind', () => {
   expect(pages.length).toBeGreaterThan(300);
 });
 
-test('the pages of the content, and some of the documentation, opened from a folder on disk on a phone without JavaScript, is whole, quiet and no wider than the window', async () => {
+test('pages of every kind, opened from a folder on disk on a phone without JavaScript, is whole, quiet and no wider than the window', async () => {
   const found = await onPages(
-    // Pages of rules and examples are alike; all of them are read with the other checks of every page.
-    pages.filter((page, i) => page !== missing && (i % 10 === 0 || !/^(?:rules|examples)\//.test(page))),
+    // One of every kind, all that stand by themselves, and some of the many; all are read with the other checks of every page.
+    pages.filter(
+      (page, i) =>
+        page !== missing &&
+        (oneOfEach.includes(page) ||
+          (/^(?:rules|examples)\//.test(page)
+            ? i % 10 === 0
+            : i % 2 === 0 || !/^(?:records|people|places)\//.test(page))),
+    ),
     { ...phone, within: inside },
     async (page, opened) => (await faultsOf(urlOf(page), opened)).map((fault) => `${page} ${fault}`),
     3,

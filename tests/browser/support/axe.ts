@@ -29,8 +29,6 @@ export async function violations({ page }: Opened, rules?: readonly string[]): P
 
 /** In a narrower window a page is the same but for these, and what they have to do with is laid out anew. */
 export const ofLayout = [
-  'color-contrast',
-  'link-in-text-block',
   'scrollable-region-focusable',
   'target-size',
   'region',
