@@ -4,7 +4,7 @@ import { edtfDay, id, listOf, optionalList, splitMentionRef, mentionRef, text, w
 const searchRef = z.string().regex(/^search:[a-z0-9]+(?:-[a-z0-9]+)*$/);
 const source = z.union([mentionRef, searchRef], {
   error: (i) =>
-    `“${String(i.input)}” should name a mention, such as declaration-1871#m1, or a search, such as search:s4.`,
+    `${typeof i.input === 'string' ? `“${i.input}”` : 'This'} should name a mention, such as declaration-1871#m1, or a search, such as search:s4.`,
 });
 
 /** One item of evidence: a statement brought to bear on the case. */
