@@ -12,7 +12,8 @@ export interface PreparedPage {
   hasPolicy: boolean;
 }
 
-const links = new Set([
+/** Attributes that hold an address. */
+export const links = new Set([
   'href',
   'src',
   'poster',
@@ -24,9 +25,10 @@ const links = new Set([
   'longdesc',
   'background',
 ]);
-const sets = new Set(['srcset', 'imagesrcset']);
+/** Attributes that hold several. */
+export const sets = new Set(['srcset', 'imagesrcset']);
 /** Elements whose addresses a browser fetches without being asked. */
-const fetching = new Set([
+export const fetching = new Set([
   'img',
   'script',
   'link',

@@ -4,7 +4,7 @@
  * says what is wrong: this one never says more than yes.
  */
 import { fromRoot, relinkSrcset, urlsOfSrcset, type Relink } from './links.ts';
-import { saying } from './page.ts';
+import { fetching, links, saying, sets } from './page.ts';
 
 const [tab, lf, space, quote, hash, ampersand, slash, colon, less, equals, greater, bang, hyphen] = [
   0x09, 0x0a, 0x20, 0x22, 0x23, 0x26, 0x2f, 0x3a, 0x3c, 0x3d, 0x3e, 0x21, 0x2d,
@@ -12,52 +12,22 @@ const [tab, lf, space, quote, hash, ampersand, slash, colon, less, equals, great
 
 /** Attributes that page.ts looks at, by a number made of their letters. */
 const looked = new Map<number, string>();
-for (const name of [
-  'href',
-  'src',
-  'poster',
-  'data',
-  'action',
-  'formaction',
-  'cite',
-  'xlink:href',
-  'longdesc',
-  'background',
-  'srcset',
-  'imagesrcset',
-  'style',
-  'http-equiv',
-  'rel',
-])
-  looked.set(numberOf(name), name);
+for (const name of [...links, ...sets, 'style', 'http-equiv', 'rel']) looked.set(numberOf(name), name);
 
 /** Elements that are read in another way, or that a page may not have as they are. */
 const apart = new Map<number, string>();
 for (const name of [
-  'script',
+  ...fetching,
   'style',
   'textarea',
   'title',
   'xmp',
-  'iframe',
   'noembed',
   'noframes',
   'noscript',
   'plaintext',
   'base',
   'meta',
-  'link',
-  'img',
-  'source',
-  'video',
-  'audio',
-  'track',
-  'embed',
-  'object',
-  'image',
-  'use',
-  'input',
-  'body',
 ])
   apart.set(numberOf(name), name);
 
