@@ -217,10 +217,17 @@ function put(holder: { [key: string]: Tree }, key: string, value: Tree): void {
   Object.defineProperty(holder, key, { value, enumerable: true, configurable: true, writable: true });
 }
 
+const mostPlaces = 2000;
+
+/** Whether a tree has more values than are looked at, those that aliases stand for among them. */
+export function isVast(root: Tree): boolean {
+  return placesIn(root).length > mostPlaces;
+}
+
 function placesIn(root: Tree): Place[] {
   const places: Place[] = [];
   const visit = (node: Tree) => {
-    if (typeof node !== 'object' || node === null || places.length > 2000) return;
+    if (typeof node !== 'object' || node === null || places.length > mostPlaces) return;
     const entries = Array.isArray(node) ? node.map((value, i) => [i, value] as const) : Object.entries(node);
     for (const [key, value] of entries) {
       places.push({ holder: node, key });
