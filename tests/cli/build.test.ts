@@ -120,12 +120,17 @@ function files(folder: string): string[] {
     .sort();
 }
 
+/** What sets the clock of a process and of all it starts to the last century but one. */
+const wrongClock = `--import=data:text/javascript,${encodeURIComponent(
+  'const past = -5e12, Then = Date; globalThis.Date = class extends Then { constructor(...of) { of.length ? super(...of) : super(Then.now() + past); } static now() { return Then.now() + past; } };',
+)}`;
+
 describe('build', () => {
   let one: string;
   beforeAll(async () => {
     one = join(work, 'one');
-    const [first, second] = await Promise.all([
-      build(['--content', 'content', '--out', 'one', '--portable']),
+    const ofOne = () => build(['--content', 'content', '--out', 'one', '--portable']);
+    const [second, ...rivals] = await Promise.all([
       build(
         ['--content', join(work, 'content'), '--out', '../elsewhere/deep/two', '--portable', '../two.zip'],
         {
@@ -135,17 +140,23 @@ describe('build', () => {
             TZ: 'Pacific/Auckland',
             LANG: 'nb_NO.UTF-8',
             LC_ALL: 'nb_NO.UTF-8',
+            NODE_OPTIONS: wrongClock,
           },
         },
       ),
+      ofOne(),
+      ofOne(),
     ]);
+    const [first, late] = rivals.sort((a, b) => a.code! - b.code!);
+    expect(late).toMatchObject({ code: 2, out: '' });
+    expect(late!.err).toContain('Another build into the same folder is running');
     expect(first).toMatchObject({ code: 0, err: '' });
     expect(second).toMatchObject({ code: 0, err: '' });
-    expect(first.out).toContain('The site is in one');
+    expect(first!.out).toContain('The site is in one');
     writeFileSync(join(work, 'elsewhere/notes.zip'), 'mine');
   });
 
-  test('twice the same content, at once and from different places, zones and languages, gives the same bytes', () => {
+  test('twice the same content, at once and from different places, zones, languages and clocks, gives the same bytes', () => {
     expect(bytes(join(work, 'elsewhere/deep/two'))).toEqual(bytes(one));
     expect(files(one)).toEqual(
       expect.arrayContaining([

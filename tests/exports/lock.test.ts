@@ -1,7 +1,9 @@
 import { spawnSync } from 'node:child_process';
+import { once } from 'node:events';
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { hostname, tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { Worker } from 'node:worker_threads';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { takeLock } from '../../src/exports/site/lock.ts';
 
@@ -42,6 +44,21 @@ test('a lock of a process that has ended is taken over, and so is one that was c
     expect(JSON.parse(readFileSync(file, 'utf8'))).toMatchObject({ pid: process.pid });
     giveBack();
   }
+});
+
+test('a lock that another build has made and is still writing is left to it', async () => {
+  writeFileSync(file, '');
+  const other = new Worker(
+    `const { writeFileSync } = require('node:fs');
+    const { workerData, parentPort } = require('node:worker_threads');
+    parentPort.once('message', () => setTimeout(() => writeFileSync(...workerData), 50));
+    parentPort.postMessage('ready');`,
+    { eval: true, workerData: [file, JSON.stringify({ pid: process.ppid, host: hostname() })] },
+  );
+  await once(other, 'message');
+  other.postMessage('now');
+  expect(() => takeLock(file)).toThrow(`(process ${process.ppid}`);
+  await other.terminate();
 });
 
 test('a lock that another build has taken over meanwhile is left to it', () => {

@@ -99,7 +99,7 @@ async function everythingShown(page: Page): Promise<void> {
   await page.evaluate(() => {
     for (const image of document.images) image.loading = 'eager';
   });
-  for (const end = Date.now() + patience; Date.now() < end; await setTimeout(50)) {
+  for (const end = performance.now() + patience; performance.now() < end; await setTimeout(50)) {
     const shown = await page.evaluate(
       () => document.fonts.status === 'loaded' && [...document.images].every((image) => image.complete),
     );

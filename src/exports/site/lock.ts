@@ -19,6 +19,7 @@ export function takeLock(file: string): () => void {
     const found = read(file);
     if (found === undefined) continue;
     const holder = parse(found);
+    if (!holder && isBeingWritten(file, found)) continue;
     if (holder && isAlive(holder))
       throw new CannotWrite(
         `Another build into the same folder is running (process ${holder.pid} on ${holder.host}). Wait until it has finished; if there is none, delete ${file}.`,
@@ -41,6 +42,12 @@ function create(file: string, text: string): boolean {
   writeSync(handle, text);
   closeSync(handle);
   return true;
+}
+
+/** A lock without a holder may be one that another build has made and not yet filled. */
+function isBeingWritten(file: string, found: string): boolean {
+  Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 200);
+  return read(file) !== found;
 }
 
 /** Removes a stale lock. Whoever renames it has it; if another build’s new lock came away instead, it is put back. */
