@@ -9,6 +9,9 @@ export default defineConfig({
       {
         test: {
           name: 'unit',
+          // Most of what a file would load anew, others have loaded before it.
+          isolate: false,
+          setupFiles: ['tests/seed.ts'],
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**', 'tests/every-page/**'],
           testTimeout: 60_000,

@@ -77,7 +77,9 @@ export class Sources {
       key,
       ...(subject !== '' && key.endsWith(`|${subject}`) ? { subject } : {}),
       wishes: [
-        page === '' && subject !== '' ? `${slug(source.title, 40)}-${slug(subject)}` : slug(title, 70),
+        page === '' && subject !== ''
+          ? [slug(source.title, 40), slug(subject)].filter(Boolean).join('-')
+          : slug(title, 70),
         slug(`${this.#name} ${title}`, 80),
       ],
       plainTitle: `A source of ${this.#tree.file}, line ${source.structure?.line ?? citation.line}`,

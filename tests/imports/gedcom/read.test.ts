@@ -223,6 +223,16 @@ test('whatever stands in a file, its import ends in words', { timeout: 60_000 },
         });
       },
     ),
-    { numRuns: 40 },
+    {
+      numRuns: 40,
+      examples: [
+        [
+          [
+            [0, '', 'INDI', '@I1@'],
+            [1, '', 'SOUR', 'ȴ'],
+          ],
+        ],
+      ],
+    },
   ),
 );
