@@ -149,7 +149,7 @@ export function stationLettering(
     role,
   };
   if (lines === 1 || !reading) return [{ ...first, y: station.y + size.main * 0.34 }];
-  const second = fitted(`“${reading}”`, size.small, x - 4);
+  const second = fitted(names.words.said(reading), size.small, x - 4);
   return [
     { ...first, y: station.y - size.main * 0.12 },
     { text: second, x, y: station.y + size.small * 1.2, anchor: 'end', size: size.small, role: 'reading' },

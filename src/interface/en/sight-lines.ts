@@ -47,6 +47,8 @@ export const sightLines = {
   isAnswered: 'answered',
   isUnanswered: 'unanswered',
   notCounted: 'Not counted',
+  /** What a record says, as it is written there. */
+  said: (reading: string): string => `“${reading}”`,
   manyItems: (n: number): string => `${n} items`,
   andMore: (title: string, n: number): string => `${title} and ${n} more`,
   aSearch: 'A search',

@@ -38,6 +38,7 @@ export const sightLines: typeof English = {
   isAnswered: 'besvart',
   isUnanswered: 'ubesvart',
   notCounted: 'Ikke talt med',
+  said: (reading) => `«${reading}»`,
   manyItems: (n) => `${n} belegg`,
   andMore: (title, n) => `${title} og ${n} til`,
   aSearch: 'Et søk',
