@@ -65,6 +65,20 @@ describe('the report', () => {
       agreement: 'same',
     });
     expect(err.replace(/\s+/g, ' ')).toMatch(/year of birth from “age”/);
+    for (const { weight, ledger } of pairs)
+      expect(ledger.reduce((sum, line) => sum + line.weight, 0)).toBeCloseTo(weight, 2);
+  });
+  test('two rows that differ in everything are nobody, however few rows there are', () => {
+    put('one.csv', 'id,name\n1,John Smith\n');
+    put('other.csv', 'id,name\n1,Peter Brown\n');
+    put('both.csv', 'id,name\n1,John Smith\n2,Peter Brown\n');
+    for (const files of [['one.csv', 'other.csv'], ['both.csv']]) {
+      expect(JSON.parse(compare(...files, '--format', 'json').out)).toEqual([]);
+      const [pair] = JSON.parse(compare(...files, '--format', 'json', '--threshold', '0').out) as {
+        probability: number;
+      }[];
+      expect(pair!.probability).toBeLessThan(0.05);
+    }
   });
   test('as CSV, formulas defused', () => {
     const { out } = compare('passengers.csv', 'census-1880.csv', '--format', 'csv');

@@ -25,14 +25,14 @@ export function summaryText(comparison: Comparison, paint: Paint): string {
 
 function pairText(pair: PairReport, paint: Paint): string {
   const width = (pick: (line: PairReport['ledger'][number]) => string, most: number) =>
-    Math.min(most, Math.max(...pair.ledger.map((line) => pick(line).length)));
+    Math.min(most, Math.max(...[...pair.ledger, pair.prior].map((line) => pick(line).length)));
   const [field, a, b] = [
     width((line) => line.field, 24),
     width((line) => line.a, 28),
     width((line) => line.b, 28),
   ];
   const head = `${pair.a} · ${pair.b}`;
-  const rows = pair.ledger.map(
+  const rows = [...pair.ledger, pair.prior].map(
     (line) =>
       `  ${fit(line.field, field)}  ${fit(line.a || '–', a)}  ${fit(line.b || '–', b)}  ${fit(line.agreement, 15)} ${bits(line.weight)}`,
   );
@@ -55,6 +55,7 @@ export function* comparisonCsv(comparison: Comparison): Generator<string> {
     'line a',
     'line b',
     ...fields.flatMap((field) => [`${field} a`, `${field} b`, `${field} agreement`, `${field} weight`]),
+    'before comparing weight',
   ]);
   for (const pair of pairReports(comparison))
     yield csvLine([
@@ -65,14 +66,18 @@ export function* comparisonCsv(comparison: Comparison): Generator<string> {
       pair.lineA,
       pair.lineB,
       ...pair.ledger.flatMap(({ a, b, agreement, weight }) => [a, b, agreement, weight]),
+      pair.prior.weight,
     ]);
 }
 
-/** One array of pairs: `{ a, b, weight, probability, ledger: [{ field, a, b, agreement, weight }] }`. */
+/**
+ * One array of pairs: `{ a, b, weight, probability, ledger: [{ field, a, b, agreement, weight }] }`. The last line of a
+ * ledger is what stands before the comparison, so that its lines add up to the weight.
+ */
 export function* comparisonJson(comparison: Comparison): Generator<string> {
   let before = '[\n';
-  for (const { a, b, weight, probability, ledger } of pairReports(comparison)) {
-    yield `${before}${JSON.stringify({ a, b, weight, probability, ledger })}`;
+  for (const { a, b, weight, probability, ledger, prior } of pairReports(comparison)) {
+    yield `${before}${JSON.stringify({ a, b, weight, probability, ledger: [...ledger, prior] })}`;
     before = ',\n';
   }
   yield before === '[\n' ? '[]\n' : '\n]\n';

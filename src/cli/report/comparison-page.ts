@@ -26,7 +26,7 @@ ${pairsHeading(result.pairs.length, limit)}
   let shown = 0;
   for (const pair of pairReports(comparison)) {
     if (shown++ === limit) break;
-    yield pairSection(pair, shown, result.prior);
+    yield pairSection(pair, shown);
   }
   yield `</main>
 <footer>
@@ -48,7 +48,7 @@ function pairsHeading(pairs: number, limit: number): string {
   return `<h2>${shown === pairs ? `${pairs.toLocaleString('en')} ${pairs === 1 ? 'pair' : 'pairs'}` : `The likeliest ${shown.toLocaleString('en')} of ${pairs.toLocaleString('en')} pairs`}</h2>`;
 }
 
-function pairSection(pair: PairReport, number: number, prior: number): string {
+function pairSection(pair: PairReport, number: number): string {
   const rows = pair.ledger.map(
     ({ field, a, b, agreement, weight }) =>
       `<tr><th scope="row">${escaped(field)}</th><td>${escaped(a) || '–'}</td><td>${escaped(b) || '–'}</td><td class="${tone(agreement, weight)}">${escaped(agreement)}</td><td class="n">${bits(weight)}</td></tr>`,
@@ -60,7 +60,7 @@ function pairSection(pair: PairReport, number: number, prior: number): string {
 <thead><tr><th scope="col">Field</th><th scope="col">One says</th><th scope="col">The other says</th><th scope="col">Agreement</th><th scope="col" class="n">Bits</th></tr></thead>
 <tbody>
 ${rows.join('\n')}
-<tr><th scope="row" colspan="4">before comparing: the odds of any two rows</th><td class="n">${bits(prior)}</td></tr>
+<tr><th scope="row" colspan="4">before comparing: the odds of any two rows</th><td class="n">${bits(pair.prior.weight)}</td></tr>
 </tbody>
 <tfoot><tr><th scope="row" colspan="4">together</th><td class="n">${bits(pair.weight)}</td></tr></tfoot>
 </table>

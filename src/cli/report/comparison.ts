@@ -36,7 +36,10 @@ export interface PairReport {
   lineB: number;
   weight: number;
   probability: number;
+  /** The fields; with `prior` their weights add up to that of the pair. */
   ledger: PairLine[];
+  /** What the odds of any two rows weigh before anything is compared. */
+  prior: PairLine;
 }
 
 /** The pairs, the likeliest first, one after another. */
@@ -50,6 +53,13 @@ export function* pairReports({ a, b, prepared, result }: Comparison): Generator<
       lineB: b.lines[pair.b]!,
       weight: round(pair.weight, 3),
       probability: round(pair.probability, 6),
+      prior: {
+        field: 'before comparing',
+        a: '',
+        b: '',
+        agreement: 'any two rows',
+        weight: round(result.prior, 3),
+      },
       ledger: prepared.taken.map(({ column }, at) => ({
         field: column.name,
         a: prepared.shown(column, 'a', pair.a),

@@ -105,7 +105,7 @@ export function linkTables(
   // Before anything is known: a row in twenty stands twice, or three in ten stand in the other table.
   const guess = Math.min(
     0.3,
-    Math.max(1, (within ? 0.05 : 0.3) * Math.min(rowsA, rowsB)) / Math.max(1, possible),
+    Math.max(1, (within ? 0.05 : 0.3) * Math.min(rowsA, rowsB)) / (possible + 1),
   );
   const chance = chanceIn(comparers, tables);
   const work: Work = {
@@ -127,7 +127,7 @@ export function linkTables(
   let learned = learn(
     patterns,
     { shares: work.chance.shares, together: apart, matchShare: guess },
-    Math.max(1, possible),
+    possible + 1,
     mostMatches,
     comparers.map(ordered),
     work.chance.averages,
@@ -141,7 +141,7 @@ export function linkTables(
   learned = learn(
     patterns,
     { shares: work.chance.shares, together: learned.together, matchShare: learned.matchShare },
-    Math.max(1, possible),
+    possible + 1,
     mostMatches,
     comparers.map(ordered),
     work.chance.averages,

@@ -148,7 +148,7 @@ export function relearned(work: Work, model: Model, links: Links): Model {
   }
   return {
     together: meeting(slips, sums, against),
-    matchShare: Math.min(mostMatches, Math.max(1, matches)) / possible,
+    matchShare: Math.min(mostMatches, Math.max(1, matches)) / (possible + 1),
     shares: model.shares.map(({ u }, at) => ({
       m: inOrder(maximised(sums[at]!, chance.shares[at]!.m), u, ordered(comparers[at]!)),
       u,
@@ -158,14 +158,15 @@ export function relearned(work: Work, model: Model, links: Links): Model {
 
 /**
  * The prior log₂ odds of a pair. Among rivals they are the odds against both rows standing alone, which are the higher
- * the fewer rows do: matches ÷ (pairs × share of a that is alone × share of b that is alone).
+ * the fewer rows do: matches ÷ (pairs × share of a that is alone × share of b that is alone). One more row and pair is
+ * counted than there are, so that tables of a row or two do not make sure of what nobody has compared.
  */
 export function priorOf({ tables, options, possible }: Work, { matchShare }: Model): number {
   const odds = Math.log2(matchShare / (1 - matchShare));
   if (!options.rivals) return odds;
   const { rowsA, rowsB, within } = tables;
   const matches = matchShare * possible * (within ? 2 : 1);
-  const alone = (rows: number) => Math.max(0.05, 1 - matches / Math.max(1, rows));
+  const alone = (rows: number) => Math.max(0.05, 1 - matches / (rows + 1));
   return odds - Math.log2(alone(rowsA) * alone(rowsB));
 }
 
