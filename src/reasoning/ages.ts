@@ -2,9 +2,10 @@
  * When a person was born, from what records say of their age.
  *
  * Age *a* stated on day *d* puts the birth after *d − (a+1) years* up to *d − a years*. A record of the birth or
- * baptism made within two years of it fixes the interval. Without one the records vote: the largest group for which
- * some day lies within the tolerance of every interval, and its hull is the span. Ages wobble in every series, so a
- * mention that falls outside is an outlier, not a contradiction (*common practice*).
+ * baptism made within two years of the birth fixes the interval: the baptism of a grown man does not. Without one the
+ * records vote: the largest group for which some day lies within the tolerance of every interval, and its hull is the
+ * span. Ages wobble in every series, so a mention that falls outside is an outlier, not a contradiction (*common
+ * practice*).
  */
 import { censusDay, type AgeRule } from '../catalogue/census-days.ts';
 import { readAge } from '../model/age.ts';
@@ -13,6 +14,7 @@ import { daySpan, type DaySpan } from '../model/edtf.ts';
 import { mentionAt, type Facts } from '../model/facts.ts';
 import type { Mention, SourceRecord } from '../model/record.ts';
 import { containmentOf } from './containment.ts';
+import { birthOrBaptism } from './event-kinds.ts';
 import { isBirth } from './items.ts';
 
 /** The first and last day of a birth, both included, as day numbers. */
@@ -80,11 +82,9 @@ export function birthInterval(
   if (event && isBirth(event) && event.date !== undefined) {
     const day = daySpan(event.date);
     if (day.first !== null && day.last !== null) {
-      const stated = mention.born === undefined ? undefined : closed(daySpan(mention.born));
-      // An infant is brought to the font within the year unless the register says otherwise (common practice).
-      const first = event.kind === 'birth' ? day.first : addYears(day.first, -1) + 1;
-      const fixes = madeBy !== null && madeBy <= addYears(day.last, 2);
-      return { ...(stated ?? { first, last: day.last }), from: 'event', fixes };
+      const born = bornBy(record, mention, { first: day.first, last: day.last }, facts);
+      const fixes = madeBy !== null && madeBy <= addYears(born.last, 2);
+      return { ...born, from: 'event', fixes };
     }
   }
   if (mention.born !== undefined) {
@@ -95,6 +95,28 @@ export function birthInterval(
   const on = dayOfAge(record, mention, facts);
   const births = on && fromAge(mention.age, on);
   return births && { ...births, from: 'age', fixes: false };
+}
+
+/**
+ * The births that an entry of a birth or baptism allows: as it states them; else, of a birth, its days; else as the age
+ * at the font has it. An infant is brought to the font within the year unless the register says otherwise (*common
+ * practice*), so that an age under that only narrows it.
+ */
+function bornBy(
+  record: SourceRecord,
+  mention: Mention,
+  day: { first: number; last: number },
+  facts: Facts | undefined,
+): { first: number; last: number } {
+  const stated = mention.born === undefined ? undefined : closed(daySpan(mention.born));
+  if (stated) return stated;
+  if (birthOrBaptism(mention.event!.kind) === 'birth') return day;
+  const infant = { first: addYears(day.first, -1) + 1, last: day.last };
+  const on = mention.age === undefined ? undefined : dayOfAge(record, mention, facts);
+  const aged = on && fromAge(mention.age!, on);
+  if (!aged) return infant;
+  const narrowed = { first: Math.max(aged.first, infant.first), last: Math.min(aged.last, infant.last) };
+  return narrowed.first <= narrowed.last ? narrowed : aged;
 }
 
 /**

@@ -7,6 +7,7 @@ import { mentionAt, statementOf, type Facts } from '../model/facts.ts';
 import type { MentionEvent } from '../model/record.ts';
 import { containmentOf } from './containment.ts';
 import { lineageOf } from './derivation.ts';
+import { birthOrBaptism } from './event-kinds.ts';
 import { kinOf } from './kin.ts';
 import { mergeRoots, rootsOf } from './roots.ts';
 import type { Root, TieReason } from './types.ts';
@@ -77,7 +78,7 @@ function answersQuestion(facts: Facts, ref: string, states: string | undefined, 
 
 /** A birth or a baptism, whose place is taken for the birthplace (*common practice*). */
 export function isBirth(event: MentionEvent): boolean {
-  return event.kind === 'birth' || event.kind === 'baptism';
+  return birthOrBaptism(event.kind) !== undefined;
 }
 
 /** Whether a mention says anything that answers what a case asks. */

@@ -10,6 +10,7 @@ import { mentionIndex, type Facts } from '../model/facts.ts';
 import type { ValuePath } from '../model/finding.ts';
 import type { Person } from '../model/person.ts';
 import type { Mention, SourceRecord } from '../model/record.ts';
+import { birthOrBaptism, eventWord } from './event-kinds.ts';
 
 /** One dated thing of a life. */
 export interface LifeFact {
@@ -72,7 +73,6 @@ const naturalizing = /naturali[sz]|citizenship|denization|intention|(?:first|sec
 /** Words that a court of another kind uses too. */
 const oath = /declaration|petition|oath/;
 const deaths = new Set(['death', 'burial', 'funeral', 'cremation', 'inquest']);
-const baptisms = new Set(['baptism', 'christening']);
 /** Events that only the living take part in. */
 const alive = new Set(['marriage', 'confirmation', 'licence', 'banns', 'enlistment', 'muster', 'arrival']);
 
@@ -106,18 +106,11 @@ function ofMention(facts: Facts, record: SourceRecord, index: number): LifeFact[
     found.push(fact('arrival', 'immigration', immigrated, ['immigrated'], true));
 
   if (event?.date !== undefined) {
-    const kind = event.kind.toLowerCase();
+    const kind = eventWord(event.kind);
     const what = deaths.has(kind)
       ? 'death'
-      : baptisms.has(kind)
-        ? 'baptism'
-        : kind === 'birth'
-          ? 'birth'
-          : isNaturalization(facts, record, kind)
-            ? 'naturalization'
-            : alive.has(kind)
-              ? 'alive'
-              : undefined;
+      : (birthOrBaptism(kind) ??
+        (isNaturalization(facts, record, kind) ? 'naturalization' : alive.has(kind) ? 'alive' : undefined));
     if (what !== undefined) found.push(fact(what, event.kind, event.date, ['event', 'date']));
   }
   if (mention.born !== undefined) found.push(fact('birth', 'birth', mention.born, ['born'], true));

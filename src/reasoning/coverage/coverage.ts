@@ -10,8 +10,11 @@ import type { EntryEvent } from '../../catalogue/series/types.ts';
 import { daySpan } from '../../model/edtf.ts';
 import { mentionAt, type Facts } from '../../model/facts.ts';
 import { gather } from '../../model/multimap.ts';
+import type { MentionEvent, SourceRecord } from '../../model/record.ts';
 import type { Search } from '../../model/search.ts';
 import { containmentOf } from '../containment.ts';
+import { birthOrBaptism, eventWord } from '../event-kinds.ts';
+import { isBirth } from '../items.ts';
 import { once } from '../once.ts';
 import { expectedOf, type Expected } from './expected.ts';
 import { familiesOf, type Life } from './life.ts';
@@ -119,9 +122,6 @@ interface OwnRecord {
 }
 
 const eventWords: Readonly<Record<string, EntryEvent>> = {
-  birth: 'birth',
-  baptism: 'birth',
-  christening: 'birth',
   marriage: 'marriage',
   licence: 'marriage',
   banns: 'marriage',
@@ -134,10 +134,15 @@ const eventWords: Readonly<Record<string, EntryEvent>> = {
   departure: 'departure',
 };
 
+/**
+ * Words of a civil record. Births and deaths stand in Bibles, on gravestones and in notices too, and whoever has one of
+ * those has not looked into the register.
+ */
+const civil =
+  /regist|certificat|attest|\breturn|\bcivil\b|\bvital\b|record of (?:the |a )?(?:birth|death)|(?:birth|death)s? (?:record|entr|index)/i;
+
 /** Kinds of a record that names no series, by what it is of. */
 const kindOfEvent: Readonly<Record<string, string>> = {
-  birth: 'vital',
-  death: 'vital',
   baptism: 'church',
   christening: 'church',
   burial: 'church',
@@ -158,7 +163,7 @@ function recordsOf(facts: Facts, life: Life): OwnRecord[] {
       (voyage?.arrived === undefined ? undefined : closed(voyage.arrived)) ??
       (record.made === undefined ? undefined : closed(record.made));
     const events = new Set<EntryEvent>();
-    const word = event && eventWords[event.kind.toLowerCase()];
+    const word = event && (isBirth(event) ? 'birth' : eventWords[eventWord(event.kind)]);
     if (word !== undefined) events.add(word);
     if (voyage?.arrived !== undefined) events.add('arrival');
     const series = record.series === undefined ? undefined : facts.series.get(record.series);
@@ -170,7 +175,7 @@ function recordsOf(facts: Facts, life: Life): OwnRecord[] {
           series?.kind ??
           (voyage?.arrived !== undefined && event === undefined && record.form === 'original'
             ? 'passenger'
-            : kindOfEvent[event?.kind.toLowerCase() ?? '']),
+            : kindWithoutSeries(record, event)),
         country: record.place === undefined ? [] : countries(record.place),
         place: record.place,
         events,
@@ -179,6 +184,17 @@ function recordsOf(facts: Facts, life: Life): OwnRecord[] {
       },
     ];
   });
+}
+
+function kindWithoutSeries(record: SourceRecord, event: MentionEvent | undefined): string | undefined {
+  if (!event) return undefined;
+  const word = eventWord(event.kind);
+  if (word !== 'death' && birthOrBaptism(word) !== 'birth') return kindOfEvent[word];
+  const { title, cite } = record;
+  const said = [title, cite?.title, cite?.genre, cite?.['container-title']];
+  return record.form !== 'authored' && said.some((text) => typeof text === 'string' && civil.test(text))
+    ? 'vital'
+    : undefined;
 }
 
 const searchesOf = once((facts: Facts) => {

@@ -6,6 +6,7 @@ import type { EntryEvent } from '../../catalogue/series/types.ts';
 import { addYears, dayNumber } from '../../model/days.ts';
 import { mentionAt, type Facts } from '../../model/facts.ts';
 import { containmentOf } from '../containment.ts';
+import { eventWord } from '../event-kinds.ts';
 import { familiesOf } from './life.ts';
 import type { Presence, Stay } from './presence.ts';
 import { closed } from './seen.ts';
@@ -165,7 +166,7 @@ function naturalizations(facts: Facts, presence: Presence): LifeEntry[] {
   const oath = life.refs
     .flatMap((ref) => {
       const event = mentionAt(facts, ref)?.mention.event;
-      return event?.date !== undefined && oaths.test(event.kind) ? [closed(event.date)] : [];
+      return event?.date !== undefined && oaths.test(eventWord(event.kind)) ? [closed(event.date)] : [];
     })
     .filter((days) => days !== undefined)
     .sort((a, b) => b.last - a.last)[0];

@@ -10,6 +10,7 @@ import { daySpan } from '../../model/edtf.ts';
 import { mentionAt, type Facts } from '../../model/facts.ts';
 import { birthSpan } from '../ages.ts';
 import { containmentOf } from '../containment.ts';
+import { eventWord } from '../event-kinds.ts';
 import { placesMeant } from '../identity/place-agreement.ts';
 import { closed, countryOf, seenBy, type Seen } from './seen.ts';
 import { familiesOf, type Life } from './life.ts';
@@ -68,7 +69,7 @@ export function presenceOf(facts: Facts, life: Life, origin?: string): Presence 
     if (one) seen.push(one);
     arrivals.push(...arrivalsIn(facts, ref));
     const { event } = at.mention;
-    if (!died && event?.date !== undefined && ['death', 'burial', 'funeral'].includes(event.kind)) {
+    if (!died && event?.date !== undefined && ['death', 'burial', 'funeral'].includes(eventWord(event.kind))) {
       const day = closed(event.date);
       if (day) died = { ...day, place: one?.place };
     }

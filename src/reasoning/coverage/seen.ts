@@ -10,7 +10,9 @@ import { daySpan } from '../../model/edtf.ts';
 import type { Facts } from '../../model/facts.ts';
 import type { Mention, SourceRecord } from '../../model/record.ts';
 import { containmentOf } from '../containment.ts';
+import { eventWord } from '../event-kinds.ts';
 import { placesMeant } from '../identity/place-agreement.ts';
+import { isBirth } from '../items.ts';
 import { seriesAt } from './series-at.ts';
 
 /** Somebody at a place between two days. */
@@ -36,7 +38,6 @@ const madeElsewhere = new Set([
 
 /** Events that take place after a life, or away from it. */
 const posthumous = new Set(['probate', 'administration', 'inventory', 'gravestone', 'memorial']);
-const ofTheBorn = new Set(['birth', 'baptism', 'christening']);
 const kinRoles = new Set(roleWords.kin);
 
 /** The country a place lies in, or undefined where none is known; of several, the first by id. */
@@ -49,7 +50,7 @@ export function seenBy(facts: Facts, record: SourceRecord, mention: Mention, ref
   if (!mention.present || record.form === 'authored') return undefined;
   const kind = record.series === undefined ? undefined : seriesAt(facts).byId.get(record.series)?.kind;
   const { event, residence } = mention;
-  if (event && posthumous.has(event.kind)) return undefined;
+  if (event && posthumous.has(eventWord(event.kind))) return undefined;
   if (namedOnly(record, mention)) return undefined;
   const at = whenSeen(facts, record, mention, kind);
   if (!at) return undefined;
@@ -72,7 +73,7 @@ function namedOnly(record: SourceRecord, mention: Mention): boolean {
     return false;
   const head = mention.role?.toLowerCase().split(/ of /)[0]?.trim() ?? '';
   if (!kinRoles.has(head) || ['bride', 'groom', 'bridegroom'].includes(head)) return false;
-  return !record.mentions.some((other) => other.event !== undefined && ofTheBorn.has(other.event.kind));
+  return !record.mentions.some((other) => other.event !== undefined && isBirth(other.event));
 }
 
 function saysOfThemselves(mention: Mention): boolean {

@@ -103,10 +103,7 @@ export function linkTables(
   const all = possible <= (options.fewPairs ?? fewPairs) ? everyPair(tables) : undefined;
   const mostMatches = within ? rowsA : Math.min(rowsA, rowsB);
   // Before anything is known: a row in twenty stands twice, or three in ten stand in the other table.
-  const guess = Math.min(
-    0.3,
-    Math.max(1, (within ? 0.05 : 0.3) * Math.min(rowsA, rowsB)) / (possible + 1),
-  );
+  const guess = Math.min(0.3, Math.max(1, (within ? 0.05 : 0.3) * Math.min(rowsA, rowsB)) / (possible + 1));
   const chance = chanceIn(comparers, tables);
   const work: Work = {
     tables,
