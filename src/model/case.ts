@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { statements } from './record.ts';
 import { edtfDay, id, listOf, optionalList, splitMentionRef, mentionRef, text, word } from './common.ts';
 
 const searchRef = z.string().regex(/^search:[a-z0-9]+(?:-[a-z0-9]+)*$/);
@@ -77,7 +78,9 @@ const candidate = z.strictObject({
 export const caseFile = z.strictObject({
   question: text,
   subject: id,
-  asks: word.default('birthplace'),
+  asks: z.enum(statements).default('birthplace').meta({
+    description: 'What the question asks of the subject: birthplace, lastResidence, residence …',
+  }),
   evidence: z.array(evidence).default([]),
   conclusion: conclusion.optional(),
   hypothesis: hypothesis.optional(),

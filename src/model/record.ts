@@ -108,6 +108,27 @@ export const mention = z.strictObject({
 });
 export type Mention = z.output<typeof mention>;
 
+/** What a mention may state, and so what a case may ask. */
+export const statements = [
+  'birthplace',
+  'lastResidence',
+  'residence',
+  'born',
+  'age',
+  'immigrated',
+  'voyage',
+  'event',
+  'joining',
+  'nearest',
+  'occupation',
+  'name',
+  'alsoRead',
+  'sex',
+  'role',
+  'household',
+  'line',
+] as const satisfies readonly (keyof Mention)[];
+
 const derivation = z.union(
   [
     id,

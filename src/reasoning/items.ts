@@ -68,8 +68,12 @@ export function itemsOf(facts: Facts, c: Case): Item[] {
   });
 }
 
-/** Whether a mention's statement is what the case asks; a birth or baptism states a birthplace. */
+/**
+ * Whether a mention's statement is what the case asks; a birth or baptism states a birthplace. An item that does not
+ * name its statement states whatever its mention does: a word left out must not hide a conflict.
+ */
 function answersQuestion(facts: Facts, ref: string, states: string | undefined, asks: string): boolean {
+  if (states === undefined) return statesWhatIsAsked(facts, ref, asks);
   if (states === asks) return true;
   if (asks !== 'birthplace' || states !== 'event') return false;
   const event = mentionAt(facts, ref)?.mention.event;

@@ -1,6 +1,6 @@
 /** What the author must hear of a case: the rule broken, or something in the case that can't stand as it is. */
 import type { Case } from '../model/case.ts';
-import type { Facts } from '../model/facts.ts';
+import { mentionAt, statementOf, type Facts } from '../model/facts.ts';
 import type { Pairing } from './case.ts';
 import { containmentOf } from './containment.ts';
 import { statesWhatIsAsked, type Item } from './items.ts';
@@ -24,6 +24,7 @@ export function problemsOf(
     ...unanswered(facts, c, result),
     ...unsearched(c, result),
     ...untied(facts, result, items),
+    ...unstated(facts, c, items),
     ...tieCircles(c),
     ...argumentsGiven(c, pairing, items),
     ...rejections(facts, c, result),
@@ -122,6 +123,22 @@ function untied(facts: Facts, result: Computed, items: readonly Item[]): CasePro
       help: 'Name under tiedBy the evidence that joins it to the subject, such as tiedBy: [e7].',
     };
   });
+}
+
+function unstated(facts: Facts, c: Case, items: readonly Item[]): CaseProblem[] {
+  return items
+    .filter((item) => item.mentions.length > 0 && item.evidence.states === undefined)
+    .map((item) => {
+      const { ref } = item.mentions[0]!;
+      const usual = statesWhatIsAsked(facts, ref, c.asks) && statementOf(mentionAt(facts, ref)!.mention, c.asks);
+      return {
+        rule: 'evidence-names-its-statement',
+        severity: 'warning' as const,
+        path: ['evidence', item.index],
+        message: `${item.id} does not say which statement of ${ref} it rests on, so that nobody can tell who said it.`,
+        help: `Name it under states: a key of the mention, such as states: ${usual ? c.asks : 'event'}, or says. and a name of your own.`,
+      };
+    });
 }
 
 function tieCircles(c: Case): CaseProblem[] {

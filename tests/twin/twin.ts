@@ -3,7 +3,7 @@
  * "largest" or "least", so that it can be compared by eye with the words of the rule. Only for small corpora.
  */
 import type { Case, Evidence } from '../../src/model/case.ts';
-import { mentionAt } from '../../src/model/facts.ts';
+import { mentionAt, statementOf } from '../../src/model/facts.ts';
 import type { Facts } from '../../src/model/facts.ts';
 import type { Standing } from '../../src/reasoning/types.ts';
 import { exemplars, mentionsOf, recordsOf, unique, upFrom } from './records.ts';
@@ -247,6 +247,15 @@ function conflictsWith(facts: Facts, kase: Case, item: Evidence, c: string): boo
 /** A birth or baptism event states a birthplace. */
 function statesWhatIsAsked(facts: Facts, kase: Case, item: Evidence): boolean {
   if (item.states === kase.asks) return true;
+  if (item.states === undefined)
+    return mentionsOf(item).some((ref) => {
+      const mention = mentionAt(facts, ref)?.mention;
+      const { kind = '', place } = mention?.event ?? {};
+      return (
+        (mention && statementOf(mention, kase.asks) !== undefined) ||
+        (kase.asks === 'birthplace' && place !== undefined && ['birth', 'baptism'].includes(kind))
+      );
+    });
   const events = mentionsOf(item).map((ref) => mentionAt(facts, ref)?.mention.event?.kind);
   return (
     kase.asks === 'birthplace' &&

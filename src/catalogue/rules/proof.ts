@@ -33,6 +33,16 @@ export const proofRules = {
     mend: 'Name under tiedBy the evidence that joins it to the subject.',
     example: { wrong: 'kind: indirect', right: 'kind: indirect\ntiedBy: [e7]' },
   },
+  'evidence-names-its-statement': {
+    title: 'Evidence taken from a mention names the statement it rests on.',
+    severity: 'warning',
+    why: 'Who supplied the information is asked of each statement: a death certificate has its birthplace from a daughter and its date of death from a doctor. An item that names no statement is taken to state what the case asks, if its mention does.',
+    mend: 'Name under states the key of the mention: birthplace, event, lastResidence, or says. and a name of your own.',
+    example: {
+      wrong: 'from: declaration-1871#m1\nkind: direct',
+      right: 'from: declaration-1871#m1\nstates: birthplace\nkind: direct',
+    },
+  },
   'ties-lie-in-no-circle': {
     title: 'Evidence is not tied to the subject only by itself.',
     severity: 'warning',
