@@ -2,7 +2,7 @@
  * Who is who in a newer file. Identifiers of GEDCOM need not stay the same from file to file, so a person is known
  * again by their UID; by their identifier together with their name; or by name and birth, where both files have them once.
  */
-import type { ImportMemory } from '../content-change.ts';
+import type { ImportMemory } from '../memory.ts';
 import type { PersonDraft, RecordDraft } from './drafts.ts';
 import type { Gazetteer } from './gazetteer.ts';
 import type { Structure } from './structure.ts';
@@ -26,7 +26,7 @@ export interface Given {
 
 /** What an earlier import gave. */
 export function remembered(memory: ImportMemory | undefined): Given {
-  const { people = [], places = [], records = [] } = (memory?.given ?? {}) as Partial<Remembered>;
+  const { people = [], places = [], records = [] } = (memory?.of?.given ?? {}) as Partial<Remembered>;
   return { people: (persons, tree) => knownAgain(persons, tree, people), places, records: new Map(records) };
 }
 
@@ -125,7 +125,10 @@ function uidOf(structure: Structure): string {
 }
 
 /** What share of the people that one import gave another has, under the same identifier and name. */
-export function sharedPeople(before: Record<string, unknown>, now: Record<string, unknown>): number {
+export function sharedPeople(
+  before: Readonly<Record<string, unknown>>,
+  now: Readonly<Record<string, unknown>>,
+): number {
   const { people = [] } = before as Partial<Remembered>;
   const names = new Map(((now as Partial<Remembered>).people ?? []).map(([xref, , name]) => [xref, name]));
   return people.length === 0
