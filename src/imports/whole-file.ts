@@ -4,17 +4,17 @@
  * Rule: a file is there whole or not at all, whenever the process that writes it ends. Its text is written beside it
  * under a hidden name, which no check reads, and takes its place in one renaming.
  */
-import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { CannotRun } from '../corpus/types.ts';
 
 /** The text of a file, or nothing where there is none. Throws `CannotRun` where it can’t be read. */
 export function readWhole(content: string, file: string): string | undefined {
   const path = join(content, file);
+  if (!existsSync(path)) return undefined;
   try {
     return readFileSync(path, 'utf8');
   } catch (error) {
-    if (codeOf(error) === 'ENOENT') return undefined;
     throw new CannotRun(`${path} can’t be read: ${(error as Error).message}.`);
   }
 }
@@ -27,7 +27,7 @@ export function writeWhole(content: string, file: string, text: string | Buffer)
     try {
       writeFileSync(part, text);
     } catch (error) {
-      if (codeOf(error) !== 'ENOENT') throw error;
+      if ((error as NodeJS.ErrnoException).code !== 'ENOENT') throw error;
       mkdirSync(dirname(path), { recursive: true });
       writeFileSync(part, text);
     }
@@ -44,8 +44,4 @@ function takeAway(part: string): void {
   } catch {
     // Why the file can’t be written is told already; that its hidden part stays is nothing to it.
   }
-}
-
-function codeOf(error: unknown): string | undefined {
-  return (error as NodeJS.ErrnoException).code;
 }
