@@ -8,6 +8,7 @@ import type { Corpus } from '../../corpus/types.ts';
 import { daySpan } from '../../model/edtf.ts';
 import { planChanges, type ChangePlan, type Piece } from '../changes.ts';
 import { readMemory, type FileRead, type ImportMemory } from '../memory.ts';
+import { breakCircles } from './circles.ts';
 import type { PersonDraft, RecordDraft } from './drafts.ts';
 import { Gazetteer } from './gazetteer.ts';
 import { Ids, slug } from './ids.ts';
@@ -77,7 +78,7 @@ export async function planGedcom(
   const persons = [...people.persons.values()];
   breakCircles(persons, log);
   givePersonIds(persons, tree, given, ofOthers(corpus.people.keys(), own, 'person'));
-  const records = [...exported.records, ...people.entries.values(), ...people.sources.records];
+  const records = [...exported.records, ...people.records];
   records.forEach((record, index) => (record.id = `r${index}`));
   const withheld = keepLivingAside(persons, records, corpus, daySpan(options.today).first!, log);
   giveRecordIds(records, idsByXref(persons), given, ofOthers(corpus.records.keys(), own, 'record'));
@@ -283,40 +284,6 @@ function giveRecordIds(
   for (const record of records)
     if (record.id === '')
       record.id = ids.give(record.wishes.length > 0 ? record.wishes : [slug(record.plainTitle)]);
-}
-
-/** Nobody is their own ancestor: the bond that closes a circle is left out. */
-function breakCircles(persons: readonly PersonDraft[], log: ImportLog): void {
-  const done = new Set<PersonDraft>();
-  for (const start of persons) {
-    if (done.has(start)) continue;
-    const path: PersonDraft[] = [start];
-    const onPath = new Set(path);
-    const next = new Map<PersonDraft, number>();
-    while (path.length > 0) {
-      const person = path.at(-1)!;
-      const index = next.get(person) ?? 0;
-      const bond = person.parents[index];
-      if (!bond) {
-        path.pop();
-        onPath.delete(person);
-        done.add(person);
-        continue;
-      }
-      if (onPath.has(bond.person)) {
-        log.doubts.add(
-          bond.line,
-          `@${bond.person.xref}@ would be their own ancestor through @${person.xref}@; that bond was left out.`,
-        );
-        person.parents.splice(index, 1);
-        continue;
-      }
-      next.set(person, index + 1);
-      if (done.has(bond.person)) continue;
-      path.push(bond.person);
-      onPath.add(bond.person);
-    }
-  }
 }
 
 function mediaThere(content: string): string[] {

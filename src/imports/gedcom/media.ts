@@ -6,8 +6,9 @@ import { imageSize } from '../../corpus/image-size.ts';
 import type { PersonDraft, RecordDraft } from './drafts.ts';
 import { slug } from './ids.ts';
 import type { ImportLog } from './log.ts';
-import type { WantedMedia } from './people.ts';
+
 import { all, one, textUnder, type Structure } from './structure.ts';
+import type { WantedMedia } from './tellings.ts';
 import { pointed, type Tree } from './tree.ts';
 
 /** A file to be copied into the content. */
