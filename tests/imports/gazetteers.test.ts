@@ -95,6 +95,21 @@ function laid(
   return over;
 }
 
+test('a place goes by a name that an earlier row gave it', () => {
+  const there = laid(
+    from('name,kind,chain,lat,lon\nKnockmahon,townland,Co. Waterford,52.14,-7.35\n', 'a.csv').merged.added,
+  );
+  const { merged, brief } = from(
+    'name,variants,kind,chain,lat,lon\nKnockmahon,Cnoc Machan,townland,Co. Waterford,52.14,-7.35\nCnoc Machan,,townland,Co. Waterford,52.14,-7.35\n',
+    'b.csv',
+    {},
+    undefined,
+    there,
+  );
+  expect([brief, merged.already]).toEqual([[], 2]);
+  expect(merged.known).toEqual(new Map([['knockmahon', new Set(['Cnoc Machan'])]]));
+});
+
 describe('a file of the GeoNames format', () => {
   test('gives places with the divisions its codes name; what is built in is not doubled', () => {
     const { brief, merged, file } = from(geonames);

@@ -8,7 +8,7 @@ import { placeLists, textOf, withVariants } from '../../imports/gazetteers/files
 import { mergePlaces } from '../../imports/gazetteers/merge.ts';
 import { readGazetteer } from '../../imports/gazetteers/read.ts';
 import { readMemory } from '../../imports/memory.ts';
-import { idOf } from '../../imports/tables/records.ts';
+import { idOf } from '../../imports/tables/ids.ts';
 import { writeWhole } from '../../imports/whole-file.ts';
 import { idPattern } from '../../model/common.ts';
 import { paintFor } from '../report/paint.ts';
