@@ -15,7 +15,7 @@ export function readWhole(content: string, file: string): string | undefined {
   try {
     return readFileSync(path, 'utf8');
   } catch (error) {
-    throw new CannotRun(`${path} can’t be read: ${(error as Error).message}.`);
+    throw new CannotRun(`${path} can’t be read: ${reasonOf(error)}.`);
   }
 }
 
@@ -24,17 +24,26 @@ export function writeWhole(content: string, file: string, text: string | Buffer)
   const path = join(content, file);
   const part = join(dirname(path), `.${basename(path)}.part`);
   try {
-    try {
-      writeFileSync(part, text);
-    } catch (error) {
-      if ((error as NodeJS.ErrnoException).code !== 'ENOENT') throw error;
-      mkdirSync(dirname(path), { recursive: true });
-      writeFileSync(part, text);
-    }
+    writePart(part, text);
     renameSync(part, path);
   } catch (error) {
     takeAway(part);
-    throw new CannotRun(`${path} can’t be written: ${(error as Error).message}.`);
+    throw new CannotRun(
+      `${path} can’t be written: ${reasonOf(error)}. What was written before is whole; when that is mended, import again, and it goes on from there.`,
+    );
+  }
+}
+
+/** The part is always a new file: one that was left, or a link that somebody laid there, is not written into. */
+function writePart(part: string, text: string | Buffer): void {
+  try {
+    writeFileSync(part, text, { flag: 'wx' });
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === 'ENOENT') mkdirSync(dirname(part), { recursive: true });
+    else if (code === 'EEXIST') rmSync(part);
+    else throw error;
+    writeFileSync(part, text, { flag: 'wx' });
   }
 }
 
@@ -44,4 +53,17 @@ function takeAway(part: string): void {
   } catch {
     // Why the file can’t be written is told already; that its hidden part stays is nothing to it.
   }
+}
+
+const reasons: Readonly<Record<string, string>> = {
+  ENOSPC: 'there is no room left on the disk',
+  EDQUOT: 'the room allotted to you on the disk is used up',
+  EROFS: 'the disk can only be read',
+  EACCES: 'permission is denied',
+  EPERM: 'permission is denied',
+};
+
+function reasonOf(error: unknown): string {
+  const { code = '', message } = error as NodeJS.ErrnoException;
+  return reasons[code] ?? message;
 }

@@ -6,6 +6,7 @@ import {
   readdirSync,
   rmSync,
   writeFileSync,
+  symlinkSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -225,6 +226,15 @@ describe('an import that was cut off', () => {
       'records/z.md': 'deleted',
     });
     expect([get('records/a.md'), get('records/b.md')]).toEqual(['2, edited\n', '1, edited\n']);
+  });
+
+  test('writes into no link that lies where its hidden part is to be', () => {
+    put('outside.txt', 'mine\n');
+    mkdirSync(join(content, 'records'));
+    symlinkSync(join(content, 'outside.txt'), join(content, 'records/.a.md.part'));
+    bring([whole('a', '1')]);
+    expect([get('records/a.md'), get('outside.txt')]).toEqual(['1\n', 'mine\n']);
+    expect(readdirSync(join(content, 'records'))).toEqual(['a.md']);
   });
 
   test('leaves no hidden part behind, and what stood there whole', () => {

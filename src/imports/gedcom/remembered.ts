@@ -26,8 +26,24 @@ export interface Given {
 
 /** What an earlier import gave. */
 export function remembered(memory: ImportMemory | undefined): Given {
-  const { people = [], places = [], records = [] } = (memory?.of?.given ?? {}) as Partial<Remembered>;
+  const { people, places, records } = rowsOf(memory?.of?.given);
   return { people: (persons, tree) => knownAgain(persons, tree, people), places, records: new Map(records) };
+}
+
+/** The rows of a memory; a row that is none, in a file that somebody edited, is passed over. */
+function rowsOf(given: Readonly<Record<string, unknown>> = {}): Remembered {
+  const rows = <Row extends string[]>(list: unknown, length: Row['length']): Row[] =>
+    Array.isArray(list)
+      ? list.filter(
+          (row): row is Row =>
+            Array.isArray(row) && row.length === length && row.every((cell) => typeof cell === 'string'),
+        )
+      : [];
+  return {
+    people: rows<PersonRow>(given['people'], 5),
+    places: rows(given['places'], 2),
+    records: rows(given['records'], 2),
+  };
 }
 
 /** What this import gives, to be remembered. */
@@ -129,8 +145,8 @@ export function sharedPeople(
   before: Readonly<Record<string, unknown>>,
   now: Readonly<Record<string, unknown>>,
 ): number {
-  const { people = [] } = before as Partial<Remembered>;
-  const names = new Map(((now as Partial<Remembered>).people ?? []).map(([xref, , name]) => [xref, name]));
+  const { people } = rowsOf(before);
+  const names = new Map(rowsOf(now).people.map(([xref, , name]) => [xref, name]));
   return people.length === 0
     ? 0
     : people.filter(([xref, , name]) => names.get(xref) === name).length / people.length;

@@ -397,6 +397,24 @@ describe('a newer file', () => {
       expect(look(content).corpus.people.size).toBe(3);
     }));
 
+  test('takes rows of its memory that somebody spoilt for rows that are not there', () =>
+    inFolder(async (dir) => {
+      const { content } = await bringIn(dir, older);
+      const memory = join(content, '.imported/gedcom/family.json');
+      writeFileSync(
+        memory,
+        readFileSync(memory, 'utf8').replace(/"people":\[\[[^\]]*\]/, '"people":[7,["I1"],null'),
+      );
+      const { done } = await bringIn(dir, older);
+      // Ann has no row any more, and what stands under her id is the same.
+      expect(new Set(done.plan.changes.map(({ fate }) => fate))).toEqual(new Set(['same']));
+      writeFileSync(
+        memory,
+        readFileSync(memory, 'utf8').replace(/"given":\{.*\}\}/, '"given":{"people":"Ann"}}'),
+      );
+      expect((await bringIn(dir, older)).done.plan.files.size).toBe(0);
+    }));
+
   test('never touches what an author wrote before', () =>
     inFolder(async (dir) => {
       mkdirSync(join(dir, 'content/people'), { recursive: true });
