@@ -15,7 +15,7 @@ import {
   type MemoryName,
 } from './memory.ts';
 import { digestOf, ListText, placeOf, TextsNow } from './texts.ts';
-import { readWhole, writeWhole } from './whole-file.ts';
+import { demandUtf8, readWhole, writeWhole } from './whole-file.ts';
 
 /** A text that an import makes: a file of its own, or one entry of a list. */
 export interface Piece {
@@ -112,11 +112,13 @@ export function planChanges(
       if (list) list.put(piece.entry!, piece.text);
       else text = piece.text;
     }
-    if (own.some((piece) => writing.has(placeOf(piece))))
-      plan.files.set(file, {
-        text: list ? list.whole() : text!,
-        over: there === undefined ? undefined : digestOf(there),
-      });
+    if (!own.some((piece) => writing.has(placeOf(piece)))) continue;
+    // Only what could not be decoded can have changed on the way in.
+    if (list && there?.includes('\uFFFD')) demandUtf8(content, file);
+    plan.files.set(file, {
+      text: list ? list.whole() : text!,
+      over: there === undefined ? undefined : digestOf(there),
+    });
   }
   if (whole) {
     const texts = new TextsNow(content);

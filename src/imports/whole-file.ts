@@ -4,6 +4,7 @@
  * Rule: a file is there whole or not at all, whenever the process that writes it ends. Its text is written beside it
  * under a hidden name, which no check reads, and takes its place in one renaming.
  */
+import { isUtf8 } from 'node:buffer';
 import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { CannotRun } from '../corpus/types.ts';
@@ -17,6 +18,14 @@ export function readWhole(content: string, file: string): string | undefined {
   } catch (error) {
     throw new CannotRun(`${path} can’t be read: ${reasonOf(error)}.`);
   }
+}
+
+/** Throws `CannotRun` where a file is not UTF-8: its text would not be the same when it is written again. */
+export function demandUtf8(content: string, file: string): void {
+  if (!isUtf8(readFileSync(join(content, file))))
+    throw new CannotRun(
+      `${file} is not UTF-8 text, so nothing can be put into it surely. Open it in a text editor, save it again with the encoding UTF-8, and import again.`,
+    );
 }
 
 /** Writes a file, over one that is there. Throws `CannotRun` where that can’t be done; what was there stays then. */

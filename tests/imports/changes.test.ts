@@ -197,6 +197,21 @@ describe('a list of the author’s own', () => {
   );
 });
 
+test('a list that is not UTF-8 is left alone, byte for byte; an odd sign that is UTF-8 is no hindrance', () => {
+  const list = join(content, 'people/lee.yaml');
+  bring([entry('ann', '1'), entry('bo', '1')]);
+  const bytes = Buffer.concat([readFileSync(list), Buffer.from('- id: me\n  name: Bj\xf6rg\n', 'latin1')]);
+  writeFileSync(list, bytes);
+  expect(() => bring([entry('ann', '2'), entry('bo', '1')])).toThrow(
+    'people/lee.yaml is not UTF-8 text, so nothing can be put into it surely. Open it in a text editor, save it again with the encoding UTF-8, and import again.',
+  );
+  expect(readFileSync(list).equals(bytes)).toBe(true);
+  expect(bring([entry('ann', '1')])).toEqual({ 'people/lee.yaml#ann': 'same' });
+  writeFileSync(list, bytes.toString('utf8'));
+  expect(bring([entry('ann', '2')])).toEqual({ 'people/lee.yaml#ann': 'changed' });
+  expect(get('people/lee.yaml')).toContain('Bj\uFFFDrg');
+});
+
 describe('an import that was cut off', () => {
   const older = [whole('a', '1'), entry('ann', '1'), whole('b', '1')];
   const newer = [whole('a', '2'), entry('ann', '2'), entry('bo', '2'), whole('b', '2'), whole('c', '2')];
