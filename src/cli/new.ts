@@ -20,7 +20,7 @@ import {
 import { NewFolder, writeNew } from './new/folder.ts';
 import { idProblem } from './new/ids.ts';
 import { newRecord } from './new/record.ts';
-import { eventKinds } from './new/record-shape.ts';
+import { eventKinds } from './new/shapes/shape.ts';
 import { contentOption, todayOption, verb } from './shared/options.ts';
 import { fromCaller, projectRoot } from './shared/paths.ts';
 import { exitWith } from './shared/run.ts';

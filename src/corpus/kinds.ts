@@ -69,5 +69,5 @@ export const folderKinds: readonly FolderKind[] = [
 /** The list of those whose signatures the author knows, at the top of the folder. */
 export const reviewersName = 'reviewers.yaml';
 
-/** Folders that are not read as entries: scans, lists of names, styles of citation, and what imports remember. */
+/** Folders that are not read as entries: scans, lists of names, styles of citation, and what imports report. */
 export const otherFolders = ['media', 'names', 'styles', 'imports'];

@@ -1,28 +1,11 @@
-/**
- * Two tables of people, or one, made ready to be compared: what they have in common, column by column.
- *
- * Rule (common practice): a year of birth is taken from the date where there is one, else as stated, else reckoned
- * from the age and the year of the list.
- */
-import {
-  noNumber,
-  noText,
-  type Column,
-  type NumberColumn,
-  type Tables,
-  type TextColumn,
-} from '../reasoning/identity/bulk/columns.ts';
-import { foldName } from '../reasoning/names/fold.ts';
+/** Two tables of people, or one, made ready to be compared: what they have in common, column by column. */
+import type { Column, Tables } from '../reasoning/identity/bulk/columns.ts';
 import { parseName } from '../reasoning/names/parse-name.ts';
+import { numbers, texts, type TakenColumn } from './people-columns.ts';
 import type { FileColumn, PeopleFile } from './people-file.ts';
 import { plainHeading, type ColumnUse } from './people-headings.ts';
-import { ageOf, dateOf, dayFirstIn, numberOf, sexOf, yearOf } from './people-values.ts';
-
-/** A column of the comparison, and the columns of the files that it was made from. */
-export interface TakenColumn {
-  column: Column;
-  from: readonly [a: string, b: string];
-}
+import { Side, type Birth, type Reader } from './people-side.ts';
+import { sexOf, yearOf } from './people-values.ts';
 
 export interface PreparedTables {
   tables: Tables;
@@ -74,134 +57,13 @@ export function preparePeople(a: PeopleFile, b: PeopleFile | undefined, years: S
   };
 }
 
-/** What one file has for one column of the comparison. */
-interface Values<T> {
-  heading: string;
-  /** For each row; nothing where it says nothing. */
-  at(row: number): T | undefined;
+/** Kin stand in full in one list and by given name alone in another. */
+function firstName(cell: string): string {
+  const [first = ''] = (parseName(cell).given || cell.trim()).split(/[\s,]+/);
+  return first;
 }
 
-/** One file, asked for what its rows say. */
-class Side {
-  readonly file: PeopleFile;
-  readonly #year: number | undefined;
-  readonly #notes: string[];
-  #parsed: { given: string; surname: string }[] | undefined;
-
-  constructor(file: PeopleFile, year: number | undefined, notes: string[]) {
-    this.file = file;
-    this.#year = year;
-    this.#notes = notes;
-  }
-
-  columns(use: ColumnUse): FileColumn[] {
-    return this.file.columns.filter((column) => column.use === use);
-  }
-
-  /** Given names or surname: the columns of it in their order, else the part of the whole name. */
-  names(kind: 'given' | 'surname'): Values<string> | undefined {
-    const parts = this.columns(kind).toSorted((one, other) => one.order - other.order);
-    if (parts.length > 0)
-      return {
-        heading: parts.map(({ heading }) => heading).join(' + '),
-        at: (row) => joined(parts.map(({ values, cells }) => values[cells[row]!])),
-      };
-    const whole = this.columns('name')[0];
-    if (!whole) return undefined;
-    const read = (this.#parsed ??= whole.values.map((text) => parseName(text)));
-    return { heading: whole.heading, at: (row) => read[whole.cells[row]!]?.[kind] || undefined };
-  }
-
-  text(use: ColumnUse, read: (cell: string) => string): Values<string> | undefined {
-    const column = this.columns(use)[0];
-    if (!column) return undefined;
-    const texts = column.values.map(read);
-    return { heading: column.heading, at: (row) => texts[column.cells[row]!] || undefined };
-  }
-
-  /** Numbers read from a column; what can't be read is told. */
-  number(use: ColumnUse, read: (cell: string) => number | undefined): Values<number> | undefined {
-    const column = this.columns(use)[0];
-    return column && { heading: column.heading, at: this.#read(column, read) };
-  }
-
-  #read<T>(column: FileColumn, read: (cell: string) => T | undefined): (row: number) => T | undefined {
-    const values = column.values.map(read);
-    const wrong = column.cells.reduce(
-      (sum, value) => sum + (value >= 0 && values[value] === undefined ? 1 : 0),
-      0,
-    );
-    if (wrong > 0) {
-      const row = column.cells.findIndex((value) => value >= 0 && values[value] === undefined);
-      const cell = column.values[column.cells[row]!]!;
-      this.#notes.push(
-        `${this.file.name}: in ${wrong === 1 ? 'one row' : `${wrong} rows`} “${column.heading}” could not be read and was left out, such as “${cell.slice(0, 40)}” on line ${this.file.lines[row]}.`,
-      );
-    }
-    return (row) => values[column.cells[row]!];
-  }
-
-  birth(): Birth | undefined {
-    const date = this.columns('birth-date')[0];
-    const read =
-      date &&
-      this.#read(
-        date,
-        (
-          (order) => (cell: string) =>
-            dateOf(cell, order)
-        )(dayFirstIn(date.values)),
-      );
-    const year = this.number('birth-year', yearOf);
-    const month = this.number('birth-month', (cell) => numberOf(cell, 1, 12));
-    const day = this.number('birth-day', (cell) => numberOf(cell, 1, 31));
-    const ages = this.columns('age')[0];
-    const age = ages && this.#read(ages, ageOf);
-    const list = this.columns('year')[0];
-    const listYear = list && age ? this.#read(list, yearOf) : undefined;
-    const fixed = ages?.year ?? this.#year;
-    const reckoned =
-      age && (listYear || fixed !== undefined)
-        ? (row: number) => {
-            const years = age(row);
-            const of = listYear?.(row) ?? fixed;
-            return years === undefined || of === undefined ? undefined : of - years;
-          }
-        : undefined;
-    if (!read && !year && !age) return undefined;
-    const headings = [date?.heading, year?.heading].filter((one) => one !== undefined);
-    return {
-      heading: headings.length > 0 ? headings.join(' + ') : ages!.heading,
-      year:
-        read || year || reckoned ? (row) => read?.(row)?.year ?? year?.at(row) ?? reckoned?.(row) : undefined,
-      month: read || month ? (row) => read?.(row)?.month ?? month?.at(row) : undefined,
-      day: read || day ? (row) => read?.(row)?.day ?? day?.at(row) : undefined,
-      monthHeading: month?.heading ?? date?.heading ?? '',
-      dayHeading: day?.heading ?? date?.heading ?? '',
-      age,
-      ageHeading: ages?.heading ?? '',
-      byAge: !read && !year,
-      reckonedFrom: reckoned && !read && !year ? (listYear ? list!.heading : String(fixed)) : undefined,
-    };
-  }
-}
-
-type Reader = (row: number) => number | undefined;
-interface Birth {
-  heading: string;
-  year: Reader | undefined;
-  month: Reader | undefined;
-  day: Reader | undefined;
-  monthHeading: string;
-  dayHeading: string;
-  age: Reader | undefined;
-  ageHeading: string;
-  /** The year follows from an age. */
-  byAge: boolean;
-  /** What year the ages were counted back from. */
-  reckonedFrom: string | undefined;
-}
-
+/** When people were born, as far as every side says it in one way. */
 function birth(sides: readonly Side[], taken: TakenColumn[], notes: string[]): void {
   const births = sides.map((side) => side.birth());
   if (births.some((one) => one === undefined)) {
@@ -276,65 +138,6 @@ function birth(sides: readonly Side[], taken: TakenColumn[], notes: string[]): v
   );
 }
 
-/** A column of texts, where every side has it. */
-function texts(
-  kind: TextColumn['kind'],
-  sides: readonly Side[],
-  read: (side: Side) => Values<string> | undefined,
-  taken: TakenColumn[],
-  name: string,
-): void {
-  const values = sides.map(read);
-  if (values.some((one) => one === undefined)) return;
-  const numbers = new Map<string, number>();
-  const coded = values.map((one, at) => {
-    const cells = new Int32Array(sides[at]!.file.rows);
-    for (let row = 0; row < cells.length; row++) {
-      const text = one!.at(row);
-      if (text === undefined || foldName(text) + text.replace(/\D/g, '') === '') {
-        cells[row] = noText;
-        continue;
-      }
-      let number = numbers.get(text);
-      if (number === undefined) numbers.set(text, (number = numbers.size));
-      cells[row] = number;
-    }
-    return cells;
-  });
-  if (numbers.size === 0) return;
-  taken.push({
-    column: { kind, name, values: [...numbers.keys()], a: coded[0]!, b: coded[1] ?? coded[0]! },
-    from: [values[0]!.heading, (values[1] ?? values[0])!.heading],
-  });
-}
-
-/** A column of numbers, where every side has it. */
-function numbers(
-  kind: NumberColumn['kind'],
-  name: string,
-  sides: readonly Side[],
-  read: (side: Side) => Values<number> | undefined,
-  taken: TakenColumn[],
-): void {
-  const values = sides.map(read);
-  if (values.some((one) => one === undefined)) return;
-  let stated = 0;
-  const coded = values.map((one, at) => {
-    const cells = new Int16Array(sides[at]!.file.rows);
-    for (let row = 0; row < cells.length; row++) {
-      const value = one!.at(row);
-      cells[row] = value ?? noNumber;
-      if (value !== undefined) stated++;
-    }
-    return cells;
-  });
-  if (stated === 0) return;
-  taken.push({
-    column: { kind, name, a: coded[0]!, b: coded[1] ?? coded[0]! },
-    from: [values[0]!.heading, (values[1] ?? values[0])!.heading],
-  });
-}
-
 /** Places, trades and whatever else both files have: by equal headings first, then by what they are taken for. */
 function freeTexts(sides: readonly Side[], taken: TakenColumn[], notes: string[]): void {
   const uses: ColumnUse[] = ['birthplace', 'residence', 'occupation', 'text'];
@@ -390,8 +193,3 @@ function sharesValues(one: FileColumn, other: FileColumn): boolean {
   const held = new Set(one.values);
   return (one.values.length > 1 || other.values.length > 1) && other.values.some((value) => held.has(value));
 }
-
-const joined = (parts: readonly (string | undefined)[]) =>
-  parts.filter((part) => part !== undefined && part !== '').join(' ') || undefined;
-/** Kin stand in full in one list and by given name alone in another. */
-const firstName = (cell: string) => cell.trim().split(/[\s,]+/)[0]!;

@@ -48,6 +48,7 @@ test('a family file comes in, again, and out; every answer is a sentence', { tim
     ).code,
   ).toBe(0);
   expect(readdirSync(join(work, 'new')).sort()).toEqual([
+    '.imported',
     'imports',
     'people',
     'places',

@@ -172,6 +172,48 @@ test('what can’t be done is told in a sentence, and JSON is one document', asy
   expect(existsSync(join(content, 'records'))).toBe(false);
 });
 
+test('what an author took away stays away, and how to have it again is told', async () => {
+  const content = join(work, 'third');
+  mkdirSync(content);
+  writeFileSync(join(content, 'site.yaml'), 'title: T\n');
+  writeFileSync(join(work, 'deeds.csv'), 'Name,Document\nAnn Lee,1\nBo Lee,2\n');
+  writeFileSync(
+    join(work, 'farms.csv'),
+    'name,kind,chain,lat,lon\nAbove,townland,"Co. Waterford",52.14,-7.35\n',
+  );
+  const table = ['deeds.csv', '--group', 'Document', '--content', 'third'];
+  const gazetteer = ['farms.csv', '--content', 'third'];
+  const plain = async (command: Command, ...args: string[]) =>
+    (await run(command, ...args)).out.replace(/\s+/g, ' ');
+  await run(tableCommand(), ...table, '--write');
+  await run(gazetteerCommand(), ...gazetteer, '--write');
+  const [deed, farms] = [join(content, 'records/deeds-1.md'), join(content, 'places/farms.yaml')];
+  const other = join(content, 'records/deeds-2.md');
+  rmSync(deed);
+  rmSync(farms);
+  writeFileSync(other, readFileSync(other, 'utf8').replace('Bo Lee', 'Bob Lee'));
+
+  const look = await plain(tableCommand(), ...table);
+  expect(look).toContain(
+    'records/deeds-2.md, what you have (-) and the table says (+) - mentions: [{ id: m1, name: Bob Lee }] + mentions: [{ id: m1, name: Bo Lee }]',
+  );
+  const again = await plain(tableCommand(), ...table, '--write');
+  expect(again).toContain('1 record is left out: imported before, and taken away by you since.');
+  expect(again).toContain(
+    'To have those again, take their lines out of .imported/tables.json in your folder.',
+  );
+  expect(await plain(gazetteerCommand(), ...gazetteer, '--write')).toMatch(
+    /places\/farms\.yaml was imported before, and taken away by you since: not brought back\. To have the places again, give the list another name with --name\. There is nothing to write\. $/,
+  );
+  expect([existsSync(deed), existsSync(farms)]).toEqual([false, false]);
+  const memory = join(content, '.imported/tables.json');
+  writeFileSync(memory, readFileSync(memory, 'utf8').replace(/"records\/deeds-1.*\n/, ''));
+  await run(tableCommand(), ...table, '--write');
+  await run(gazetteerCommand(), ...gazetteer, '--name', 'land', '--write');
+  expect([existsSync(deed), existsSync(join(content, 'places/land.yaml'))]).toEqual([true, true]);
+  expect(readFileSync(other, 'utf8')).toContain('Bob Lee');
+});
+
 test('a case goes out, comes in elsewhere, and yields to what is there', async () => {
   const ours = join(work, 'ours');
   for (const [file, text] of Object.entries({ ...goodContent, 'cases/phelan.md': caseFile('') })) {

@@ -13,7 +13,8 @@ import { newCase, newPerson, newPlace, newReview, newSearch } from '../../src/cl
 import { NewFolder, whyNot, writeNew } from '../../src/cli/new/folder.ts';
 import { suggestedId } from '../../src/cli/new/ids.ts';
 import { newRecord } from '../../src/cli/new/record.ts';
-import { eventKinds } from '../../src/cli/new/record-shape.ts';
+import { eventIn } from '../../src/cli/new/shapes/events.ts';
+import { eventKinds } from '../../src/cli/new/shapes/shape.ts';
 import { yamlInline, yamlText } from '../../src/cli/new/yaml-text.ts';
 import { loadCorpus } from '../../src/corpus/load.ts';
 import { CannotRun } from '../../src/corpus/types.ts';
@@ -283,6 +284,23 @@ describe('refusals are sentences', () => {
     expect(readdirSync(join(dir, 'people'))).toEqual(['README.txt']);
   });
 });
+
+test.each([
+  ['baptism-maurice-1840', 'baptism'],
+  ['Dåp i Sogndal 1866', 'baptism'],
+  ['dopt-1866', 'baptism'],
+  ['Adoption of Ann Lee', undefined],
+  ['Marriage of Ann Lee, born 1840', 'marriage'],
+  ['Ann Lee, born 1840', 'birth'],
+  ['fodt-1840', 'birth'],
+  ['Letter of John Osborne', undefined],
+  ['died-1903', 'death'],
+  ['dodsfall 1903', 'death'],
+  ['Barnedød 1903', 'death'],
+  ['Where he studied', undefined],
+  ['Will of Ann Dodd', undefined],
+  ['Gravlagte 1850', 'burial'],
+])('%s speaks of %s', (words, event) => expect(eventIn(words)).toBe(event));
 
 test('a folder with the line ends of Windows gets files with them', async () => {
   lay('site.yaml', 'title: Åse\r\n');

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { cpSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { readGedcom } from 'read-gedcom';
@@ -65,6 +65,35 @@ describe('in, out and in again', () => {
       expect(garrett.getFamilyAsSpouse().getChild().value().length).toBe(1);
       expect(garrett.getFamilyAsSpouse().getEventMarriage().getDate().value()).toEqual(['11 FEB 1866']);
       expect(root.getSourceRecord().length).toBeGreaterThan(3);
+    }));
+
+  test('a picture whose name has signs of an address is named as RFC 3986 has a path', () =>
+    inFolder(async (dir) => {
+      const name = 'deed #2? of 5%.png';
+      const { content } = await bringIn(dir, family, { audience: 'family' });
+      mkdirSync(join(content, 'media'));
+      writeFileSync(
+        join(content, 'media', name),
+        Buffer.from(
+          'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==',
+          'base64',
+        ),
+      );
+      writeFileSync(
+        join(content, 'records/deed.md'),
+        `---\ntitle: A deed\nform: original\nseen: image\nmedia: [{ file: "${name}", alt: The deed }]\n---\n`,
+      );
+      expect(look(content).errors).toEqual([]);
+      const out = takeOut(content);
+      expect(out).toContain('1 FILE media/deed%20%232%3F%20of%205%25.png\n');
+      expect(new URL('media/deed%20%232%3F%20of%205%25.png', 'file:///x/').pathname).toBe(
+        `/x/media/${encodeURIComponent(name)}`,
+      );
+      cpSync(join(content, 'media'), join(dir, 'other/media'), { recursive: true });
+      const again = await bringIn(join(dir, 'other'), out, { audience: 'family' });
+      expect(look(again.content).corpus.records.get('deed')!.media).toMatchObject([
+        { file: 'deed-2-of-5.png', alt: 'The deed' },
+      ]);
     }));
 
   test('the living are not in a public file', () =>

@@ -9,7 +9,8 @@ import { builtInPlaceMap } from '../../src/corpus/gazetteer.ts';
 import { kindOfFile } from '../../src/imports/kind-of-file.ts';
 import { placeLists, withVariants } from '../../src/imports/gazetteers/files.ts';
 import { mergePlaces } from '../../src/imports/gazetteers/merge.ts';
-import { readGazetteer, type Wanted } from '../../src/imports/gazetteers/read.ts';
+import { readGazetteer } from '../../src/imports/gazetteers/read.ts';
+import type { Wanted } from '../../src/imports/gazetteers/row-values.ts';
 import type { Place } from '../../src/model/place.ts';
 import { placeEntry } from '../../src/model/place.ts';
 
@@ -94,6 +95,29 @@ function laid(
     over.set(place.id, { ...placeEntry.parse(place), name: place.name, kind: place.kind, builtIn: false });
   return over;
 }
+
+test('a file that is not there or can’t be read is told in a sentence', () => {
+  writeFileSync(join(work, 'plain.csv'), 'name\n');
+  const read = (...path: string[]) => readGazetteer(join(work, ...path), path.at(-1)!, everything);
+  expect(() => read('none.csv')).toThrow(/^There is no file .*none\.csv\.$/);
+  expect(() => read('plain.csv', 'x.csv')).toThrow(/plain\.csv\/x\.csv can’t be read: ENOTDIR/);
+  expect(() => read('')).toThrow('is not an ordinary file.');
+});
+
+test('a place goes by a name that an earlier row gave it', () => {
+  const there = laid(
+    from('name,kind,chain,lat,lon\nKnockmahon,townland,Co. Waterford,52.14,-7.35\n', 'a.csv').merged.added,
+  );
+  const { merged, brief } = from(
+    'name,variants,kind,chain,lat,lon\nKnockmahon,Cnoc Machan,townland,Co. Waterford,52.14,-7.35\nCnoc Machan,,townland,Co. Waterford,52.14,-7.35\n',
+    'b.csv',
+    {},
+    undefined,
+    there,
+  );
+  expect([brief, merged.already]).toEqual([[], 2]);
+  expect(merged.known).toEqual(new Map([['knockmahon', new Set(['Cnoc Machan'])]]));
+});
 
 describe('a file of the GeoNames format', () => {
   test('gives places with the divisions its codes name; what is built in is not doubled', () => {

@@ -42,6 +42,15 @@ describe('what the columns are taken for', () => {
       birthplace: ['Kill', ''],
     });
   });
+  test('kin go by their given name, however the list has their names', () => {
+    const file = read(
+      'Surname,Spouse,Father\nWhelan,Mary,"Whelan, Patk"\nPower,Mary Hayes,Mr John Power\nRoche,"HAYES, Mary",Murphy\n',
+    );
+    expect(taken(file)).toMatchObject({
+      spouse: ['Mary', 'Mary', 'Mary'],
+      father: ['Patk', 'John', 'Murphy'],
+    });
+  });
   test('parts of names are joined, and NA is nothing', () => {
     const file = read(
       'fname_c1,fname_c2,lname_c1,lname_c2,by,bm,bd\nHANS,UWE,MEYER,NA,1940,2,30\nILSE,NA,KOCH,NA,1950,13,1\n',

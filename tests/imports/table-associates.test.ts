@@ -6,7 +6,8 @@ import { loadCorpus } from '../../src/corpus/load.ts';
 import { associatesCsv } from '../../src/dossier/associates.ts';
 import { csvLine } from '../../src/dossier/csv.ts';
 import { examine } from '../../src/dossier/examine.ts';
-import { planFiles, writePlanned } from '../../src/imports/memory.ts';
+import { planChanges, writeChanges } from '../../src/imports/changes.ts';
+import { readMemory } from '../../src/imports/memory.ts';
 import { mapColumns, mappingFile } from '../../src/imports/tables/mapping.ts';
 import { readMentionTable } from '../../src/imports/tables/read.ts';
 import { recordsOf } from '../../src/imports/tables/records.ts';
@@ -92,7 +93,8 @@ test('a table of passengers becomes records that the check accepts and the assoc
     'star-2-1864-05-02',
     'star-3-1864-05-03',
   ]);
-  writePlanned(content, planFiles(content, records));
+  const plan = () => planChanges(content, records, readMemory(content, 'tables'));
+  writeChanges(content, 'tables', plan());
 
   const corpus = loadCorpus(content);
   const { findings } = examine(corpus, '2026-06-01');
@@ -112,6 +114,6 @@ test('a table of passengers becomes records that the check accepts and the assoc
 
   // Brought in again it is the same, and a record the author has taken away stays away.
   rmSync(join(content, 'records/star-2-1864-05-02.md'));
-  expect(planFiles(content, records).map(({ standing }) => standing)).toEqual(['same', 'removed', 'same']);
-  expect(writePlanned(content, planFiles(content, records))).toEqual([]);
+  expect(plan().changes.map(({ fate }) => fate)).toEqual(['same', 'deleted', 'same']);
+  expect(writeChanges(content, 'tables', plan())).toEqual([]);
 });

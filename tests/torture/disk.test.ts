@@ -15,6 +15,8 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { noRoom } from '../../src/cli/shared/run.ts';
 import { manifestOf, manifestText, readManifest } from '../../src/exports/site/manifest.ts';
+import { planChanges, writeChanges } from '../../src/imports/changes.ts';
+import { readMemory } from '../../src/imports/memory.ts';
 import { disk, mend, swapIn } from '../../src/exports/site/swap.ts';
 import { beside, targetAt } from '../../src/exports/site/target.ts';
 
@@ -53,6 +55,41 @@ function isWhole(folder: string): boolean {
         .digest('hex') === sha256,
   );
 }
+
+describe('an import that does not fit on the disk', () => {
+  test('says so, leaves every file whole, and goes on when there is room', ({ skip }) => {
+    if (!mounted) skip();
+    const content = join(small, 'content');
+    mkdirSync(content);
+    const texts = (word: string) =>
+      Array.from({ length: 12 }, (_, i) => ({ file: `records/r${i}.md`, text: word.repeat(12_000) }));
+    const bring = (word: string) => {
+      const plan = planChanges(content, texts(word), readMemory(content, 'tables'));
+      writeChanges(content, 'tables', plan);
+      return plan.changes.map(({ fate }) => fate);
+    };
+    bring('one ');
+    writeFileSync(join(small, 'filler'), Buffer.alloc(300_000));
+    let thrown: unknown;
+    try {
+      bring('three ones ');
+    } catch (error) {
+      thrown = error;
+    }
+    expect(noRoom(thrown)).toBeUndefined();
+    expect((thrown as Error).message).toMatch(
+      /records\/r\d+\.md can’t be written: there is no room left on the disk\. What was written before is whole; when that is mended, import again, and it goes on from there\.$/,
+    );
+    const names = readdirSync(join(content, 'records'));
+    expect(names.filter((name) => !/^r\d+\.md$/.test(name))).toEqual([]);
+    const sizes = new Set(names.map((name) => readFileSync(join(content, 'records', name)).length));
+    expect([...sizes].sort((a, b) => a - b)).toEqual([48_000, 132_000]);
+    rmSync(join(small, 'filler'));
+    expect(() => bring('three ones ')).toThrow('can’t be written');
+    expect(bring('two ').every((fate) => fate === 'changed')).toBe(true);
+    rmSync(content, { recursive: true });
+  });
+});
 
 describe('a site that does not fit on the disk it is to stand on', () => {
   test('leaves the earlier one whole, and nothing of its own', ({ skip }) => {

@@ -1,23 +1,14 @@
 /** `npm run import -- case`: a case that somebody gave out, into a content folder. */
-import {
-  copyFileSync,
-  existsSync,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-  constants,
-} from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { basename, dirname, join, relative } from 'node:path';
+import { basename, join, relative } from 'node:path';
 import { Command } from 'commander';
 import { loadCorpus } from '../../corpus/load.ts';
 import { CannotRun } from '../../corpus/types.ts';
 import { examine } from '../../dossier/examine.ts';
 import { arrivalOf, type Arrival } from '../../imports/case/merge.ts';
 import { unpackCase, type UnpackedCase } from '../../imports/case/zip.ts';
+import { writeWhole } from '../../imports/whole-file.ts';
 import { paintFor } from '../report/paint.ts';
 import { caseJson, caseText } from '../report/case-import.ts';
 import { contentOption, formatOption, todayOption } from '../shared/options.ts';
@@ -110,9 +101,11 @@ function folderAt(content: string) {
 }
 
 function put(from: string, content: string, file: string, text: string | undefined): string {
-  const target = join(content, file);
-  mkdirSync(dirname(target), { recursive: true });
-  if (text === undefined) copyFileSync(join(from, file), target, constants.COPYFILE_EXCL);
-  else writeFileSync(target, text, { flag: 'wx' });
+  // What is there by now was put there after the two were compared.
+  if (existsSync(join(content, file)))
+    throw new CannotRun(
+      `${file} came to be while the case was brought in, and was left as it is. Import again: what is written already stays.`,
+    );
+  writeWhole(content, file, text ?? readFileSync(join(from, file)));
   return file;
 }

@@ -1,14 +1,15 @@
 /** `npm run import -- gazetteer`: places of a gazetteer, beside those that are there. */
-import { writeFileSync, renameSync } from 'node:fs';
-import { basename, join, relative } from 'node:path';
+import { basename, relative } from 'node:path';
 import { Command, InvalidArgumentError } from 'commander';
 import { loadCorpus } from '../../corpus/load.ts';
 import { CannotRun, type Corpus } from '../../corpus/types.ts';
+import { planChanges, writeChanges } from '../../imports/changes.ts';
 import { placeLists, textOf, withVariants } from '../../imports/gazetteers/files.ts';
 import { mergePlaces } from '../../imports/gazetteers/merge.ts';
 import { readGazetteer } from '../../imports/gazetteers/read.ts';
-import { planFiles, writePlanned } from '../../imports/memory.ts';
-import { idOf } from '../../imports/tables/records.ts';
+import { readMemory } from '../../imports/memory.ts';
+import { idOf } from '../../imports/tables/ids.ts';
+import { writeWhole } from '../../imports/whole-file.ts';
 import { idPattern } from '../../model/common.ts';
 import { paintFor } from '../report/paint.ts';
 import { gazetteerJson, gazetteerText, type GazetteerImport } from '../report/gazetteer-import.ts';
@@ -104,17 +105,15 @@ function importGazetteer(path: string, options: Options): ExitCode {
     merged.added,
     `# ${merged.added.length.toLocaleString('en')} places from ${name}.\n`,
   );
-  const plans = planFiles(options.content, lists);
+  const plan = planChanges(options.content, lists, readMemory(options.content, 'gazetteers'));
   const variants = options.addVariants
     ? variantFiles(corpus, merged.known, list)
     : { files: [], refused: [] };
   let written: string[] | undefined;
   if (options.write) {
-    written = writePlanned(options.content, plans);
+    written = writeChanges(options.content, 'gazetteers', plan);
     for (const { file: own, text } of variants.files) {
-      const target = join(options.content, own);
-      writeFileSync(`${target}.part`, text);
-      renameSync(`${target}.part`, target);
+      writeWhole(options.content, own, text);
       written.push(own);
     }
   }
@@ -122,6 +121,7 @@ function importGazetteer(path: string, options: Options): ExitCode {
     file,
     merged,
     lists,
+    changes: plan.changes,
     written,
     addVariants: options.addVariants,
     variantFiles: variants.files.map((one) => one.file),

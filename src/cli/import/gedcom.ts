@@ -15,7 +15,7 @@ import { basename, join } from 'node:path';
 import { Command, InvalidArgumentError } from 'commander';
 import { loadCorpus } from '../../corpus/load.ts';
 import { CannotRun } from '../../corpus/types.ts';
-import { importsFolder, readMemory, writeChanges, writeWhole } from '../../imports/content-change.ts';
+import { writeChanges } from '../../imports/changes.ts';
 import { slug } from '../../imports/gedcom/ids.ts';
 import { planGedcom, type GedcomImport } from '../../imports/gedcom/import.ts';
 import { BrokenFile } from '../../imports/gedcom/problem.ts';
@@ -28,6 +28,8 @@ import {
   wholeReport,
 } from '../../imports/gedcom/report.ts';
 import type { Tree } from '../../imports/gedcom/tree.ts';
+import { gedcomNames, readMemory } from '../../imports/memory.ts';
+import { writeWhole } from '../../imports/whole-file.ts';
 import { idPattern } from '../../model/common.ts';
 import { titleFromId } from '../new/record.ts';
 import { yamlText } from '../new/yaml-text.ts';
@@ -134,7 +136,7 @@ function broken(tree: Tree, format: 'text' | 'json'): ExitCode {
 
 function write(done: GedcomImport, content: string): void {
   for (const { from, name } of done.copies) writeWhole(content, `media/${name}`, readFileSync(from));
-  writeChanges(content, done.name, done.plan, done.memory);
+  writeChanges(content, `gedcom/${done.name}`, done.plan, done.of);
   writeWhole(content, reportFile(done.name), [...wholeReport(done)].join(''));
 }
 
@@ -163,15 +165,12 @@ function siteText(name: string): string {
 /** The same people under two names would stand in the content twice. */
 function demandOtherName(done: GedcomImport, { content, name: chosen }: Options): void {
   const { tree, name } = done;
-  const folder = join(content, importsFolder);
-  if (chosen !== undefined || !existsSync(folder)) return;
-  for (const file of readdirSync(folder)) {
-    if (!file.endsWith('.json')) continue;
-    const other = file.slice(0, -'.json'.length);
-    const memory = readMemory(content, other);
-    if (memory && sharedPeople(memory.given, done.memory.given) > 0.5)
+  if (chosen !== undefined) return;
+  for (const other of gedcomNames(content)) {
+    const of = readMemory(content, `gedcom/${other}`)?.of;
+    if (of && sharedPeople(of.given, done.of.given) > 0.5)
       throw new CannotRun(
-        `Most people of ${memory.file}, imported as “${other}”, are in ${tree.file} too. If it is a newer file of the same family, add --name ${other}; if not, give it a name of its own: --name ${name}.`,
+        `Most people of ${of.file}, imported as “${other}”, are in ${tree.file} too. If it is a newer file of the same family, add --name ${other}; if not, give it a name of its own: --name ${name}.`,
       );
   }
 }

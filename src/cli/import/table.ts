@@ -4,7 +4,8 @@ import { basename } from 'node:path';
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { loadCorpus } from '../../corpus/load.ts';
 import { CannotRun } from '../../corpus/types.ts';
-import { planFiles, writePlanned } from '../../imports/memory.ts';
+import { planChanges, textNow, writeChanges } from '../../imports/changes.ts';
+import { readMemory } from '../../imports/memory.ts';
 import {
   mapColumns,
   mappingFile,
@@ -110,13 +111,14 @@ function importTable(path: string, options: Options): ExitCode {
   const made = recordsOf(table, mapped, { placeOf: placeNamed(corpus.places) });
   demandKnown(mapping, corpus);
   if (options.saveMapping) saveMapping(options.saveMapping, mappingText(mappingToSave(mapped)));
-  const plans = planFiles(options.content, made.records);
-  const written = options.write ? writePlanned(options.content, plans) : undefined;
+  const plan = planChanges(options.content, made.records, readMemory(options.content, 'tables'));
+  const written = options.write ? writeChanges(options.content, 'tables', plan) : undefined;
   const done: TableImport = {
     table,
     mapping: mapped,
     made,
-    plans,
+    changes: plan.changes,
+    textNow: (file) => textNow(options.content, file),
     written,
     content: options.content,
     savedTo: options.saveMapping,
@@ -124,7 +126,7 @@ function importTable(path: string, options: Options): ExitCode {
   process.stdout.write(
     options.format === 'json' ? tableJson(done) : tableText(done, options.show, paintFor(process.stdout)),
   );
-  return plans.some(({ standing }) => standing === 'taken' || standing === 'edited') ? 1 : 0;
+  return plan.changes.some(({ fate }) => fate === 'taken' || fate === 'edited') ? 1 : 0;
 }
 
 function saidOf(options: Options): MappingFile {

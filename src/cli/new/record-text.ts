@@ -1,6 +1,6 @@
 /** The file of a record: valid as it stands, with comments that teach. */
 import { tellsIn, fieldLines, fieldsOf } from './record-fields.ts';
-import type { RecordShape, ShapeMention } from './record-shape.ts';
+import type { RecordShape, ShapeMention } from './shapes/shape.ts';
 import { commentLines, withComment, yamlInline, yamlText, yamlValue } from './yaml-text.ts';
 import type { Series } from '../../model/series.ts';
 

@@ -1,15 +1,9 @@
 /** `new record`: one document you examined, asked for by what its series tells. */
 import { censusDay } from '../../catalogue/census-days.ts';
 import { builtInSeries } from '../../catalogue/series/index.ts';
-import {
-  eventKinds,
-  eventIn,
-  hasEvents,
-  householdRoles,
-  shapeOf,
-  type EventKind,
-  type RecordShape,
-} from './record-shape.ts';
+import { householdRoles, shapeOf } from './record-shape.ts';
+import { eventIn, hasEvents } from './shapes/events.ts';
+import { eventKinds, type EventKind, type RecordShape } from './shapes/shape.ts';
 import { edtfProblem } from '../../model/edtf.ts';
 import type { Series } from '../../model/series.ts';
 import { CannotRun } from '../../corpus/types.ts';

@@ -1,4 +1,5 @@
 /** What an import of a gazetteer has to say: what is new, what is there already, what could not be placed. */
+import type { PlannedChange } from '../../imports/changes.ts';
 import type { Merged } from '../../imports/gazetteers/merge.ts';
 import type { GazetteerFile } from '../../imports/gazetteers/types.ts';
 import { wrap, type Paint } from './paint.ts';
@@ -7,6 +8,8 @@ export interface GazetteerImport {
   file: GazetteerFile;
   merged: Merged;
   lists: readonly { file: string; text: string }[];
+  /** What becomes of each list. */
+  changes: readonly PlannedChange[];
   /** The files written; absent where it was only a look. */
   written: readonly string[] | undefined;
   addVariants: boolean;
@@ -96,10 +99,18 @@ export function gazetteerText(done: GazetteerImport, show: number, paint: Paint)
     );
   for (const refused of done.refused)
     say(`${refused} is written in a way in which names can’t be added surely; it was left as it is.`);
-  const files = lists.map((list) => list.file).join(', ');
+  const kept = done.changes.filter(({ fate }) => fate === 'deleted').map(({ place }) => place);
+  if (kept.length > 0)
+    say(
+      `${kept.join(', ')} ${kept.length === 1 ? 'was' : 'were'} imported before, and taken away by you since: not brought back. To have the places again, give the list another name with --name.`,
+    );
+  const files = lists
+    .map((list) => list.file)
+    .filter((file) => !kept.includes(file))
+    .join(', ');
   if (written && written.length > 0)
     say(`Written: ${written.join(', ')}. Next: npm run check -- --content ${content}`);
-  else if (lists.length > 0 || done.variantFiles.length > 0)
+  else if (files !== '' || done.variantFiles.length > 0)
     say(`Nothing was written. To write ${files || 'the names'} into ${content}, add --write.`);
   else say('There is nothing to write.');
   return `${lines.join('\n')}\n`;

@@ -1,6 +1,7 @@
 /** What an import of a table has to say: how it was taken, what would be written, what could not be read. */
 import { relative } from 'node:path';
-import type { Plan, Standing } from '../../imports/memory.ts';
+import type { Fate, PlannedChange } from '../../imports/changes.ts';
+import { memoryFile } from '../../imports/memory.ts';
 import type { Mapping } from '../../imports/tables/mapping.ts';
 import type { MentionTable } from '../../imports/tables/read.ts';
 import type { TableRecords } from '../../imports/tables/records.ts';
@@ -10,7 +11,10 @@ export interface TableImport {
   table: MentionTable;
   mapping: Mapping;
   made: TableRecords;
-  plans: readonly Plan[];
+  /** What becomes of each record. */
+  changes: readonly PlannedChange[];
+  /** What a file says now. */
+  textNow(file: string): string | undefined;
   /** The files written; absent where it was only a look. */
   written: readonly string[] | undefined;
   content: string;
@@ -45,7 +49,7 @@ function problemsOf({ table, made }: TableImport): ToldProblem[] {
 
 /** The import as one JSON document. */
 export function tableJson(done: TableImport): string {
-  const { table, mapping, made, plans, written } = done;
+  const { table, mapping, made, changes, written } = done;
   return `${JSON.stringify(
     {
       version: 1,
@@ -60,7 +64,7 @@ export function tableJson(done: TableImport): string {
         title,
         mentions,
         lines: [firstLine, lastLine],
-        standing: plans[i]!.standing,
+        standing: changes[i]!.fate,
       })),
       written: written ?? [],
     },
@@ -69,18 +73,19 @@ export function tableJson(done: TableImport): string {
   )}\n`;
 }
 
-const standings: Record<Standing, string> = {
-  new: 'new',
+const fates: Record<Exclude<Fate, 'new'>, string> = {
   same: 'there already in the same words',
   changed: 'there already from an earlier import, and would change',
   edited: 'there already and edited by you since it was imported: left as it is',
   taken: 'there already and not from an import: left as it is',
-  removed: 'left out: imported before, and taken away by you since',
+  deleted: 'left out: imported before, and taken away by you since',
+  elsewhere: 'in another file of yours: left as it is',
+  gone: 'in no table any more: kept',
 };
 
 /** The import as text: what a look shows, or what was written. */
 export function tableText(done: TableImport, show: number, paint: Paint): string {
-  const { table, mapping, made, plans, written, content } = done;
+  const { table, mapping, made, changes, written } = done;
   const lines: string[] = [];
   const say = (text = '', indent = '') =>
     lines.push(text === '' ? '' : wrap(text, paint.width, indent, indent));
@@ -108,23 +113,29 @@ export function tableText(done: TableImport, show: number, paint: Paint): string
     );
   say();
   say(paint.bold('Records'));
-  const listed = plans.length <= most.listed ? plans : plans.slice(0, most.listed - 1);
-  listed.forEach(({ file, standing }, i) => {
+  const listed = changes.length <= most.listed ? changes : changes.slice(0, most.listed - 1);
+  listed.forEach(({ place, fate }, i) => {
     const { title, mentions: count } = made.records[i]!;
     lines.push(
-      `  ${file}  ${paint.dim(`${title}; ${plural(count, 'mention')}${standing === 'new' ? '' : `; ${standings[standing]}`}`)}`,
+      `  ${place}  ${paint.dim(`${title}; ${plural(count, 'mention')}${fate === 'new' ? '' : `; ${fates[fate]}`}`)}`,
     );
   });
-  if (plans.length > listed.length) say(`  … and ${plural(plans.length - listed.length, 'more')}.`);
+  if (changes.length > listed.length) say(`  … and ${plural(changes.length - listed.length, 'more')}.`);
   if (!written) {
-    for (const { file, text, before } of plans
-      .filter((plan) => plan.before !== undefined)
-      .slice(0, most.listed)) {
+    const differing = made.records.flatMap(({ file, text }, i) => {
+      const { fate } = changes[i]!;
+      return fate === 'changed' || fate === 'edited' ? [{ file, text, fate }] : [];
+    });
+    for (const { file, text, fate } of differing.slice(0, most.listed)) {
       say();
-      say(paint.bold(`${file}, what would change`));
-      lines.push(...changes(before!, text, paint));
+      say(
+        paint.bold(
+          `${file}, ${fate === 'changed' ? 'what would change' : 'what you have (-) and the table says (+)'}`,
+        ),
+      );
+      lines.push(...difference(done.textNow(file) ?? '', text, paint));
     }
-    const fresh = made.records.filter((_record, i) => plans[i]!.standing === 'new');
+    const fresh = made.records.filter((_record, i) => changes[i]!.fate === 'new');
     for (const record of fresh.slice(0, show)) {
       const text = record.text.trimEnd().split('\n');
       const cut = text.length > most.lines ? text.slice(0, most.lines - 1) : text;
@@ -141,12 +152,12 @@ export function tableText(done: TableImport, show: number, paint: Paint): string
     lines.push(...problemLines(problems, paint));
   }
   say();
-  lines.push(...ending(done, plans, written, content, paint));
+  lines.push(...ending(done, paint));
   return `${lines.join('\n')}\n`;
 }
 
 /** Lines that would go and lines that would come, in their order. */
-function changes(before: string, after: string, paint: Paint): string[] {
+function difference(before: string, after: string, paint: Paint): string[] {
   const [old, fresh] = [before.split('\n'), after.split('\n')];
   const only = (lines: readonly string[], others: readonly string[]) => {
     const left = new Map<string, number>();
@@ -184,25 +195,17 @@ function problemLines(problems: readonly ToldProblem[], paint: Paint): string[] 
   return lines;
 }
 
-function ending(
-  { savedTo, mapping }: TableImport,
-  plans: readonly Plan[],
-  written: readonly string[] | undefined,
-  content: string,
-  paint: Paint,
-): string[] {
+function ending({ savedTo, mapping, changes, written, content }: TableImport, paint: Paint): string[] {
   const here = relative(process.env['INIT_CWD'] ?? process.cwd(), content) || '.';
-  const count = (standing: Standing) => plans.filter((plan) => plan.standing === standing).length;
+  const count = (fate: Fate) => changes.filter((change) => change.fate === fate).length;
   const lines: string[] = [];
-  for (const standing of ['same', 'edited', 'taken', 'removed'] as const)
-    if (count(standing) > 0)
-      lines.push(
-        `${plural(count(standing), 'record')} ${count(standing) === 1 ? 'is' : 'are'} ${standings[standing]}.`,
-      );
+  for (const fate of ['same', 'edited', 'taken', 'deleted'] as const)
+    if (count(fate) > 0)
+      lines.push(`${plural(count(fate), 'record')} ${count(fate) === 1 ? 'is' : 'are'} ${fates[fate]}.`);
   if (count('taken') > 0)
     lines.push('To bring those in beside what is there, give them other ids with --id.');
-  if (count('removed') > 0)
-    lines.push('To have those again, take their lines out of .imported/files.json in your folder.');
+  if (count('deleted') > 0)
+    lines.push(`To have those again, take their lines out of ${memoryFile('tables')} in your folder.`);
   if (savedTo)
     lines.push(`The mapping is in ${relative(process.env['INIT_CWD'] ?? process.cwd(), savedTo)}.`);
   const would = count('new') + count('changed');

@@ -5,7 +5,7 @@ import { isMap, isScalar, isSeq, parseDocument, type Node, type YAMLMap } from '
 import { SourceText } from '../../corpus/source-text.ts';
 import { readYaml } from '../../corpus/yaml.ts';
 import { inline } from '../../corpus/yaml-text.ts';
-import type { NewPlace } from './merge.ts';
+import type { NewPlace } from './types.ts';
 
 /** An entry of a list; one that adds to a built-in place says only what it adds. */
 type ListedPlace = Pick<NewPlace, 'id' | 'variants'> & Partial<NewPlace>;

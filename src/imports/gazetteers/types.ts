@@ -45,3 +45,15 @@ export interface GazetteerFile {
   /** The rows say what they lie in. */
   hasChain: boolean;
 }
+
+/** A place that is to be added. */
+export interface NewPlace {
+  id: string;
+  name: string;
+  kind: string;
+  within: string[];
+  variants: string[];
+  lat?: number | undefined;
+  lon?: number | undefined;
+  source?: string | undefined;
+}

@@ -6,13 +6,9 @@ import { createReadStream, existsSync, readdirSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import type { Corpus } from '../../corpus/types.ts';
 import { daySpan } from '../../model/edtf.ts';
-import {
-  planChanges,
-  readMemory,
-  type ChangePlan,
-  type ImportMemory,
-  type Piece,
-} from '../content-change.ts';
+import { planChanges, type ChangePlan, type Piece } from '../changes.ts';
+import { readMemory, type FileRead, type ImportMemory } from '../memory.ts';
+import { breakCircles } from './circles.ts';
 import type { PersonDraft, RecordDraft } from './drafts.ts';
 import { Gazetteer } from './gazetteer.ts';
 import { Ids, slug } from './ids.ts';
@@ -50,7 +46,8 @@ export interface GedcomImport {
   again: boolean;
   plan: ChangePlan;
   copies: MediaCopy[];
-  memory: Omit<ImportMemory, 'version' | 'complete' | 'written'>;
+  /** What is to be remembered of the file beside the texts. */
+  of: FileRead;
   counts: { people: number; families: number; places: number; records: number; sources: number };
   /** Lists of jurisdictions that lead to no country, with how often each came up. */
   unplaced: ReadonlyMap<string, { count: number; line: number }>;
@@ -64,7 +61,7 @@ export async function planGedcom(
   const tree = readTree(path, basename(path), { lenient: options.lenient ?? false });
   if (tree.faults.count > 0) return { tree, broken: true };
   const log = new ImportLog();
-  const memory = readMemory(content, name);
+  const memory = readMemory(content, `gedcom/${name}`);
   const given = remembered(memory);
   const own = ownedBy(memory);
 
@@ -81,7 +78,7 @@ export async function planGedcom(
   const persons = [...people.persons.values()];
   breakCircles(persons, log);
   givePersonIds(persons, tree, given, ofOthers(corpus.people.keys(), own, 'person'));
-  const records = [...exported.records, ...people.entries.values(), ...people.sources.records];
+  const records = [...exported.records, ...people.records];
   records.forEach((record, index) => (record.id = `r${index}`));
   const withheld = keepLivingAside(persons, records, corpus, daySpan(options.today).first!, log);
   giveRecordIds(records, idsByXref(persons), given, ofOthers(corpus.records.keys(), own, 'record'));
@@ -103,16 +100,19 @@ export async function planGedcom(
   for (const structure of [...(tree.header ? [tree.header] : []), ...tree.others])
     leaveUnused(structure, log);
 
-  const rows = again(persons, tree, gazetteer, said) as unknown as Record<string, unknown>;
+  const rows = again(persons, tree, gazetteer, said) as unknown as FileRead['given'];
   const counts = { families: tree.families.size, sources: tree.sources.size };
   // The file has said all it has; of a great one, this is most of the memory.
   for (const kind of [tree.individuals, tree.families, tree.notes]) kind.clear();
 
   const made = [...exported.places.values()].filter(({ id }) => !places.has(id) || places.get(id)!.builtIn);
   const pieces = piecesOf(name, persons, said, gazetteer, made, memory);
-  const plan = planChanges(content, pieces, memory, (key, file) => {
-    const there = corpus.fileOf(key as `person:${string}`);
-    return there !== undefined && there !== file;
+  const plan = planChanges(content, pieces, memory, {
+    elsewhere(key, file) {
+      const there = corpus.fileOf(key as `person:${string}`);
+      return there !== undefined && there !== file;
+    },
+    whole: true,
   });
   return {
     name,
@@ -121,11 +121,7 @@ export async function planGedcom(
     again: memory !== undefined,
     plan,
     copies: media.copies,
-    memory: {
-      file: tree.file,
-      digest: await digestOfFile(path),
-      given: rows,
-    },
+    of: { file: tree.file, digest: await digestOfFile(path), given: rows },
     counts: {
       people: persons.length,
       families: counts.families,
@@ -207,7 +203,7 @@ function piecesOf(
   memory: ImportMemory | undefined,
 ): Piece[] {
   const before = new Map<string, string>();
-  for (const place of Object.keys(memory?.written ?? {})) {
+  for (const place of memory?.written.keys() ?? []) {
     const [file = '', id] = place.split('#');
     if (id !== undefined && file.startsWith('people/')) before.set(id, file);
   }
@@ -232,7 +228,7 @@ function order(a: string, b: string): number {
 function ownedBy(memory: ImportMemory | undefined): ReadonlySet<string> {
   const kinds: Record<string, string> = { people: 'person', places: 'place', records: 'record' };
   return new Set(
-    Object.keys(memory?.written ?? {}).map((place) => {
+    [...(memory?.written.keys() ?? [])].map((place) => {
       const [file = '', entry] = place.split('#');
       const [folder = '', base = ''] = file.split('/');
       return `${kinds[folder] ?? folder}:${entry ?? base.replace(/\.md$/, '')}`;
@@ -288,40 +284,6 @@ function giveRecordIds(
   for (const record of records)
     if (record.id === '')
       record.id = ids.give(record.wishes.length > 0 ? record.wishes : [slug(record.plainTitle)]);
-}
-
-/** Nobody is their own ancestor: the bond that closes a circle is left out. */
-function breakCircles(persons: readonly PersonDraft[], log: ImportLog): void {
-  const done = new Set<PersonDraft>();
-  for (const start of persons) {
-    if (done.has(start)) continue;
-    const path: PersonDraft[] = [start];
-    const onPath = new Set(path);
-    const next = new Map<PersonDraft, number>();
-    while (path.length > 0) {
-      const person = path.at(-1)!;
-      const index = next.get(person) ?? 0;
-      const bond = person.parents[index];
-      if (!bond) {
-        path.pop();
-        onPath.delete(person);
-        done.add(person);
-        continue;
-      }
-      if (onPath.has(bond.person)) {
-        log.doubts.add(
-          bond.line,
-          `@${bond.person.xref}@ would be their own ancestor through @${person.xref}@; that bond was left out.`,
-        );
-        person.parents.splice(index, 1);
-        continue;
-      }
-      next.set(person, index + 1);
-      if (done.has(bond.person)) continue;
-      path.push(bond.person);
-      onPath.add(bond.person);
-    }
-  }
 }
 
 function mediaThere(content: string): string[] {

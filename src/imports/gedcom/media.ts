@@ -4,10 +4,11 @@ import { existsSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { dirname, extname, join, sep } from 'node:path';
 import { imageSize } from '../../corpus/image-size.ts';
 import type { PersonDraft, RecordDraft } from './drafts.ts';
-import { Ids, slug } from './ids.ts';
+import { slug } from './ids.ts';
 import type { ImportLog } from './log.ts';
-import type { WantedMedia } from './people.ts';
+
 import { all, one, textUnder, type Structure } from './structure.ts';
+import type { WantedMedia } from './tellings.ts';
 import { pointed, type Tree } from './tree.ts';
 
 /** A file to be copied into the content. */
@@ -25,7 +26,8 @@ export class MediaFolder {
   readonly #home: string;
   readonly #log: ImportLog;
   readonly #tree: Tree;
-  readonly #ids: Ids;
+  /** Names that `media/` has or is to have, without regard to capitals. */
+  readonly #taken: Set<string>;
   readonly #content: string;
   readonly #copied = new Map<string, string | undefined>();
 
@@ -35,7 +37,7 @@ export class MediaFolder {
     this.#content = content;
     this.#tree = tree;
     this.#log = log;
-    this.#ids = new Ids(there);
+    this.#taken = new Set(there.map((name) => name.toLowerCase()));
   }
 
   /** Adds the pictures wanted to their records, but for records of the living. */
@@ -130,12 +132,17 @@ export class MediaFolder {
   #place(path: string): string {
     const ending = extname(path).toLowerCase();
     const base = slug(path.slice(path.lastIndexOf(sep) + 1, -ending.length)) || 'picture';
-    const plain = `${base}${ending}`;
-    const there = join(this.#content, 'media', plain);
-    if (existsSync(there) && digest(there) === digest(path)) return plain;
-    const name = this.#ids.again(plain) ? plain : `${this.#ids.give([base])}${ending}`;
-    this.copies.push({ from: path, name });
-    return name;
+    for (let n = 1; ; n++) {
+      const name = `${base}${n === 1 ? '' : `-${n}`}${ending}`;
+      if (!this.#taken.has(name)) {
+        this.#taken.add(name);
+        this.copies.push({ from: path, name });
+        return name;
+      }
+      const copied = this.copies.find((copy) => copy.name === name)?.from;
+      const there = copied ?? join(this.#content, 'media', name);
+      if (existsSync(there) && digest(there) === digest(path)) return name;
+    }
   }
 }
 

@@ -1,5 +1,5 @@
 /** Drafts → the texts of a content folder. */
-import type { Piece } from '../content-change.ts';
+import type { Piece } from '../changes.ts';
 import type { PersonDraft, RecordDraft } from './drafts.ts';
 import type { PlaceDraft } from './gazetteer.ts';
 import { markdownOf, quotation } from './markdown-text.ts';

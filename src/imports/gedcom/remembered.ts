@@ -2,7 +2,7 @@
  * Who is who in a newer file. Identifiers of GEDCOM need not stay the same from file to file, so a person is known
  * again by their UID; by their identifier together with their name; or by name and birth, where both files have them once.
  */
-import type { ImportMemory } from '../content-change.ts';
+import type { ImportMemory } from '../memory.ts';
 import type { PersonDraft, RecordDraft } from './drafts.ts';
 import type { Gazetteer } from './gazetteer.ts';
 import type { Structure } from './structure.ts';
@@ -26,8 +26,24 @@ export interface Given {
 
 /** What an earlier import gave. */
 export function remembered(memory: ImportMemory | undefined): Given {
-  const { people = [], places = [], records = [] } = (memory?.given ?? {}) as Partial<Remembered>;
+  const { people, places, records } = rowsOf(memory?.of?.given);
   return { people: (persons, tree) => knownAgain(persons, tree, people), places, records: new Map(records) };
+}
+
+/** The rows of a memory; a row that is none, in a file that somebody edited, is passed over. */
+function rowsOf(given: Readonly<Record<string, unknown>> = {}): Remembered {
+  const rows = <Row extends string[]>(list: unknown, length: Row['length']): Row[] =>
+    Array.isArray(list)
+      ? list.filter(
+          (row): row is Row =>
+            Array.isArray(row) && row.length === length && row.every((cell) => typeof cell === 'string'),
+        )
+      : [];
+  return {
+    people: rows<PersonRow>(given['people'], 5),
+    places: rows(given['places'], 2),
+    records: rows(given['records'], 2),
+  };
 }
 
 /** What this import gives, to be remembered. */
@@ -125,9 +141,12 @@ function uidOf(structure: Structure): string {
 }
 
 /** What share of the people that one import gave another has, under the same identifier and name. */
-export function sharedPeople(before: Record<string, unknown>, now: Record<string, unknown>): number {
-  const { people = [] } = before as Partial<Remembered>;
-  const names = new Map(((now as Partial<Remembered>).people ?? []).map(([xref, , name]) => [xref, name]));
+export function sharedPeople(
+  before: Readonly<Record<string, unknown>>,
+  now: Readonly<Record<string, unknown>>,
+): number {
+  const { people } = rowsOf(before);
+  const names = new Map(rowsOf(now).people.map(([xref, , name]) => [xref, name]));
   return people.length === 0
     ? 0
     : people.filter(([xref, , name]) => names.get(xref) === name).length / people.length;

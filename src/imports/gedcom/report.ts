@@ -1,5 +1,5 @@
 /** What an import has to say: in short on the terminal, in full in a file beside what it remembers. */
-import type { Fate } from '../content-change.ts';
+import type { Fate } from '../changes.ts';
 import type { GedcomImport } from './import.ts';
 import type { LineNotes } from './problem.ts';
 import type { Tree } from './tree.ts';
@@ -40,6 +40,7 @@ export function importReport(done: GedcomImport, dryRun: boolean): ImportReport 
     changed: 0,
     same: 0,
     edited: 0,
+    taken: 0,
     deleted: 0,
     elsewhere: 0,
     gone: 0,
@@ -121,6 +122,7 @@ const fateWords: Record<Fate, string> = {
   changed: 'changed since the last import',
   same: 'as they were',
   edited: 'edited by you, so left as they are',
+  taken: 'yours and not from this import, so left as they are',
   deleted: 'deleted by you, so not brought back',
   elsewhere: 'moved by you, so left as they are',
   gone: 'not in this file any more, and kept',
@@ -136,7 +138,7 @@ function fates(texts: Record<Fate, number>, dryRun: boolean, again: boolean): st
 
 function someFates({ plan, again }: GedcomImport): string[] {
   const lines: string[] = [];
-  for (const fate of ['new', 'changed', 'edited', 'elsewhere', 'deleted', 'gone'] as const) {
+  for (const fate of ['new', 'changed', 'edited', 'taken', 'elsewhere', 'deleted', 'gone'] as const) {
     const places = plan.changes.filter((change) => change.fate === fate).map(({ place }) => place);
     if (places.length === 0 || (fate === 'new' && !again && places.length > 40)) continue;
     const shown = places.slice(0, 20);
@@ -154,6 +156,7 @@ const signs: Record<Exclude<Fate, 'same'>, string> = {
   new: '+',
   changed: '~',
   edited: '!',
+  taken: '!',
   elsewhere: '!',
   deleted: '!',
   gone: '-',

@@ -1,5 +1,5 @@
 import { mkdirSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { bringIn, inFolder, look } from './through.ts';
 
@@ -252,6 +252,41 @@ describe('sources', () => {
     }));
 });
 
+test('a picture never comes over another of its name, and comes in once', () =>
+  inFolder(async (dir) => {
+    const pixel = (colour: string) =>
+      Buffer.concat([
+        Buffer.from(
+          'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==',
+          'base64',
+        ),
+        Buffer.from(colour),
+      ]);
+    const places = { 'content/media/page.png': 'mine', 'a/page.png': 'first', 'b/Page.png': 'second' };
+    for (const [path, colour] of Object.entries(places)) {
+      mkdirSync(dirname(join(dir, path)), { recursive: true });
+      writeFileSync(join(dir, path), pixel(colour));
+    }
+    const gedcom = file(
+      '0 @I1@ INDI\n1 NAME Ann /Lee/\n1 DEAT\n2 DATE 1801\n2 SOUR @S1@\n3 PAGE 1\n3 OBJE @A@\n3 OBJE @B@\n0 @S1@ SOUR\n1 TITL Register\n0 @A@ OBJE\n1 FILE a/page.png\n2 FORM image/png\n0 @B@ OBJE\n1 FILE b/Page.png\n2 FORM image/png',
+    );
+    for (const round of [1, 2]) {
+      const { done, content } = await bringIn(dir, gedcom);
+      const media = join(content, 'media');
+      expect(
+        readdirSync(media)
+          .sort()
+          .map((name) => `${name}: ${readFileSync(join(media, name)).subarray(70).toString()}`),
+      ).toEqual(['page-2.png: first', 'page-3.png: second', 'page.png: mine']);
+      expect(
+        look(content)
+          .corpus.records.get('register-1')!
+          .media.map((one) => one.file),
+      ).toEqual(['page-2.png', 'page-3.png']);
+      expect(done.copies.length).toBe(round === 1 ? 2 : 0);
+    }
+  }));
+
 describe('places', () => {
   const placed = (places: string[], options: Parameters<typeof bringIn>[2] = {}) =>
     through(
@@ -360,6 +395,24 @@ describe('a newer file', () => {
       );
       expect(new Set(done.plan.changes.map(({ fate }) => fate))).toEqual(new Set(['same']));
       expect(look(content).corpus.people.size).toBe(3);
+    }));
+
+  test('takes rows of its memory that somebody spoilt for rows that are not there', () =>
+    inFolder(async (dir) => {
+      const { content } = await bringIn(dir, older);
+      const memory = join(content, '.imported/gedcom/family.json');
+      writeFileSync(
+        memory,
+        readFileSync(memory, 'utf8').replace(/"people":\[\[[^\]]*\]/, '"people":[7,["I1"],null'),
+      );
+      const { done } = await bringIn(dir, older);
+      // Ann has no row any more, and what stands under her id is the same.
+      expect(new Set(done.plan.changes.map(({ fate }) => fate))).toEqual(new Set(['same']));
+      writeFileSync(
+        memory,
+        readFileSync(memory, 'utf8').replace(/"given":\{.*\}\}/, '"given":{"people":"Ann"}}'),
+      );
+      expect((await bringIn(dir, older)).done.plan.files.size).toBe(0);
     }));
 
   test('never touches what an author wrote before', () =>

@@ -7,9 +7,10 @@ import type { Corpus } from '../../../src/corpus/types.ts';
 import { buildDossier } from '../../../src/dossier/build.ts';
 import { examine } from '../../../src/dossier/examine.ts';
 import { gedcomOf } from '../../../src/exports/gedcom/write.ts';
-import { writeChanges, writeWhole } from '../../../src/imports/content-change.ts';
+import { writeChanges } from '../../../src/imports/changes.ts';
 import { planGedcom, type GedcomImport } from '../../../src/imports/gedcom/import.ts';
 import { wholeReport } from '../../../src/imports/gedcom/report.ts';
+import { writeWhole } from '../../../src/imports/whole-file.ts';
 
 export const today = '2026-06-01';
 
@@ -46,7 +47,7 @@ export async function bringIn(
     throw new Error(done.tree.faults.list.map(({ line, text }) => `line ${line}: ${text}`).join('\n'));
   for (const { from, name: picture } of done.copies)
     writeWhole(content, `media/${picture}`, readFileSync(from));
-  writeChanges(content, name, done.plan, done.memory);
+  writeChanges(content, `gedcom/${name}`, done.plan, done.of);
   const report = [...wholeReport(done)].join('');
   return { done, content, report };
 }
