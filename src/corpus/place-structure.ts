@@ -1,8 +1,10 @@
 /** What must hold between places before anything is computed from them. */
+import { daySpan } from '../model/edtf.ts';
 import type { Place } from '../model/place.ts';
 import { circleInWords, circles } from './circles.ts';
 import type { EntryOf, Findings } from './entries.ts';
 import { listed, quoted } from './finding.ts';
+import { builtInPlaceMap } from './gazetteer.ts';
 
 /** Places that lie in no circle, and each in one country. Only what an author wrote is judged. */
 export function checkPlaces(
@@ -42,21 +44,32 @@ function checkCountries(
   inCircles: ReadonlySet<string>,
 ): void {
   const countries = countriesOf(places, within, inCircles);
+  const builtIn = builtInPlaceMap();
   for (const [id, place] of places) {
     const entry = entryOf('place', id);
     const own = countries.get(id);
+    if (entry && place.kind !== 'country' && builtIn.get(id)?.kind === 'country') {
+      findings.add(
+        entry,
+        ['kind'],
+        'place-has-one-country',
+        `${quoted(id)} is built in as a country, and other places are known to lie in it; it can’t be made ${quoted(place.kind)}.`,
+        'Take the kind out: an entry for a built-in place adds names and places around it. For an island or a region write a place of its own.',
+      );
+      continue;
+    }
     if (!entry || !own || own.size === 1) continue;
     if (place.within.some(({ place: above }) => !places.has(above))) continue;
     const above = within(id).map((parent) => ({ parent, countries: countries.get(parent) }));
     if (above.some((parent) => parent.countries === undefined)) continue;
     if (own.size > 1) {
-      if (above.some((parent) => parent.countries!.size > 1)) continue;
+      if (above.some((parent) => parent.countries!.size > 1) || changedHands(place)) continue;
       findings.add(
         entry,
         ['within'],
         'place-has-one-country',
         `${quoted(id)} lies in more than one country: ${listed([...own], 'and')}.`,
-        'Lead within up to the country the ground lies in today, and name a neighbour that shares the ground under overlaps.',
+        'Lead within up to the country the ground lies in today, and name a neighbour that shares the ground under overlaps. Of ground that changed hands give each its years: { place: denmark, to: 1864 }, { place: germany, from: 1864, to: 1920 }.',
       );
     } else {
       const reportedAbove = above.some(({ parent }) => !places.get(parent)!.builtIn);
@@ -75,6 +88,18 @@ function checkCountries(
       );
     }
   }
+}
+
+/** A place that lay in one country after another, each with its years, has lain in one at a time. */
+function changedHands({ kind, within }: Place): boolean {
+  if (kind === 'country') return false;
+  const inTurn = within
+    .map(({ from, to }) => ({
+      first: from === undefined ? -Infinity : (daySpan(from).last ?? -Infinity),
+      last: to === undefined ? Infinity : (daySpan(to).first ?? Infinity),
+    }))
+    .sort((a, b) => a.first - b.first || a.last - b.last);
+  return inTurn.every(({ first }, i) => i === 0 || inTurn[i - 1]!.last <= first);
 }
 
 /** The places of kind `country` above each place, itself included; none for what leads into a circle. */

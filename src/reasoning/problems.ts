@@ -130,7 +130,8 @@ function unstated(facts: Facts, c: Case, items: readonly Item[]): CaseProblem[] 
     .filter((item) => item.mentions.length > 0 && item.evidence.states === undefined)
     .map((item) => {
       const { ref } = item.mentions[0]!;
-      const usual = statesWhatIsAsked(facts, ref, c.asks) && statementOf(mentionAt(facts, ref)!.mention, c.asks);
+      const usual =
+        statesWhatIsAsked(facts, ref, c.asks) && statementOf(mentionAt(facts, ref)!.mention, c.asks);
       return {
         rule: 'evidence-names-its-statement',
         severity: 'warning' as const,

@@ -35,18 +35,20 @@ export function eventsOf(record: SourceRecord, mention: Mention, known: string, 
   if (immigrated !== undefined && event?.kind !== 'immigration')
     events.push({ tag: 'IMMI', under: [date(immigrated), source('immigration')] });
   if (event !== undefined) {
-    const tag = tagOfKind.get(event.kind);
+    // Authors write kinds as they like; a capital is no other kind.
+    const kind = event.kind.trim().toLowerCase();
+    const tag = tagOfKind.get(kind);
     const ofPerson =
       tag !== undefined &&
       !['MARR', 'ANUL', 'DIV', 'DIVF', 'ENGA', 'MARB', 'MARC', 'MARL', 'MARS', 'EVEN'].includes(tag);
     events.push({
       tag: ofPerson ? tag : 'EVEN',
       under: [
-        ofPerson ? undefined : { tag: 'TYPE', value: event.kind },
+        ofPerson && kind === event.kind ? undefined : { tag: 'TYPE', value: event.kind },
         event.date === undefined ? undefined : date(event.date),
         text('PLAC', event.place),
         age === undefined ? undefined : text('AGE', writtenAge(age)),
-        source(event.kind),
+        source(kind),
       ],
     });
   }

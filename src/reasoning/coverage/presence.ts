@@ -69,7 +69,11 @@ export function presenceOf(facts: Facts, life: Life, origin?: string): Presence 
     if (one) seen.push(one);
     arrivals.push(...arrivalsIn(facts, ref));
     const { event } = at.mention;
-    if (!died && event?.date !== undefined && ['death', 'burial', 'funeral'].includes(eventWord(event.kind))) {
+    if (
+      !died &&
+      event?.date !== undefined &&
+      ['death', 'burial', 'funeral'].includes(eventWord(event.kind))
+    ) {
       const day = closed(event.date);
       if (day) died = { ...day, place: one?.place };
     }
