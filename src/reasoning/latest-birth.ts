@@ -19,7 +19,7 @@
  * from memory*, and chosen so that a doubt leaves people living.
  */
 import { readAge } from '../model/age.ts';
-import { addYears } from '../model/days.ts';
+import { addYears, dayNumber } from '../model/days.ts';
 import { daySpan } from '../model/edtf.ts';
 import { mentionAt, type Facts } from '../model/facts.ts';
 import type { Mention, SourceRecord } from '../model/record.ts';
@@ -31,6 +31,7 @@ import { once } from './once.ts';
 export interface BoundFact {
   kind:
     | 'born'
+    | 'died'
     | 'named'
     | 'age'
     | 'event'
@@ -65,6 +66,9 @@ export const assumedAges = {
   oldestFather: 80,
 } as const;
 
+/** No immigrant's papers lead back further. */
+const registersBegin = dayNumber(1400, 1, 1);
+
 const adults = new Set([
   'head',
   'head of family',
@@ -97,7 +101,8 @@ export const latestBirths: (facts: Facts) => ReadonlyMap<string, Bound> = once((
   const diedBy = new Map<string, { day: number; date: string }>();
   const { owner } = kinOf(facts);
   const bound = (who: string, date: number | null, years: number, fact: BoundFact, via?: Bound['via']) => {
-    if (date === null) return;
+    // A year before the parish registers is sooner mistyped, 1085 for 1985, than the year of anybody's mention.
+    if (date === null || date < registersBegin) return;
     const known = bounds.get(who);
     // Years are taken off a day only where that can make it the earliest.
     if (known !== undefined && date - 366 * Math.max(0, -years) > known.day) return;
@@ -127,13 +132,17 @@ export const latestBirths: (facts: Facts) => ReadonlyMap<string, Bound> = once((
   for (const person of facts.people.values()) {
     const { id, born, died } = person;
     if (born?.date !== undefined) bound(id, lastDay(born.date), 0, { kind: 'born', date: born.date });
-    if (died?.date !== undefined) dies(diedBy, id, died.date);
+    if (died?.date !== undefined) {
+      dies(diedBy, id, died.date);
+      // Whoever died, and be it in or after a year, was born by then.
+      bound(id, daySpan(died.date).last ?? lastDayOfStart(died.date), 0, { kind: 'died', date: died.date });
+    }
     for (const { person: parent } of person.parents) parentAndChild(parent, id);
     for (const { person: spouse, married } of person.spouses) {
       spouses(id, spouse);
       if (married === undefined) continue;
       for (const one of [id, spouse])
-        bound(one, daySpan(married).last, -assumedAges.married, { kind: 'married', date: married });
+        bound(one, lastDay(married), -assumedAges.married, { kind: 'married', date: married });
     }
   }
   for (const record of facts.records.values()) {
@@ -221,12 +230,12 @@ function ofMention(
   take(made.day, 0, 'named', made.date);
   const { event, voyage, immigrated, born } = mention;
   if (event?.date !== undefined) {
-    take(daySpan(event.date).last, 0, 'event', event.date);
+    take(lastDay(event.date), 0, 'event', event.date);
     if (isWedding(event.kind) && isAdult(mention))
-      take(daySpan(event.date).last, -assumedAges.married, 'married', event.date);
+      take(lastDay(event.date), -assumedAges.married, 'married', event.date);
   }
   for (const date of [immigrated, voyage?.sailed, voyage?.arrived])
-    if (date !== undefined) take(daySpan(date).last, 0, 'arrived', date);
+    if (date !== undefined) take(lastDay(date), 0, 'arrived', date);
   if (born !== undefined) take(lastDay(born), 0, 'born', born);
   if (isAdult(mention)) take(made.day, -assumedAges.adult, 'adult', made.date);
   const age = mention.age === undefined ? undefined : readAge(mention.age);
@@ -248,15 +257,25 @@ interface Made {
   date: string | undefined;
 }
 
-/** The last day on which a record can have been made. */
+/**
+ * The last day on which a record can have been made: what the author says of it, else when it came out, else when its
+ * series ends. A copy names no later people than what it was made from, so of a copy the earlier of the two counts.
+ */
 function madeBy(facts: Facts, record: SourceRecord): Made {
-  const made: Made = { day: null, date: undefined };
-  const series = record.series === undefined ? undefined : facts.series.get(record.series);
-  for (const date of [record.made, record.cite?.issued, series?.to]) {
+  const said: Made[] = [record.made, record.cite?.issued].flatMap((date) => {
     const day = date === undefined ? null : lastDay(date);
-    if (day !== null && (made.day === null || day < made.day)) Object.assign(made, { day, date });
-  }
-  return made;
+    return day === null ? [] : [{ day, date }];
+  });
+  if (said.length > 1 && record.form === 'derivative') said.sort((a, b) => a.day! - b.day!);
+  const series = record.series === undefined ? undefined : facts.series.get(record.series);
+  const end = series?.to === undefined ? null : lastDay(series.to);
+  return said[0] ?? (end === null ? { day: null, date: undefined } : { day: end, date: series!.to });
+}
+
+/** Of a date that is open at its end, the last day of what it begins with; `null` of any other. */
+function lastDayOfStart(date: string): number | null {
+  const start = /^([^/[\]]+)\/(?:\.\.)?$/.exec(date)?.[1];
+  return start === undefined ? null : lastDay(start);
 }
 
 /** The last day of a date, later where it is marked as doubtful; `null` where it is open. */
@@ -266,7 +285,7 @@ export function lastDay(date: string): number | null {
 }
 
 function dies(diedBy: Map<string, { day: number; date: string }>, who: string, date: string): void {
-  const { last } = daySpan(date);
+  const last = lastDay(date);
   const known = diedBy.get(who);
   if (last !== null && (!known || last < known.day)) diedBy.set(who, { day: last, date });
 }

@@ -8,7 +8,7 @@
  * again. What is not certain is widened toward the later birth. How a bound follows from a statement, and from the
  * bounds of relatives, stands in `latest-birth.ts`.
  *
- * One thing is stronger than a bound: a birth date in the person’s own entry that is late enough.
+ * One thing is stronger than a bound: what shows that they are of a later time (`recent-signs.ts`).
  *
  * A mention that belongs to nobody is judged in the same way: on a record of last year it may well name somebody alive.
  */
@@ -16,8 +16,9 @@ import { addYears } from '../model/days.ts';
 import { daySpan } from '../model/edtf.ts';
 import { mentionAt, type Facts } from '../model/facts.ts';
 import type { Mention } from '../model/record.ts';
-import { lastDay, latestBirths, type Bound } from './latest-birth.ts';
 import { kinOf } from './kin.ts';
+import { latestBirths, type Bound } from './latest-birth.ts';
+import { recentSign } from './recent-signs.ts';
 
 /** Why somebody counts as dead or living. */
 export type LivingFact =
@@ -29,6 +30,8 @@ export type LivingFact =
   | { kind: 'end'; ref: string; what: string; date: string | undefined }
   /** The latest day on which they can have been born decides. */
   | { kind: 'born-by'; bound: Bound }
+  /** A sign of our own time decides, though something else would have them older: `against`. */
+  | { kind: 'recent'; bound: Bound; against?: Bound }
   /** Nothing says when they lived. */
   | { kind: 'nothing' };
 
@@ -41,6 +44,12 @@ export interface Presumption {
 
 /** Events of a mention’s own after which they are dead. */
 const ends = new Set(['death', 'burial', 'interment', 'cremation']);
+/**
+ * Parts in such a record that are not the dead one’s: an author may have given the event to everybody the record names
+ * (*common practice*). Of old records it makes no difference, since being named in them is enough.
+ */
+const others =
+  /\b(?:informant|undertaker|witness|mourner|survivor|survived by|heir|executor|executrix|physician|doctor|registrar|clerk|priest|minister|vicar|curate|sexton|reporter|declarant|owner|writer|donor|(?:grand|step|half-)?(?:son|daughter|child|father|mother|parent|brother|sister|sibling)s?(?:-in-law)?|husband|wife|widow|widower|spouse|niece|nephew|cousin|aunt|uncle|friend|neighbou?r)\b/i;
 /** Events after a death that concern the heirs and witnesses as well. */
 const afterEnds = new Set(['probate', 'inquest', 'funeral']);
 /** What the dead are called in such records (*common practice*). */
@@ -61,27 +70,22 @@ export function presumptionOf(facts: Facts, who: string, today: number): Presump
   if (person?.living !== undefined) return { living: person.living, because: { kind: 'said' }, until: null };
   const death = deathOf(facts, who, today);
   if (death) return { living: false, because: death, until: null };
-  const own = recentBirth(facts, who, today);
-  if (own) return { living: true, because: { kind: 'born-by', bound: own }, until: untilOf(facts, own.day) };
   const bound = latestBirths(facts).get(who);
+  if (bound && untilOf(facts, bound.day) < today) {
+    const recent = recentSign(facts, who, bound, (day) => untilOf(facts, day) >= today);
+    if (recent)
+      return {
+        living: true,
+        because: { kind: 'recent', bound: recent, against: bound },
+        until: untilOf(facts, recent.day),
+      };
+  }
   if (!bound) return { living: true, because: { kind: 'nothing' }, until: null };
   const until = untilOf(facts, bound.day);
   return { living: until >= today, because: { kind: 'born-by', bound }, until };
 }
 
 const untilOf = (facts: Facts, born: number) => addYears(born, facts.site.livingYears);
-
-/**
- * The birth that the author gives in the person’s entry, where it is so late that they may be living: then they are
- * presumed so, whatever the dates of relatives or a record would have. One of the two is wrong, and nobody knows which.
- */
-function recentBirth(facts: Facts, who: string, today: number): Bound | undefined {
-  const date = facts.people.get(who)?.born?.date;
-  const day = date === undefined ? null : lastDay(date);
-  return date === undefined || day === null || untilOf(facts, day) < today
-    ? undefined
-    : { day, fact: { kind: 'born', date } };
-}
 
 /** The ids of everyone living or presumed so on a day (a day number). */
 export function livingPeople(facts: Facts, today: number): Set<string> {
@@ -103,14 +107,14 @@ export function livingMentions(facts: Facts, today: number): Set<string> {
 function deathOf(facts: Facts, who: string, today: number): LivingFact | undefined {
   const person = facts.people.get(who);
   const died = person?.died;
-  if (died && (died.date !== undefined || died.place !== undefined) && hasBegun(died.date, today))
+  if (died && (died.date !== undefined || died.place !== undefined) && hasCome(died.date, today))
     return { kind: 'died', date: died.date };
   for (const ref of person?.mentions ?? (who.includes('#') ? [who] : [])) {
     const at = mentionAt(facts, ref);
     const end = at && endOf(at.mention);
     if (!end) continue;
     const date = at.mention.event?.date ?? at.record.made;
-    if (hasBegun(date, today)) return { kind: 'end', ref, what: end, date };
+    if (hasCome(date, today)) return { kind: 'end', ref, what: end, date };
   }
   return undefined;
 }
@@ -118,14 +122,19 @@ function deathOf(facts: Facts, who: string, today: number): LivingFact | undefin
 /** What of a mention says that it is of somebody dead. */
 function endOf({ event, role }: Mention): string | undefined {
   const kind = event?.kind.toLowerCase();
-  if (kind !== undefined && ends.has(kind) && event!.date !== undefined) return kind;
   const isTheDead = role !== undefined && theDead.has(role.trim().toLowerCase());
+  if (kind !== undefined && ends.has(kind) && event!.date !== undefined)
+    return isTheDead || role === undefined || !others.test(role) ? kind : undefined;
   if (!isTheDead) return undefined;
   return kind !== undefined && afterEnds.has(kind) ? kind : role;
 }
 
-/** A death that lies ahead has not happened, whoever wrote it down. */
-function hasBegun(date: string | undefined, today: number): boolean {
-  const first = date === undefined ? null : daySpan(date).first;
-  return first === null || first <= today;
+/**
+ * Whether a death has come: one that lies ahead has not, whoever wrote it down, and “in 2005 or after” says only that
+ * they were alive then, as an open date on a gravestone says that the stone waits for them.
+ */
+function hasCome(date: string | undefined, today: number): boolean {
+  if (date === undefined) return true;
+  const { first, last } = daySpan(date);
+  return last !== null && (last <= today || (first !== null && first <= today));
 }

@@ -73,7 +73,7 @@ function row({ corpus, withheld }: Examination, id: string, today: number): Row 
     living,
     withheld: withheld.people.has(id) || withheld.mentions.has(id),
     until: until === null ? null : isoDay(until),
-    bornBy: because.kind === 'born-by' ? isoDay(because.bound.day) : null,
+    bornBy: because.kind === 'born-by' || because.kind === 'recent' ? isoDay(because.bound.day) : null,
     because: reason(presumption, corpus.site.livingYears, nameOf(corpus)),
   };
 }
@@ -99,6 +99,8 @@ function reason({ living, because }: Presumption, years: number, name: NameOf): 
       return `${because.ref} says so: ${because.what}${because.date === undefined ? '' : `, ${because.date}`}.`;
     case 'nothing':
       return 'Nothing says when they lived: no death, no date, and no relative with one.';
+    case 'recent':
+      return `Born by ${isoDay(because.bound.day)} at the latest, as ${facts(because.bound, name)} has it, and ${years} years are reckoned from then.${because.against ? ` Something else would have them older: ${facts(because.against, name)}. One of the two is wrong: mend it, or say living: false in the person’s entry.` : ''}`;
     case 'born-by':
       return `Born by ${isoDay(because.bound.day)} at the latest, and ${years} years are reckoned from then: ${facts(because.bound, name)}.`;
   }
@@ -114,6 +116,8 @@ function facts(bound: Bound, name: NameOf): string {
   switch (fact.kind) {
     case 'born':
       return `a birth, ${date}${by}`;
+    case 'died':
+      return `died, ${date}`;
     case 'named':
       return via ? `copied from ${them}${then}` : `named in a record made by ${date}${by}`;
     case 'age':
