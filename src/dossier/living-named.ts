@@ -145,15 +145,17 @@ function namedFinding(
 /** A text with the words within its spans, and the marks, blanked; the words that stand for them in public stay. */
 function withoutSpans(text: string): string {
   if (!mayHoldSpans(text)) return text;
-  let out = text;
+  let out = '';
+  let at = 0;
   for (const { start, end, from, instead } of readSpans(text).spans) {
     const blank = '\0'.repeat(end - start);
     const shown = instead === undefined ? -1 : text.slice(start, from).indexOf(instead);
     const kept =
       instead && shown >= 0 ? blank.slice(0, shown) + instead + blank.slice(shown + instead.length) : blank;
-    out = out.slice(0, start) + kept + out.slice(end);
+    out += text.slice(at, start) + kept;
+    at = end;
   }
-  return out;
+  return out + text.slice(at);
 }
 
 /** Links to the page of someone withheld. */

@@ -74,39 +74,55 @@ export function readSpans(text: string): { spans: LivingSpan[]; problems: SpanPr
 export function publicText(text: string, someone: string): string {
   return replaced(text, (span, before, after) => {
     const instead = span.instead ?? (beginsSentence(before) ? capital(someone) : someone);
-    if (instead !== '') return [before, instead, after];
+    if (instead !== '') return { instead };
     // Where nothing is left, neither is the space before it.
-    if (/(?:^|\n)$/.test(before)) return [before, '', after.replace(/^[ \t]+/, '')];
-    if (/^(?:[\s,.;:!?)\]]|$)/.test(after)) return [withoutSpaceAtEnd(before), '', after];
-    return [before, '', after];
+    if (before === '' || before.endsWith('\n')) return { instead, without: 'space after' };
+    return /^(?:[\s,.;:!?)\]]|$)/.test(after) ? { instead, without: 'space before' } : { instead };
   });
 }
 
 /** A text as the family reads it: all of it, without the marks. */
 export function familyText(text: string): string {
-  return replaced(text, (span, before, after) => [before, text.slice(span.from, span.to), after]);
+  return replaced(text, (span) => ({ instead: text.slice(span.from, span.to) }));
 }
 
-function replaced(
-  text: string,
-  put: (span: LivingSpan, before: string, after: string) => [string, string, string],
-): string {
+/** What stands for a span, and which blanks beside it go with it. */
+interface Put {
+  instead: string;
+  without?: 'space before' | 'space after';
+}
+
+/** So much of what has been put together is looked at to tell whether a sentence begins. */
+const inSight = 500;
+
+/** `put` sees the end of what stands before a span, and the character after it. */
+function replaced(text: string, put: (span: LivingSpan, before: string, after: string) => Put): string {
   if (!mayHoldSpans(text)) return text;
-  const { spans } = readSpans(text);
-  let out = '';
-  let rest = text;
+  const pieces: string[] = [];
+  let before = '';
   let at = 0;
-  for (const span of spans) {
-    const [before, instead, after] = put(
-      span,
-      out + rest.slice(0, span.start - at),
-      rest.slice(span.end - at),
-    );
-    at += rest.length - after.length;
-    out = before + instead;
-    rest = after;
+  const add = (piece: string) => {
+    pieces.push(piece);
+    before = piece.length >= inSight ? piece.slice(-inSight) : (before + piece).slice(-inSight);
+  };
+  for (const span of readSpans(text).spans) {
+    add(text.slice(at, span.start));
+    const { instead, without } = put(span, before, text.slice(span.end, span.end + 1));
+    at = span.end;
+    if (without === 'space after') while (text[at] === ' ' || text[at] === '\t') at++;
+    if (without === 'space before') {
+      for (let last = pieces.pop(); last !== undefined; last = pieces.pop()) {
+        const kept = withoutSpaceAtEnd(last);
+        if (kept === '') continue;
+        pieces.push(kept);
+        break;
+      }
+      before = withoutSpaceAtEnd(before);
+    }
+    add(instead);
   }
-  return out + rest;
+  pieces.push(text.slice(at));
+  return pieces.join('');
 }
 
 /** Whether a sentence begins after a text: at its beginning, after a blank line or after a full stop, behind the marks of lists and the like. */

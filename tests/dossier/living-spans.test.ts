@@ -51,6 +51,13 @@ describe('marks that do not match', () => {
     expect(inPublic(text)).not.toContain('b[');
   });
 
+  test('thousands of spans, each with nothing in its place and blanks before', () => {
+    const many = 30_000;
+    expect(inPublic('x [living=]Nora[/living] '.repeat(many))).toBe(`x${' x'.repeat(many - 1)} `);
+    expect(inPublic('[living]'.repeat(many))).toBe('A living person');
+    expect(familyText('[living]N[/living]'.repeat(many))).toBe('N'.repeat(many));
+  });
+
   test('whatever the marks, nothing between an opened span and the next close is public', () => {
     const piece = fc.constantFrom(
       '[living]',

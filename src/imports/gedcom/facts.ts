@@ -24,6 +24,8 @@ export interface Fact {
   /** The word for it: an event’s kind, or the name of an attribute. */
   kind: string;
   attribute: boolean;
+  /** Said to have happened, by the payload Y: without it, a date or a place, an event is not asserted (GEDCOM 5.5.1 and 7.0). */
+  happened: boolean;
   /** Of an attribute, what it says. */
   value: string | undefined;
   date: SaidDate;
@@ -102,6 +104,7 @@ function readFact(structure: Structure, kind: FactKind, { tree, log, form }: Fac
     tag: structure.tag,
     kind: named && type !== undefined ? type.toLowerCase() : kind.kind,
     attribute: kind.attribute,
+    happened: !kind.attribute && plain === 'Y',
     value: kind.attribute ? value : undefined,
     date: dateUnder(structure),
     place: placeUnder(structure, form),
@@ -129,6 +132,7 @@ function never(structure: Structure, { tree, log }: FactContext): Fact {
     tag: 'NO',
     kind: 'never',
     attribute: true,
+    happened: false,
     value: kind?.kind ?? structure.value.trim(),
     date: dateUnder(structure),
     place: undefined,

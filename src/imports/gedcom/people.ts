@@ -107,9 +107,16 @@ export class People {
 
   #dead(person: PersonDraft, death: Fact): void {
     const died = this.#tellings.life(death);
-    person.died = died;
+    const known = died.date !== undefined || died.place !== undefined;
+    const told = death.happened || death.says['cause'] !== undefined || death.age.age !== undefined;
+    if (known) person.died = died;
     // Somebody who is said to have died is not living, though nobody knows when or where.
-    if (died.date === undefined && died.place === undefined) person.living = false;
+    else if (told) person.living = false;
+    else
+      this.#context.log.doubts.add(
+        death.line,
+        `A death of @${person.xref}@ stands here without Y, a date that can be read, or a place, which says nothing of it; unless other dates decide, they are presumed living. If they are dead, write living: false.`,
+      );
   }
 
   #restriction(person: PersonDraft, structure: Structure, facts: readonly Fact[]): void {
@@ -118,7 +125,7 @@ export class People {
     restriction.used = true;
     const { log } = this.#context;
     const words = restriction.value.trim().toLowerCase();
-    if (person.died || facts.some(({ tag }) => tag === 'BURI' || tag === 'CREM'))
+    if (person.died || person.living === false || facts.some(({ tag }) => tag === 'BURI' || tag === 'CREM'))
       log.doubts.add(
         restriction.line,
         `@${person.xref}@ is marked ${words}, and is dead, so the site would show them. Decide, and take out what should not be seen.`,

@@ -139,6 +139,17 @@ describe('people and families', () => {
     expect([person('ann-lee').living, person('bo-lee').living]).toEqual([false, true]);
   });
 
+  test('a death without Y, a date or a place asserts nothing; its cause does', async () => {
+    // GEDCOM 5.5.1 and 7.0: without DATE or PLAC a Y is required to assert that an event happened.
+    const dead = async (under: string) =>
+      (await through(file(`0 @I1@ INDI\n1 NAME Ann /Lee/\n${under}`))).person('ann-lee').living;
+    expect(await dead('1 DEAT')).toBeUndefined();
+    expect(await dead('1 DEAT N')).toBeUndefined();
+    expect(await dead('1 DEAT\n2 DATE (still living in 2019)')).toBeUndefined();
+    expect(await dead('1 DEAT\n2 CAUS Fever')).toBe(false);
+    expect(await dead('1 DEAT Y')).toBe(false);
+  });
+
   test('names in other scripts, without a surname, in parts, and none', async () => {
     const { corpus } = await through(
       file(`
