@@ -33,6 +33,9 @@ export function mayHoldSpans(text: string): boolean {
   return text.includes('[') && /\[\/?living/i.test(text);
 }
 
+/** Whoever has mended so many marks of one text looks again. */
+const mostProblems = 50;
+
 /** The spans of a text in their order, and what is wrong with its marks. A span that is not closed runs to the end. */
 export function readSpans(text: string): { spans: LivingSpan[]; problems: SpanProblem[] } {
   const spans: LivingSpan[] = [];
@@ -44,20 +47,21 @@ export function readSpans(text: string): { spans: LivingSpan[]; problems: SpanPr
     const after = offset + found[0].length;
     if (found[0].startsWith('[/')) {
       if (open) spans.push({ ...open, to: offset, end: after });
-      else
+      else if (problems.length < mostProblems)
         problems.push({
           offset,
           message: 'This [/living] closes a span that was never opened.',
           help: 'Write [living] where the words about the living begin, or take this mark out; for brackets that belong to the text write \\[/living].',
         });
       open = undefined;
-    } else if (open)
+    } else if (open) {
+      if (problems.length >= mostProblems) continue;
       problems.push({
         offset,
         message: 'A [living] span is opened here inside another one.',
         help: 'Close the first with [/living] before; one span can hold several people.',
       });
-    else open = { start: offset, from: after, instead: found[2]?.slice(1).trim() };
+    } else open = { start: offset, from: after, instead: found[2]?.slice(1).trim() };
   }
   if (open) {
     spans.push({ ...open, to: text.length, end: text.length });
