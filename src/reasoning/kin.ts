@@ -2,6 +2,7 @@
  * Who is whom: the owner of each mention, marriage and descent, as the person files say.
  * A marriage counts from either spouse's entry (the content contract, section on roots).
  */
+import { roleWords } from '../catalogue/roles.ts';
 import type { Facts } from '../model/facts.ts';
 import { once } from './once.ts';
 import { reach } from './reach.ts';
@@ -16,7 +17,14 @@ export interface Kin {
   descends(a: string, b: string): boolean;
   /** Everyone joined to a person by any chain of parents and spouses, the person included. */
   joined(person: string): ReadonlySet<string>;
+  /**
+   * The same, and everyone whom a record calls kin of one of them, however far: a brother is one, though nobody has
+   * entered the parents of the two. Stated relations never count for proof; this is for who is kin to speak of.
+   */
+  kinsfolk(person: string): ReadonlySet<string>;
 }
+
+const kinWords: ReadonlySet<string> = new Set(roleWords.kin);
 
 /** The family relations of a corpus, worked out once. */
 export const kinOf: (facts: Facts) => Kin = once((facts: Facts): Kin => {
@@ -40,6 +48,19 @@ export const kinOf: (facts: Facts) => Kin = once((facts: Facts): Kin => {
       link(joins, person.id, spouse);
     }
   }
+  const stated = once(() => {
+    const links = new Map([...joins].map(([id, others]) => [id, new Set(others)]));
+    for (const record of facts.records.values())
+      for (const { id, relations } of record.mentions)
+        for (const { as, of } of relations) {
+          if (!kinWords.has(as.trim().toLowerCase())) continue;
+          const [one, other] = [`${record.id}#${id}`, of.includes('#') ? of : `${record.id}#${of}`].map(
+            (ref) => owners.get(ref),
+          );
+          if (one !== undefined && other !== undefined && one !== other) link(links, one, other);
+        }
+    return links;
+  });
   const mentioned = new Map<string, ReadonlySet<string>>();
   const ancestors = new Map<string, Set<string>>();
   const components = new Map<string, ReadonlySet<string>>();
@@ -72,5 +93,6 @@ export const kinOf: (facts: Facts) => Kin = once((facts: Facts): Kin => {
       }
       return all;
     },
+    kinsfolk: (person) => reach(person, (id) => stated(facts).get(id) ?? []).add(person),
   };
 });

@@ -3,6 +3,7 @@
  * genealogical proof (*common practice*).
  */
 import { missingElements } from '../catalogue/citation-needs.ts';
+import { roleWords } from '../catalogue/roles.ts';
 import type { Case } from '../model/case.ts';
 import type { Facts } from '../model/facts.ts';
 import type { PointSaid } from '../model/point-said.ts';
@@ -12,7 +13,7 @@ import type { Item } from './items.ts';
 import { kinOf } from './kin.ts';
 import { searchesForRivals } from './rivals.ts';
 import { informantsBehind } from './roots.ts';
-import type { ConflictResult, Pair, PointResult, SupportLevel } from './types.ts';
+import type { ConflictResult, Pair, PointResult, Root, SupportLevel } from './types.ts';
 
 export interface PointInput {
   facts: Facts;
@@ -79,7 +80,8 @@ function primaryInformation({ facts, counting }: PointInput): PointResult {
   const found = counting.filter((item) =>
     item.mentions.some(({ ref }) =>
       informantsBehind(facts, ref, item.evidence.states).some(
-        ({ informant }) => informant.knowledge === 'primary',
+        // What others told an informant is not known to them at first hand, whatever else they know.
+        ({ informant }) => informant.knowledge === 'primary' && (informant.toldBy ?? []).length === 0,
       ),
     ),
   );
@@ -135,18 +137,28 @@ function bothShores({ facts, place, counting }: PointInput): PointResult {
 }
 
 function outsideTheFamily({ facts, case: c, counting }: PointInput): PointResult {
-  const family = kinOf(facts).joined(c.subject);
+  const family = kinOf(facts).kinsfolk(c.subject);
+  const theirs = ({ kind, of, label = '' }: Root) =>
+    (kind === 'person' && family.has(of)) || (kind === 'described' && isOwnKin(label));
   const found = counting.filter(
     (item) =>
       item.roots.length > 0 &&
-      item.roots.every(
-        (root) => root.kind !== 'unknown' && !(root.kind === 'person' && family.has(root.of)),
-      ) &&
+      item.roots.every((root) => root.kind !== 'unknown' && !theirs(root)) &&
       item.roots.some((root) => root.known && root.kind !== 'unseen'),
   );
   return found.length > 0
     ? point('outside-the-family', true, { key: 'not-the-family’s', items: idsOf(found) })
     : point('outside-the-family', false, { key: 'all-may-be-the-family’s' });
+}
+
+const kinWord = new RegExp(
+  `^(?:his|her|their|(?:an? )?own)\\s+(?:[\\p{L}-]+\\s+){0,2}?(?:${roleWords.kin.join('|')})\\b`,
+  'iu',
+);
+
+/** “Her elder brother” is the family’s word; “her neighbour’s son” is not. */
+function isOwnKin(described: string): boolean {
+  return kinWord.test(described.trim());
 }
 
 function rivalsLookedFor({ facts, case: c }: PointInput): PointResult {

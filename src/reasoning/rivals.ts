@@ -1,7 +1,7 @@
 /**
  * Searches for others who would fit. An identification stands only when likely rivals were looked for (*common
  * practice*): people of candidate families, people born at a rejected place, and people who share a name with the
- * subject, none of them joined to the subject.
+ * subject, none of them kin of the subject.
  */
 import type { Case } from '../model/case.ts';
 import { mentionAt, type Facts } from '../model/facts.ts';
@@ -33,7 +33,7 @@ function rivalsOf(facts: Facts, c: Case): Set<string> {
     }
   for (const word of nameWords(facts, c.subject))
     for (const person of byWord.get(word) ?? []) rivals.add(person);
-  for (const relative of kin.joined(c.subject)) rivals.delete(relative);
+  for (const relative of kin.kinsfolk(c.subject)) rivals.delete(relative);
   return rivals;
 }
 

@@ -85,7 +85,7 @@ export function ownRoots(facts: Facts, state: State, states: string | undefined)
   for (const derivation of record.derivedFrom) {
     if (typeof derivation === 'string' || !('unseen' in derivation)) continue;
     roots.push({
-      key: `unseen:${derivation.unseen}`,
+      key: `unseen:${foldedExemplar(derivation.unseen)}`,
       kind: 'unseen',
       of: derivation.unseen,
       known: true,
@@ -94,6 +94,19 @@ export function ownRoots(facts: Facts, state: State, states: string | undefined)
     if (!spoke) roots.push(unknownRoot(record.id));
   }
   return roots;
+}
+
+/**
+ * An unseen exemplar as it is compared: “Parish register of Kill” and “parish register of Kill.” are one book, and to
+ * take them for two would count one voice twice.
+ */
+function foldedExemplar(words: string): string {
+  const parts = words.normalize('NFC').toLowerCase().split(/\s+/);
+  const last = parts.at(-1) === '' ? parts.length - 2 : parts.length - 1;
+  return parts
+    .map((part, i) => (i === last ? part.replace(/[.,;:]$/, '') : part))
+    .join(' ')
+    .trim();
 }
 
 /** Rule 4: where a statement stands in the records that this record copies, or perhaps copies. */

@@ -91,7 +91,7 @@ function roots(facts: Facts, statement: Statement, path: string[]): TwinRoot[] {
   for (const source of record.derivedFrom) {
     if (typeof source !== 'string' && 'unseen' in source) {
       // An exemplar not examined is a root by its words; who informed it is unknown unless this record says.
-      given.push(known(`unseen:${source.unseen}`));
+      given.push(known(`unseen:${source.unseen.toLowerCase()}`));
       if (!informant) given.push(unknown);
       continue;
     }
