@@ -158,6 +158,31 @@ describe('the status of an entry', () => {
       ['1851-03-30', 'open'],
     ]);
   });
+  test('a gravestone is no look into the register of deaths; an entry of that register is', () => {
+    const dead = (title: string) =>
+      familyFacts({
+        ...man,
+        people: [{ ...(man.people[0] as object), mentions: ['list#m1', 'c1870#m1', 'c1900#m1', 'end#m1'] }],
+        records: {
+          ...man.records,
+          end: {
+            title,
+            made: '1903-06-04',
+            place: 'hancock',
+            mentions: [{ id: 'm1', name: 'Maurice Phelan', event: { kind: 'death', date: '1903-06-02' } }],
+          },
+        },
+      });
+    const status = (title: string) =>
+      of(dead(title), 'maurice').entries.find(
+        ({ series, event }) => series.kind === 'vital' && event === 'death',
+      )?.status;
+    expect([
+      status('Gravestone of Maurice Phelan'),
+      status('The family’s Bible'),
+      status('Death certificate'),
+    ]).toEqual(['open', 'open', 'found']);
+  });
   test('a gap that much survives of stays open, and says so', () => {
     const facts = familyFacts({
       people: [
