@@ -42,6 +42,11 @@ export function timelineWords(facts: Facts, problem: TimelineProblem): { message
         message: `${name} is baptized ${at(second)}, but born ${at(first)}.`,
         help: 'Look at the register again, and for an elder child of the same name.',
       };
+    case 'life-begins-with-birth':
+      return {
+        message: `${name} is born ${at(first)}, but there is ${second.what === 'death' ? 'a death' : `${/^[aeiou]/.test(second.kind) ? 'an' : 'a'} ${second.kind}`} ${at(second)}.`,
+        help: 'Look for a mistyped year; or decide whose record it is, and take the mention from the other person.',
+      };
     case 'life-ends-with-death':
       return {
         message: `${name} is dead ${at(second)}, but there is ${first.kind === 'arrival' ? 'an arrival' : `a later ${first.kind}`} ${at(first)}.`,

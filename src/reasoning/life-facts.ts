@@ -54,6 +54,20 @@ export function lifeFacts(facts: Facts, person: Person): LifeFact[] {
     const index = record ? mentionIndex(record, ref.slice(at + 1)) : -1;
     if (record && index >= 0) found.push(...ofMention(facts, record, index));
   }
+  person.spouses.forEach(({ married }, index) => {
+    if (married !== undefined)
+      found.push({
+        what: 'alive',
+        kind: 'marriage',
+        date: married,
+        ...daysOf(married),
+        remembered: false,
+        ref: undefined,
+        entry: `person:${person.id}`,
+        path: ['spouses', index, 'married'],
+        mention: undefined,
+      });
+  });
   if (person.died?.date !== undefined)
     found.push({
       what: 'death',

@@ -1,6 +1,6 @@
 /**
  * Lives that contradict themselves: arrived before born, naturalized before arrival, two arrivals, a child born
- * abroad after the arrival, baptized before birth, alive after death, a mother too young or too old.
+ * abroad after the arrival, baptized before birth, married or dead before birth, alive after death, a mother too young or too old.
  *
  * Two dates contradict each other only when the earliest day of the one that should come first is after the latest
  * day of the other, so that nothing they may mean can be true of both. Years that somebody remembered, and births
@@ -22,6 +22,7 @@ export interface TimelineProblem {
     | 'one-arrival'
     | 'children-born-where-parents-live'
     | 'baptism-follows-birth'
+    | 'life-begins-with-birth'
     | 'life-ends-with-death'
     | 'mother-of-childbearing-age';
   /** Weaker than its rule is as a whole. */
@@ -106,6 +107,13 @@ function ofOneLife(
     if (sure) add('baptism-follows-birth', sure, baptism);
   }
 
+  const births = [born, statedBirth(person)].filter((fact) => fact !== undefined);
+  for (const fact of life)
+    if (['alive', 'naturalization', 'death'].includes(fact.what)) {
+      const sure = births.find((birth) => sureBefore(fact, birth, tolerance));
+      if (sure) add('life-begins-with-birth', sure, fact);
+    }
+
   // Of deaths that disagree the last counts: a notice may be days late, and a burial follows.
   const death = least(of('death'), (fact) => -fact.last);
   if (death)
@@ -160,11 +168,18 @@ function birthFact(
       path: said?.path ?? ['mentions', index],
     };
   }
+  return statedBirth(person);
+}
+
+/** The birth as the person’s own entry has it. */
+function statedBirth(person: Person): LifeFact | undefined {
   const stated = person.born?.date;
   return stated === undefined
     ? undefined
     : {
-        ...base,
+        what: 'birth',
+        kind: 'birth',
+        mention: undefined,
         date: stated,
         ...daysOf(stated),
         remembered: false,

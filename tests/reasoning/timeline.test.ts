@@ -28,6 +28,7 @@ const ruled = new Set([
   'one-arrival',
   'children-born-where-parents-live',
   'baptism-follows-birth',
+  'life-begins-with-birth',
   'life-ends-with-death',
   'mother-of-childbearing-age',
 ]);
@@ -189,6 +190,25 @@ describe('births, baptisms and deaths', () => {
         }),
       ),
     ).toEqual(['warning baptism-follows-birth records/register.md:6']));
+
+  test.each([
+    ['dead before born', 'born: { date: 1920 }, died: { date: 1911 }'],
+    ['married before born', 'born: { date: 1840 }, spouses: [{ person: con, married: 1830 }]'],
+    ['married after death', 'died: { date: 1829 }, spouses: [{ person: con, married: 1830 }]'],
+  ])('%s, by their own entry', (_, entry) =>
+    expect(
+      said(check(people(`- { id: pat, name: Pat Devane, ${entry} }\n- { id: con, name: Con }\n`))),
+    ).toEqual([
+      `warning ${entry.includes('born') ? 'life-begins-with-birth' : 'life-ends-with-death'} people/people.yaml:1`,
+    ]));
+  test('born in the year in which somebody died or married: nothing is sure', () =>
+    expect(
+      check(
+        people(
+          '- { id: pat, name: Pat, born: { date: 1840 }, died: { date: 1840 } }\n- { id: con, name: Con, born: { date: 1840~ }, died: { date: 1838 } }\n',
+        ),
+      ),
+    ).toEqual([]));
 
   test('a birthday remembered late contradicts no register', () =>
     expect(

@@ -40,6 +40,16 @@ export const lifeRules = {
     why: 'One of the two dates is misread, or the baptism is that of an elder child of the same name who died.',
     mend: 'Look at the register again, and for an elder child of the same name.',
   },
+  'life-begins-with-birth': {
+    title: 'Nobody marries, takes an oath, is counted or dies before they are born.',
+    severity: 'warning',
+    why: 'A year is mistyped, or the record is of a namesake, often a parent or an elder child of the same name.',
+    mend: 'Look at both dates again; or decide whose record it is, and take the mention from the other person.',
+    example: {
+      wrong: 'born: { date: 1920 }\ndied: { date: 1911 }',
+      right: 'born: { date: 1820 }\ndied: { date: 1911 }',
+    },
+  },
   'life-ends-with-death': {
     title: 'Nobody marries, travels, takes an oath or is counted after their death.',
     severity: 'warning',
