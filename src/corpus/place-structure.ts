@@ -69,7 +69,7 @@ function checkCountries(
         ['within'],
         'place-has-one-country',
         `${quoted(id)} lies in more than one country: ${listed([...own], 'and')}.`,
-        'Lead within up to the country the ground lies in today, and name a neighbour that shares the ground under overlaps. Of ground that changed hands give each its years: { place: denmark, to: 1864 }, { place: germany, from: 1864, to: 1920 }.',
+        `Lead within up to the country the ground lies in today, and name a neighbour that shares the ground under overlaps.${place.kind === 'country' ? '' : ' Of ground that changed hands give each its years: { place: denmark, to: 1864 }, { place: germany, from: 1864, to: 1920 }.'}`,
       );
     } else {
       const reportedAbove = above.some(({ parent }) => !places.get(parent)!.builtIn);

@@ -21,6 +21,7 @@ import { timelineProblems, type TimelineProblem } from '../reasoning/timeline.ts
 import type { CaseProblem, CaseResult } from '../reasoning/types.ts';
 import { associateFindings } from './associate-findings.ts';
 import { digestOf, type CaseDigest } from './digest.ts';
+import { entryFindings } from './entry-findings.ts';
 import { identityFindings } from './identity-findings.ts';
 import { hasSpans, livingNamed, nobodysLiving, spanFindings } from './living-named.ts';
 import { tellingsOf } from './living-tellings.ts';
@@ -102,6 +103,7 @@ export function examine(written: Corpus, today: string): Examination {
     ...timelineProblems(corpus, births).map((problem) => ofLives(corpus, problem)),
     ...beside.findings,
     ...identityFindings(corpus, beside.told),
+    ...entryFindings(corpus),
     ...bodyFindings(written),
     ...styleFindings(corpus),
     ...spanFindings(written),

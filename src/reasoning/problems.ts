@@ -215,7 +215,16 @@ function rejections(facts: Facts, c: Case, result: Computed): CaseProblem[] {
 }
 
 function unweighed(facts: Facts, c: Case, items: readonly Item[]): CaseProblem[] {
-  const weighed = new Set(items.flatMap((item) => item.mentions.map((m) => m.ref)));
+  const used = new Set(items.flatMap((item) => item.mentions.map((m) => m.ref)));
+  // Taken up for something else only, a mention would keep a birthplace that speaks against the answer out of sight.
+  const { within } = containmentOf(facts);
+  const answer = (c.conclusion ?? c.hypothesis)?.place;
+  const agrees = (place: string) => answer === undefined || within(place, answer) || within(answer, place);
+  const weighed = new Set(
+    items
+      .filter((item) => item.onQuestion || (item.evidence.place !== undefined && agrees(item.evidence.place)))
+      .flatMap((item) => item.mentions.map((m) => m.ref)),
+  );
   const subject = facts.people.get(c.subject);
   return (subject?.mentions ?? [])
     .filter((ref) => !weighed.has(ref) && statesWhatIsAsked(facts, ref, c.asks))
@@ -224,11 +233,11 @@ function unweighed(facts: Facts, c: Case, items: readonly Item[]): CaseProblem[]
       const index = facts.records.get(record)!.mentions.findIndex((m) => m.id === mention);
       return {
         rule: 'every-birthplace-weighed',
-        severity: 'warning' as const,
+        severity: used.has(ref) ? ('hint' as const) : ('warning' as const),
         entry: `record:${record}` as const,
         path: ['mentions', index],
-        message: `${ref} states the ${c.asks} of ${subject!.name}, but case ${c.id} does not weigh it.`,
-        help: `Add it to the evidence of cases/${c.id}, whether it agrees or not.`,
+        message: `${ref} states the ${c.asks} of ${subject!.name}, but case ${c.id} ${used.has(ref) ? 'takes only something else from it' : 'does not weigh it'}.`,
+        help: `Add ${used.has(ref) ? 'that' : 'it'} to the evidence of cases/${c.id}, whether it agrees or not.`,
       };
     });
 }

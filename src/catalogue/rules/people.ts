@@ -18,6 +18,19 @@ export const peopleRules = {
     why: 'The wrong family is followed most easily where one record of a namesake has been taken in; names, ages and kin that speak against it are the first sign.',
     mend: 'Look at the record once more. If it is somebody else, take the mention away from the person; if you know why it differs, leave it.',
   },
+  'kin-are-entered': {
+    title: 'Spouses, parents and children that a record names are so in the person files.',
+    severity: 'hint',
+    why: 'Who may only be repeating what the ancestor said is worked out from the person files. A husband who is none there is heard as an independent witness.',
+    mend: 'Write spouses or parents into the entry. If the record is wrong, leave it: a hint stops nothing.',
+    example: { wrong: 'name: Thomas Burke', right: 'name: Thomas Burke\nspouses: [ellen-tobin]' },
+  },
+  'document-is-entered-once': {
+    title: 'A document is one record.',
+    severity: 'hint',
+    why: 'Two records with one citation are likely one document, met twice; heard as two, it would prove what nobody but itself says.',
+    mend: 'Put the mentions into one record, or say how the two belong together: derivedFrom, partOf, or the same volume.',
+  },
   'name-seen-before-is-followed': {
     title: 'A name that comes back in other records is followed.',
     severity: 'hint',
