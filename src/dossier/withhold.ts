@@ -272,7 +272,10 @@ export function withPlainInformantKeys(
   };
 }
 
-/** A record without its withheld mentions. Its images show what the record says of them, so they stay away too. */
+/**
+ * A record without its withheld mentions. Its images show what the record says of them, and the name or the hand of
+ * whoever informed it, so they stay away too.
+ */
 function maskRecord(
   written: SourceRecord,
   shown: (person: string) => boolean,
@@ -302,7 +305,8 @@ function maskRecord(
     mentions.every((m, i) => m === record.mentions[i])
   )
     return record;
-  return { ...record, informants, mentions, media: gone.size === 0 ? record.media : [] };
+  const spoken = informants !== record.informants;
+  return { ...record, informants, mentions, media: spoken || gone.size > 0 ? [] : record.media };
 }
 
 function maskInformant(informant: Informant, shown: (person: string) => boolean, words: StandIns): Informant {

@@ -55,6 +55,20 @@ describe('in a public dossier', () => {
     expect(JSON.stringify(record.mentions)).not.toMatch(/quillinan/i);
   });
 
+  test('nor the image of a record that one of them informed, though it mentions only the dead', () => {
+    const image = (informant: string) => {
+      const { examination } = at({
+        'records/letter.md': `---\ntitle: Letter\nform: original\nmade: 2019\ninformants: { w: { ${informant} } }\nmedia: [{ file: letter.jpg, alt: The letter }]\nmentions:\n  - { id: m1, name: Alice Hale, role: deceased }\n---\n`,
+      });
+      return examination.shown.records.get('letter')!.media.length;
+    };
+    expect([
+      image('person: nora-quillinan'),
+      image('described: a cousin, toldBy: [nora-quillinan]'),
+      image('person: alice-hale'),
+    ]).toEqual([0, 0, 1]);
+  });
+
   test('prose that names them is an error at the word', () => {
     const { examination } = at({ 'records/interview.md': `${interview}I met Nora\nQuillinan there.\n` });
     expect(examination.findings).toMatchObject([
