@@ -200,7 +200,8 @@ describe('births, baptisms and deaths', () => {
       said(check(people(`- { id: pat, name: Pat Devane, ${entry} }\n- { id: con, name: Con }\n`))),
     ).toEqual([
       `warning ${entry.includes('born') ? 'life-begins-with-birth' : 'life-ends-with-death'} people/people.yaml:1`,
-    ]));
+    ]),
+  );
   test('born in the year in which somebody died or married: nothing is sure', () =>
     expect(
       check(
