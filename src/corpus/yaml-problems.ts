@@ -6,6 +6,7 @@ import { parseDocument, visit, type Document, type YAMLError } from 'yaml';
 import type { Finding } from '../model/finding.ts';
 import { finding, quoted } from './finding.ts';
 import type { SourceText } from './source-text.ts';
+import { quoteIt, signAtStart, signInFlow } from './yaml-signs.ts';
 import type { YamlReason } from './yaml.ts';
 
 interface Problem {
@@ -31,9 +32,16 @@ export function explainYaml(source: SourceText, text: string, reason: YamlReason
 /** Reasons that say enough by themselves. */
 function fromReason(text: string, { reason, offset = 0 }: YamlReason): Problem | undefined {
   if (reason === 'several documents') {
-    const second = /\n(?:---|\.\.\.)(?=\s|$)/.exec(text);
+    const second = /\n(---|\.\.\.)(?=\s|$)/.exec(text);
+    const offset = second ? second.index + 1 : 0;
+    if (second?.[1] === '...')
+      return {
+        offset,
+        message: 'Three dots end the YAML here, and more of it stands below them.',
+        help: 'Remove the line of three dots. Front matter ends with a line of three hyphens.',
+      };
     return {
-      offset: second ? second.index + 1 : 0,
+      offset,
       message: 'A second document begins here; a file holds one.',
       help: 'Remove the line of three hyphens, or move what follows it into a file of its own.',
     };
@@ -59,14 +67,16 @@ function fromReason(text: string, { reason, offset = 0 }: YamlReason): Problem |
     return {
       offset,
       message: 'A value that begins with ! is read as a YAML tag, and this one is unknown.',
-      help: 'Put the value in double quotes.',
+      help: quoteFrom(text, offset),
     };
-  if (reason.startsWith('unidentified alias'))
+  if (reason.startsWith('unidentified alias')) {
+    const star = text[offset - 1] === '*' ? offset - 1 : offset;
     return {
-      offset: text[offset - 1] === '*' ? offset - 1 : offset,
+      offset: star,
       message: 'A value that begins with * is read as an alias, and nothing in this file has that name.',
-      help: 'Put the value in double quotes.',
+      help: quoteFrom(text, star),
     };
+  }
   if (reason === 'deficient indentation' && (text[offset] === ']' || text[offset] === '}'))
     return bracketAtEdge(text, offset);
   if (reason.includes('complex keys'))
@@ -107,16 +117,17 @@ function fromSecondParser(text: string): Problem[] {
 
 function explain(error: YAMLError, text: string, document: Document.Parsed): Problem {
   const at = error.pos[0];
+  if (error.code === 'TAB_AS_INDENT') return tab(text, at);
+  if (error.code === 'DUPLICATE_KEY')
+    return { offset: at, message: 'This key stands twice in one place.', help: 'Keep one of the two.' };
+  const sign = signAtStart(text, at);
+  if (sign) return sign;
   switch (error.code) {
-    case 'TAB_AS_INDENT':
-      return tab(text, at);
-    case 'DUPLICATE_KEY':
-      return { offset: at, message: 'This key stands twice in one place.', help: 'Keep one of the two.' };
     case 'BAD_SCALAR_START':
       return {
         offset: at,
         message: `A value cannot begin with ${text[at]} in YAML.`,
-        help: 'Put the value in double quotes.',
+        help: quoteFrom(text, at),
       };
     case 'BAD_DQ_ESCAPE':
       return {
@@ -140,6 +151,12 @@ function explain(error: YAMLError, text: string, document: Document.Parsed): Pro
     default:
       return unexplained(text, { reason: error.message, offset: at });
   }
+}
+
+/** Shows the value that begins at an offset in quotes, where it is all that stands on the rest of the line. */
+function quoteFrom(text: string, at: number): string {
+  const value = text.slice(at, endOfLine(text, at));
+  return quoteIt(/[,\]}]/.test(value) ? undefined : value);
 }
 
 function tab(text: string, at: number): Problem {
@@ -230,6 +247,8 @@ function firstDeeperLine(text: string, at: number, document: Document.Parsed): n
 }
 
 function indentation(text: string, at: number): Problem {
+  const sign = signInFlow(text, at);
+  if (sign) return sign;
   const start = text.lastIndexOf('\n', at - 1) + 1;
   const indent = /^ */.exec(text.slice(start, start + 400))![0].length;
   return {
@@ -278,6 +297,12 @@ function unexpected(text: string, at: number): Problem {
       offset: at,
       message: `Text goes on after the closing quotation mark: ${quoted(text.slice(at, endOfLine(text, at)), 40)}.`,
       help: 'Put the whole value in quotes. An apostrophe inside single quotes ends them; use double quotes around it.',
+    };
+  if (/[\]}]$/.test(before) && /^[^\]},]/.test(text.slice(at)))
+    return {
+      offset: at,
+      message: `Text goes on after the closing ${before.at(-1)}: ${quoted(text.slice(at, endOfLine(text, at)), 40)}.`,
+      help: `A value that begins with ${before.at(-1) === ']' ? '[ is read as a list' : '{ is read as keys with values'}; if it is text, put the whole value in double quotes.`,
     };
   if (text[at] === ']' || text[at] === '}')
     return {

@@ -19,6 +19,7 @@ import type { Finding } from '../model/finding.ts';
 import { finding, quoted } from './finding.ts';
 import type { SourceText } from './source-text.ts';
 import { explainYaml } from './yaml-problems.ts';
+import { lostSigns } from './yaml-signs.ts';
 import { expandedSize, repeatedKeys, treeOf, type YamlNode } from './yaml-tree.ts';
 
 /** What a document is read as: its value (`null` when it is empty), or why it has none. */
@@ -67,6 +68,14 @@ export function readYaml(source: SourceText, end = source.text.length): YamlResu
       return {
         value: undefined,
         findings: explainYaml(source, text, { reason: 'several documents', offset: undefined }),
+      };
+    const lost = /[&!?]/.test(text) ? lostSigns(events, text) : [];
+    if (lost.length > 0)
+      return {
+        value: undefined,
+        findings: lost.map(({ offset, message, help }) =>
+          finding('yaml-is-readable', source.position(offset), message, help),
+        ),
       };
     return { value: documents[0] ?? null, findings: strayComments(source, text, events) };
   } catch (error) {
