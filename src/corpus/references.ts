@@ -1,11 +1,12 @@
 /** Everything that a content folder refers to by id, and whether it is there. */
 import type { ValuePath } from '../model/finding.ts';
-import { idPattern } from '../model/common.ts';
+import { idPattern, word } from '../model/common.ts';
+import { idFrom } from '../model/id-from.ts';
 import { mention as mentionSchema } from '../model/record.ts';
 import { keyOf, type Entry, type Findings } from './entries.ts';
 import { listed, quoted } from './finding.ts';
 import { references, type Target } from './reference-table.ts';
-import { nearest } from './suggestions.ts';
+import { nearest, nearestKey } from './suggestions.ts';
 import type { EntryKind } from './types.ts';
 
 /** Every id there is, broken entries and built-in ones included. */
@@ -76,6 +77,7 @@ class Desk {
   readonly #known: KnownIds;
   readonly #findings: Findings;
   readonly #mentions = new Map<string, ReadonlySet<string>>();
+  readonly #mended = new Map<EntryKind, ReadonlySet<string>>();
   #suggestions = 0;
 
   constructor(known: KnownIds, findings: Findings) {
@@ -127,10 +129,7 @@ class Desk {
 
   #entry(entry: Entry, kind: EntryKind, id: string, path: ValuePath): void {
     if (this.#ids(kind).has(id) || !idPattern.test(id)) return;
-    if (this.#known.uncertain.has(kind)) {
-      this.#findings.broken.add(keyOf(entry));
-      return;
-    }
+    if (this.#known.uncertain.has(kind) || this.#mendedIds(kind).has(id)) return this.#passOver(entry);
     this.#findings.add(
       entry,
       path,
@@ -139,6 +138,11 @@ class Desk {
       this.#help(kind, id, `Correct the id, or add ${nouns[kind]} of that id in ${homes[kind]}.`),
       { breaks: true },
     );
+  }
+
+  /** What is wrong is said where the id is given; what refers to it cannot be computed all the same. */
+  #passOver(entry: Entry): void {
+    this.#findings.broken.add(keyOf(entry));
   }
 
   #mention(entry: Entry, ref: string, path: ValuePath): void {
@@ -151,14 +155,17 @@ class Desk {
     let ids = this.#mentions.get(recordId);
     if (!ids) this.#mentions.set(recordId, (ids = mentionIds(record)));
     if (ids.has(mentionId) || record.raw === undefined) return;
-    const meant = nearest(mentionId, ids);
+    if (mendedOf(ids).has(mentionId)) return this.#passOver(entry);
+    const meant = nearestId(mentionId, ids);
     this.#findings.add(
       entry,
       path,
       'reference-resolves',
       `The record ${quoted(recordId)} has no mention ${quoted(mentionId)}.`,
       ids.size === 0
-        ? 'It has no mentions yet; add one to the record.'
+        ? hasMentions(record)
+          ? 'No mention of it has an id yet; give each of them one.'
+          : 'It has no mentions yet; add one to the record.'
         : meant
           ? `Did you mean ${recordId}#${meant}?`
           : `Its mentions are ${someOf(ids)}.`,
@@ -175,7 +182,9 @@ class Desk {
     whole: string,
   ): void {
     if (ids.has(value)) return;
-    const meant = nearest(value, ids);
+    const isId = noun === 'informant' ? isWord : isWellFormed;
+    if (mendedOf(ids, isId).has(value)) return this.#passOver(entry);
+    const meant = nearestId(value, ids, isId);
     this.#findings.add(
       entry,
       path,
@@ -192,7 +201,7 @@ class Desk {
 
   #statement(entry: Entry, value: string, path: ValuePath, key: boolean): void {
     if (value.startsWith('says.') || statementKeys.has(value)) return;
-    const meant = nearest(value, statementKeys);
+    const meant = nearestKey(value, [...statementKeys]);
     this.#findings.add(
       entry,
       path,
@@ -213,13 +222,38 @@ class Desk {
     );
     if (elsewhere) return `${quoted(id)} is the id of ${nouns[elsewhere]}, not of ${nouns[kind]}.`;
     if (this.#suggestions++ >= mostSuggestions) return otherwise;
-    const meant = nearest(id, this.#ids(kind).keys());
+    const meant = nearestId(id, this.#ids(kind).keys());
     return meant ? `Did you mean ${meant}?` : otherwise;
+  }
+
+  #mendedIds(kind: EntryKind): ReadonlySet<string> {
+    let mended = this.#mended.get(kind);
+    if (!mended) this.#mended.set(kind, (mended = mendedOf(this.#ids(kind).keys())));
+    return mended;
   }
 
   #ids(kind: EntryKind): ReadonlyMap<string, Entry | undefined> {
     return this.#known.ids.get(kind) ?? new Map<string, undefined>();
   }
+}
+
+/** Ids that can be referred to; an author's `E1` is told to be no id where it stands. */
+function nearestId(meant: string, ids: Iterable<string>, isId = isWellFormed): string | undefined {
+  return nearest(meant, [...ids].filter(isId));
+}
+
+/** What ids that are none will be once they are mended as it is told. */
+function mendedOf(ids: Iterable<string>, isId = isWellFormed): ReadonlySet<string> {
+  return new Set([...ids].filter((id) => !isId(id)).map(idFrom));
+}
+
+function isWellFormed(id: string): boolean {
+  return idPattern.test(id);
+}
+
+/** Informants are named by words of the author's, such as `shipsClerk`. */
+function isWord(name: string): boolean {
+  return word.safeParse(name).success;
 }
 
 const notStatements = ['id', 'informants', 'inferred', 'copies', 'says', 'alsoRead', 'present'];
@@ -231,6 +265,11 @@ export const statementKeys: ReadonlySet<string> = new Set(
 
 function mentionIds(entry: Entry): ReadonlySet<string> {
   return idsOfList(entry, 'mentions');
+}
+
+function hasMentions(entry: Entry): boolean {
+  const list = fieldOf(entry.raw, 'mentions');
+  return Array.isArray(list) && list.length > 0;
 }
 
 function evidenceIds(entry: Entry): ReadonlySet<string> {

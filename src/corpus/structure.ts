@@ -8,7 +8,7 @@ import type { Entry, EntryOf, Findings } from './entries.ts';
 import { listed, quoted } from './finding.ts';
 import { checkPlaces } from './place-structure.ts';
 import { statementKeys } from './references.ts';
-import { nearest } from './suggestions.ts';
+import { nearestKey } from './suggestions.ts';
 
 /** Judges records, people, cases and places by what they say of one another. */
 export function checkStructure(facts: Facts, entryOf: EntryOf, findings: Findings): void {
@@ -100,7 +100,9 @@ function checkEvidence(
       [...path, 'kind'],
       'negative-evidence-speaks-against-a-place',
       `The evidence ${quoted(evidence.id)} is negative, and does not say which place it speaks against.`,
-      'Add against: and the id of the place whose records were searched in vain.',
+      sourcesOf(evidence).searches.length > 0
+        ? 'Add against: and the id of the place whose records were searched in vain.'
+        : 'Add against: and the id of the place of which the record is silent.',
     );
   if (!negative && evidence.against !== undefined)
     findings.add(
@@ -140,7 +142,7 @@ function checkStatement(
   const known = mentions as Mention[];
   if (known.some((mention) => statementOf(mention, states) !== undefined)) return;
   const said = [...new Set(known.flatMap(statementsOf))];
-  const meant = nearest(states, said);
+  const meant = nearestKey(states, said);
   findings.add(
     entry,
     [...path, 'states'],

@@ -74,14 +74,17 @@ export function signProblem(sign: string, offset: number, value?: string): SignP
   }
 }
 
-/** How to write a value in quotes of the kind it does not hold; a comment at its end is none of it. */
+/** How to write a value in quotes; a comment at its end is none of it. */
 export function quoteIt(value?: string): string {
   if (value === undefined) return 'Put the value in double quotes.';
-  const whole = value.replace(/[ \t]#.*$/, '').trim();
-  const text = whole.length > 60 ? `${whole.slice(0, 59)}…` : whole;
-  return /["\\]/.test(text)
-    ? `Put the value in single quotes: '${text.replaceAll("'", "''")}'`
-    : `Put the value in double quotes: "${text}"`;
+  const written = inQuotes(value.replace(/[ \t]#.*$/, '').trim());
+  return `Put the value in ${written.startsWith('"') ? 'double' : 'single'} quotes: ${written}`;
+}
+
+/** A value in quotes of the kind it does not hold, cut short where it is long. */
+export function inQuotes(value: string): string {
+  const text = value.length > 60 ? `${value.slice(0, 59)}…` : value;
+  return /["\\]/.test(text) ? `'${text.replaceAll("'", "''")}'` : `"${text}"`;
 }
 
 function lower(sentence: string): string {

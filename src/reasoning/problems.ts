@@ -1,5 +1,5 @@
 /** What the author must hear of a case: the rule broken, or something in the case that can't stand as it is. */
-import type { Case } from '../model/case.ts';
+import { sourcesOf, type Case, type Evidence } from '../model/case.ts';
 import type { Facts } from '../model/facts.ts';
 import type { Pairing } from './case.ts';
 import { containmentOf } from './containment.ts';
@@ -83,10 +83,24 @@ function unanswered(facts: Facts, c: Case, result: Computed): CaseProblem[] {
           ? `${item.id} speaks against ${name(facts, item.against!)}, where the conclusion lies, and nothing answers it.`
           : `${item.id} reads ${name(facts, item.place!)}, which does not agree with ${name(facts, c.conclusion!.place)}, and nothing answers it.`,
         help: negative
-          ? `Say under conflicts why nothing found in that search does not overturn the conclusion (evidence: ${item.id}, resolution: …).`
+          ? `Say under conflicts why ${whatIsMissing(item)} does not overturn the conclusion (evidence: ${item.id}, resolution: …).`
           : `Say under conflicts why it is mistaken (evidence: ${item.id}, resolution: …), or under rejected why ${name(facts, item.place!)} is not the place.`,
       };
     });
+}
+
+/** What negative evidence is from: searches that found nothing, or records that leave something out. */
+function whatIsMissing(item: Evidence): string {
+  const { mentions, searches } = sourcesOf(item);
+  const parts = [
+    ...(mentions.length > 0 ? [`what is not in ${mentions.join(' and ')}`] : []),
+    ...(searches.length > 0
+      ? [
+          `nothing found in ${searches.length === 1 ? 'the search' : 'the searches'} ${searches.join(' and ')}`,
+        ]
+      : []),
+  ];
+  return parts.join(', with ');
 }
 
 function unsearched(c: Case, result: Computed): CaseProblem[] {

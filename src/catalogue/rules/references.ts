@@ -26,7 +26,7 @@ export const referenceRules = {
     title: 'Negative evidence says which place it speaks against.',
     severity: 'error',
     why: 'Finding nothing is evidence only where something should have been found.',
-    mend: 'Add against: and the place whose records were searched in vain.',
+    mend: 'Add against: and the place whose records were searched in vain, or of which a record that should speak is silent.',
     example: {
       wrong: '{ from: search:s4, kind: negative }',
       right: '{ from: search:s4, kind: negative, against: kilmacow }',
