@@ -9,12 +9,13 @@ import { listed, quoted } from './finding.ts';
 import { checkPlaces } from './place-structure.ts';
 import { statementKeys } from './references.ts';
 import { nearestKey } from './suggestions.ts';
+import { checkEffects } from './without-effect.ts';
 
 /** Judges records, people, cases and places by what they say of one another. */
 export function checkStructure(facts: Facts, entryOf: EntryOf, findings: Findings): void {
   for (const [id, record] of facts.records) checkRecord(record, entryOf('record', id)!, facts, findings);
   for (const [id, item] of facts.cases) checkCase(item, entryOf('case', id)!, facts, findings);
-  checkOwners(facts, entryOf, findings);
+  checkEffects(facts, entryOf, checkOwners(facts, entryOf, findings), findings);
   checkCircles(facts, entryOf, findings);
 }
 
@@ -163,7 +164,8 @@ function statementsOf(mention: Mention): string[] {
   return [...own, ...Object.keys(mention.says).map((name) => `says.${name}`)];
 }
 
-function checkOwners(facts: Facts, entryOf: EntryOf, findings: Findings): void {
+/** Whose each mention is: of two people, the first. */
+function checkOwners(facts: Facts, entryOf: EntryOf, findings: Findings): ReadonlyMap<string, string> {
   const owners = new Map<string, string>();
   for (const [id, person] of facts.people) {
     person.mentions.forEach((ref, index) => {
@@ -183,6 +185,7 @@ function checkOwners(facts: Facts, entryOf: EntryOf, findings: Findings): void {
         );
     });
   }
+  return owners;
 }
 
 function checkCircles(facts: Facts, entryOf: EntryOf, findings: Findings): void {

@@ -12,8 +12,11 @@ export interface SignProblem {
   help: string;
 }
 
-/** A key or a hyphen and what stands behind it on the line: `    birthplace: ? Mullinahone`, `  - @Mullinahone`. */
-const begun = /^[ ]*(?:-[ ]+)*(?:(?:[\w.-]+|"[^"\n]*"|'[^'\n]*')[ ]*:[ ]+|(?<=-[ ]+))(?=\S)/;
+/** The hyphens of entries of lists that a line begins with. */
+const hyphens = /^ *(?:- +)*/;
+
+/** A key, its colon and the space before its value. */
+const key = /^(?:[\w.-]+|"[^"]*"|'[^']*') *: +/;
 
 /** Signs no value begins with; those with a space behind them are signs only then. */
 const refused = /^(?:[@`%,]|[-?:*&!](?=\s|$)|[|>](?![-+0-9]{0,2}[ \t]*(?:#.*)?$))/;
@@ -22,9 +25,13 @@ const refused = /^(?:[@`%,]|[-?:*&!](?=\s|$)|[|>](?![-+0-9]{0,2}[ \t]*(?:#.*)?$)
 export function signAtStart(text: string, at: number): SignProblem | undefined {
   const start = lineStart(text, at);
   const line = lineFrom(text, start);
-  const head = begun.exec(line)?.[0].length;
-  if (head === undefined || !refused.test(line.slice(head))) return undefined;
-  return signProblem(line[head]!, start + head, line.slice(head));
+  const indent = hyphens.exec(line)![0];
+  const ofKey = key.exec(line.slice(indent.length))?.[0].length;
+  if (ofKey === undefined && !indent.includes('-')) return undefined;
+  const head = indent.length + (ofKey ?? 0);
+  return refused.test(line.slice(head))
+    ? signProblem(line[head]!, start + head, line.slice(head))
+    : undefined;
 }
 
 /** The same inside brackets, where only a hyphen and a question mark are left to be told. */

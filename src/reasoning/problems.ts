@@ -5,6 +5,7 @@ import type { Pairing } from './case.ts';
 import { containmentOf } from './containment.ts';
 import { statesWhatIsAsked, type Item } from './items.ts';
 import { directOfOthers } from './kinship/direct-evidence.ts';
+import { needlessAnswers } from './needless-answers.ts';
 import { strongComponents } from './strong-components.ts';
 import { alternative } from './ties.ts';
 import type { CaseProblem, CaseResult } from './types.ts';
@@ -26,6 +27,7 @@ export function problemsOf(
     ...untied(facts, result, items),
     ...tieCircles(c),
     ...argumentsGiven(c, pairing, items),
+    ...needlessAnswers(facts, c, result, items),
     ...rejections(facts, c, result),
     ...unweighed(facts, c, items),
     ...directOfOthers(facts, c, items),
