@@ -102,7 +102,7 @@ function whatIsMissing(item: Evidence): string {
         ]
       : []),
   ];
-  return parts.join(', with ');
+  return parts.length > 1 ? `${parts.join(', and ')},` : parts.join('');
 }
 
 function unsearched(c: Case, result: Computed): CaseProblem[] {
