@@ -76,7 +76,7 @@ const mostSuggestions = 300;
 class Desk {
   readonly #known: KnownIds;
   readonly #findings: Findings;
-  readonly #mentions = new Map<string, ReadonlySet<string>>();
+  readonly #mentions = new Map<string, { ids: ReadonlySet<string>; mended: ReadonlySet<string> }>();
   readonly #mended = new Map<EntryKind, ReadonlySet<string>>();
   #suggestions = 0;
 
@@ -145,6 +145,15 @@ class Desk {
     this.#findings.broken.add(keyOf(entry));
   }
 
+  #mentionsOf(id: string, record: Entry): { ids: ReadonlySet<string>; mended: ReadonlySet<string> } {
+    let known = this.#mentions.get(id);
+    if (!known) {
+      const ids = mentionIds(record);
+      this.#mentions.set(id, (known = { ids, mended: mendedOf(ids) }));
+    }
+    return known;
+  }
+
   #mention(entry: Entry, ref: string, path: ValuePath): void {
     const at = ref.indexOf('#');
     const recordId = ref.slice(0, at);
@@ -152,10 +161,9 @@ class Desk {
     if (at < 0 || !idPattern.test(recordId) || !idPattern.test(mentionId)) return;
     const record = this.#ids('record').get(recordId);
     if (!record) return this.#entry(entry, 'record', recordId, path);
-    let ids = this.#mentions.get(recordId);
-    if (!ids) this.#mentions.set(recordId, (ids = mentionIds(record)));
+    const { ids, mended } = this.#mentionsOf(recordId, record);
     if (ids.has(mentionId) || record.raw === undefined) return;
-    if (mendedOf(ids).has(mentionId)) return this.#passOver(entry);
+    if (mended.has(mentionId)) return this.#passOver(entry);
     const meant = nearestId(mentionId, ids);
     this.#findings.add(
       entry,

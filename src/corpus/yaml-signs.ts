@@ -98,23 +98,31 @@ function lower(sentence: string): string {
   return sentence.charAt(0).toLowerCase() + sentence.slice(1);
 }
 
+/** A sign that YAML takes for its own without a word. `rule` says whether the value can be read without it. */
+export interface LostSign extends SignProblem {
+  rule: 'sign-is-meant' | 'yaml-is-readable';
+}
+
 /**
- * Signs of which YAML makes something else without a word, so that a part of the value is lost: `&c. farmer` is read as
- * “farmer”, `! Kill` as “Kill”, and `? Kill` in a list as a key. An anchor that an alias repeats is meant as one.
+ * Signs of which YAML makes something else without a word: `&c. farmer` is read as “farmer”, `! Kill` as “Kill”, and
+ * `? Kill` in a list as a key. An anchor that an alias repeats is meant as one.
  */
-export function lostSigns(events: readonly Event[], text: string): SignProblem[] {
+export function lostSigns(events: readonly Event[], text: string): LostSign[] {
   const repeated = new Set<string>();
   for (const event of events)
     if (event.type === EVENT_ID.ALIAS) repeated.add(text.slice(event.anchorStart, event.anchorEnd));
-  const problems: SignProblem[] = [];
-  const restOfLine = (at: number) =>
-    /[[{]/.test(lineFrom(text, lineStart(text, at))) ? undefined : lineFrom(text, at);
+  const problems: LostSign[] = [];
   for (const event of events) {
     if (event.type !== EVENT_ID.SCALAR) continue;
-    const { anchorStart: anchor, tagStart: tag } = event;
-    if (anchor > 0 && !repeated.has(text.slice(anchor, event.anchorEnd)))
-      problems.push(signProblem('&', anchor - 1, restOfLine(anchor - 1)));
-    else if (tag >= 0 && event.tagEnd - tag === 1) problems.push(signProblem('!', tag, restOfLine(tag)));
+    const { anchorStart: anchor, anchorEnd: end, tagStart: tag, tagEnd } = event;
+    const unused = anchor > 0 && !repeated.has(text.slice(anchor, end));
+    if (unused && event.valueStart < 0)
+      problems.push({
+        rule: 'yaml-is-readable',
+        ...signProblem('&', anchor - 1, restOfLine(text, anchor - 1)),
+      });
+    else if (unused) problems.push(lost(text, anchor - 1, end, 'marks a value that is repeated elsewhere'));
+    else if (tag >= 0 && tagEnd - tag === 1) problems.push(lost(text, tag, tagEnd, 'marks a kind of value'));
   }
   if (/(?:^|[\s[{,])\?\s/.test(text)) questions(treeOf(events, text));
   return problems;
@@ -124,10 +132,25 @@ export function lostSigns(events: readonly Event[], text: string): SignProblem[]
     if (node?.kind !== 'mapping') return;
     for (const { keyStart, value } of node.pairs) {
       const sign = value.start < 0 && /\?[ \t]+$/.exec(text.slice(Math.max(keyStart - 20, 0), keyStart))?.[0];
-      if (sign) problems.push(signProblem('?', keyStart - sign.length, restOfLine(keyStart - sign.length)));
+      const at = sign ? keyStart - sign.length : 0;
+      if (sign) problems.push({ rule: 'yaml-is-readable', ...signProblem('?', at, restOfLine(text, at)) });
       questions(value);
     }
   }
+}
+
+function lost(text: string, start: number, end: number, meaning: string): LostSign {
+  return {
+    rule: 'sign-is-meant',
+    offset: start,
+    message: `“${text.slice(start, end)}” is not read: before a value, ${text[start]} ${meaning} in YAML.`,
+    help: quoteIt(restOfLine(text, start)),
+  };
+}
+
+/** What stands from an offset to the end of its line, unless brackets on the line may end the value before. */
+function restOfLine(text: string, at: number): string | undefined {
+  return /[[{]/.test(lineFrom(text, lineStart(text, at))) ? undefined : lineFrom(text, at);
 }
 
 function lineStart(text: string, at: number): number {

@@ -69,15 +69,12 @@ export function readYaml(source: SourceText, end = source.text.length): YamlResu
         value: undefined,
         findings: explainYaml(source, text, { reason: 'several documents', offset: undefined }),
       };
-    const lost = /[&!?]/.test(text) ? lostSigns(events, text) : [];
-    if (lost.length > 0)
-      return {
-        value: undefined,
-        findings: lost.map(({ offset, message, help }) =>
-          finding('yaml-is-readable', source.position(offset), message, help),
-        ),
-      };
-    return { value: documents[0] ?? null, findings: strayComments(source, text, events) };
+    const signs = /[&!?]/.test(text) ? lostSigns(events, text) : [];
+    const lost = signs.map(({ rule, offset, message, help }) =>
+      finding(rule, source.position(offset), message, help),
+    );
+    if (signs.some(({ rule }) => rule === 'yaml-is-readable')) return { value: undefined, findings: lost };
+    return { value: documents[0] ?? null, findings: [...lost, ...strayComments(source, text, events)] };
   } catch (error) {
     const reason = reasonOf(error);
     if (reason.reason !== 'duplicated mapping key')
