@@ -1,13 +1,22 @@
 /** Everything that a content folder refers to by id, and whether it is there. */
 import type { ValuePath } from '../model/finding.ts';
-import { idPattern, word } from '../model/common.ts';
-import { idFrom } from '../model/id-from.ts';
+import { idPattern } from '../model/common.ts';
 import { mention as mentionSchema } from '../model/record.ts';
 import { keyOf, type Entry, type Findings } from './entries.ts';
 import { listed, quoted } from './finding.ts';
 import { references, type Target } from './reference-table.ts';
-import { nearest, nearestKey } from './suggestions.ts';
+import { nearestKey } from './suggestions.ts';
 import type { EntryKind } from './types.ts';
+import {
+  evidenceIds,
+  hasMentions,
+  isWellFormed,
+  isWord,
+  keysUnder,
+  mendedOf,
+  mentionIds,
+  nearestId,
+} from './written-ids.ts';
 
 /** Every id there is, broken entries and built-in ones included. */
 export interface KnownIds {
@@ -245,68 +254,12 @@ class Desk {
   }
 }
 
-/** Ids that can be referred to; an author's `E1` is told to be no id where it stands. */
-function nearestId(meant: string, ids: Iterable<string>, isId = isWellFormed): string | undefined {
-  return nearest(meant, [...ids].filter(isId));
-}
-
-/** What ids that are none will be once they are mended as it is told. */
-function mendedOf(ids: Iterable<string>, isId = isWellFormed): ReadonlySet<string> {
-  return new Set([...ids].filter((id) => !isId(id)).map(idFrom));
-}
-
-function isWellFormed(id: string): boolean {
-  return idPattern.test(id);
-}
-
-/** Informants are named by words of the author's, such as `shipsClerk`. */
-function isWord(name: string): boolean {
-  return word.safeParse(name).success;
-}
-
 const notStatements = ['id', 'informants', 'inferred', 'copies', 'says', 'alsoRead', 'present'];
 
 /** The keys under which a mention states something about the person it names. */
 export const statementKeys: ReadonlySet<string> = new Set(
   Object.keys(mentionSchema.shape).filter((key) => !notStatements.includes(key)),
 );
-
-function mentionIds(entry: Entry): ReadonlySet<string> {
-  return idsOfList(entry, 'mentions');
-}
-
-function hasMentions(entry: Entry): boolean {
-  const list = fieldOf(entry.raw, 'mentions');
-  return Array.isArray(list) && list.length > 0;
-}
-
-function evidenceIds(entry: Entry): ReadonlySet<string> {
-  return idsOfList(entry, 'evidence');
-}
-
-function idsOfList(entry: Entry, key: string): ReadonlySet<string> {
-  const ids = new Set<string>();
-  const list = fieldOf(entry.raw, key);
-  if (Array.isArray(list))
-    for (const item of list) {
-      const id = fieldOf(item, 'id');
-      if (typeof id === 'string' || typeof id === 'number') ids.add(String(id));
-    }
-  return ids;
-}
-
-function keysUnder(entry: Entry, key: string): ReadonlySet<string> {
-  const mapping = fieldOf(entry.raw, key);
-  return new Set(
-    typeof mapping === 'object' && mapping !== null && !Array.isArray(mapping) ? Object.keys(mapping) : [],
-  );
-}
-
-function fieldOf(value: unknown, key: string): unknown {
-  return typeof value === 'object' && value !== null && Object.hasOwn(value, key)
-    ? (value as Record<string, unknown>)[key]
-    : undefined;
-}
 
 function someOf(ids: ReadonlySet<string>): string {
   const all = [...ids];

@@ -6,15 +6,9 @@ import { parseDocument, visit, type Document, type YAMLError } from 'yaml';
 import type { Finding } from '../model/finding.ts';
 import { finding, quoted } from './finding.ts';
 import type { SourceText } from './source-text.ts';
-import { quoteIt, signAtStart, signInFlow } from './yaml-signs.ts';
+import { bracketAtEdge, endOfLine, fromReason, quoteFrom, type Problem } from './yaml-reasons.ts';
+import { signAtStart, signInFlow } from './yaml-signs.ts';
 import type { YamlReason } from './yaml.ts';
-
-interface Problem {
-  offset: number;
-  message: string;
-  help: string;
-  rule?: 'yaml-is-readable' | 'sentence-is-whole';
-}
 
 const foldedHelp =
   'Put the value in double quotes, or write the key, >- and the text on the next line, indented.';
@@ -27,65 +21,6 @@ export function explainYaml(source: SourceText, text: string, reason: YamlReason
   return problems.map(({ offset, message, help, rule }) =>
     finding(rule ?? 'yaml-is-readable', source.position(offset), message, help),
   );
-}
-
-/** Reasons that say enough by themselves. */
-function fromReason(text: string, { reason, offset = 0 }: YamlReason): Problem | undefined {
-  if (reason === 'several documents') {
-    const second = /\n(---|\.\.\.)(?=\s|$)/.exec(text);
-    const offset = second ? second.index + 1 : 0;
-    if (second?.[1] === '...')
-      return {
-        offset,
-        message: 'Three dots end the YAML here, and more of it stands below them.',
-        help: 'Remove the line of three dots. Front matter ends with a line of three hyphens.',
-      };
-    return {
-      offset,
-      message: 'A second document begins here; a file holds one.',
-      help: 'Remove the line of three hyphens, or move what follows it into a file of its own.',
-    };
-  }
-  if (reason.includes('non-printable')) {
-    const at = text.search(
-      /[\0-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/,
-    );
-    const code = text.charCodeAt(Math.max(at, 0)).toString(16).toUpperCase().padStart(4, '0');
-    return {
-      offset: Math.max(at, 0),
-      message: `An invisible control character (U+${code}) stands here.`,
-      help: 'Delete it; it usually comes along when text is copied from another program.',
-    };
-  }
-  if (reason.startsWith('nesting exceeded'))
-    return {
-      offset,
-      message: 'Values are nested here more deeply than any content needs.',
-      help: 'Close the brackets opened before this one.',
-    };
-  if (reason.startsWith('unknown') && reason.includes('tag'))
-    return {
-      offset,
-      message: 'A value that begins with ! is read as a YAML tag, and this one is unknown.',
-      help: quoteFrom(text, offset),
-    };
-  if (reason.startsWith('unidentified alias')) {
-    const star = text[offset - 1] === '*' ? offset - 1 : offset;
-    return {
-      offset: star,
-      message: 'A value that begins with * is read as an alias, and nothing in this file has that name.',
-      help: quoteFrom(text, star),
-    };
-  }
-  if (reason === 'deficient indentation' && (text[offset] === ']' || text[offset] === '}'))
-    return bracketAtEdge(text, offset);
-  if (reason.includes('complex keys'))
-    return {
-      offset,
-      message: 'A list or a mapping stands here in place of a key.',
-      help: 'Write a plain word as the key, then a colon and the value.',
-    };
-  return undefined;
 }
 
 function fromSecondParser(text: string): Problem[] {
@@ -153,12 +88,6 @@ function explain(error: YAMLError, text: string, document: Document.Parsed): Pro
   }
 }
 
-/** Shows the value that begins at an offset in quotes, where it is all that stands on the rest of the line. */
-function quoteFrom(text: string, at: number): string {
-  const value = text.slice(at, endOfLine(text, at));
-  return quoteIt(/[,\]}]/.test(value) ? undefined : value);
-}
-
 function tab(text: string, at: number): Problem {
   const start = text.lastIndexOf('\n', at - 1) + 1;
   const inIndent = /^[ \t]*/.exec(text.slice(start, start + 400))![0].indexOf('\t');
@@ -205,14 +134,6 @@ function openBracket(text: string, document: Document.Parsed, at: number): Probl
     offset,
     message: `The ${sign} opened here is not closed before the next key.`,
     help: `Put ${sign === '{' ? '}' : ']'} at its end.`,
-  };
-}
-
-function bracketAtEdge(text: string, at: number): Problem {
-  return {
-    offset: at,
-    message: `The closing ${text[at]} is not indented, and stands where only a key may stand.`,
-    help: `Indent the ${text[at]} by two spaces more than the key, or put it at the end of the line before.`,
   };
 }
 
@@ -325,9 +246,4 @@ function unexplained(text: string, { offset = 0 }: YamlReason): Problem {
       'Compare this line with the one above it: its indentation, its quotation marks and its brackets. ' +
       foldedHelp,
   };
-}
-
-function endOfLine(text: string, at: number): number {
-  const end = text.indexOf('\n', at);
-  return end < 0 ? text.length : end;
 }
