@@ -4,15 +4,18 @@ import { idFrom } from '../model/id-from.ts';
 import type { Entry } from './entries.ts';
 import { nearest } from './suggestions.ts';
 
+/** The ids of a record’s mentions. */
 export function mentionIds(entry: Entry): ReadonlySet<string> {
   return idsOfList(entry, 'mentions');
 }
 
+/** Whether a record has any mention, with an id or without. */
 export function hasMentions(entry: Entry): boolean {
   const list = fieldOf(entry.raw, 'mentions');
   return Array.isArray(list) && list.length > 0;
 }
 
+/** The ids of a case’s items of evidence. */
 export function evidenceIds(entry: Entry): ReadonlySet<string> {
   return idsOfList(entry, 'evidence');
 }
@@ -28,6 +31,7 @@ function idsOfList(entry: Entry, key: string): ReadonlySet<string> {
   return ids;
 }
 
+/** The keys of the mapping under a key of an entry: the names of a record’s informants. */
 export function keysUnder(entry: Entry, key: string): ReadonlySet<string> {
   const mapping = fieldOf(entry.raw, key);
   return new Set(
@@ -51,6 +55,7 @@ export function mendedOf(ids: Iterable<string>, isId = isWellFormed): ReadonlySe
   return new Set([...ids].filter((id) => !isId(id)).map(idFrom));
 }
 
+/** Whether it has the form of an id. */
 export function isWellFormed(id: string): boolean {
   return idPattern.test(id);
 }
