@@ -153,6 +153,7 @@ const entryNouns: Record<EntryKind, string> = {
 const innerNouns: Record<string, string> = {
   'record.mentions': 'a mention',
   'record.informants': 'an informant',
+  'record.derivedFrom': 'an entry of derivedFrom',
   'record.media': 'an entry of media',
   'record.mentions.relations': 'a relation',
   'case.evidence': 'an item of evidence',

@@ -15,6 +15,8 @@ export interface FormProblem {
 /** What the judging of one entry knows. */
 export interface Context {
   kind: EntryKind;
+  /** The id of the entry, by its file or its list. */
+  id: string;
   schema: z.ZodType;
   raw: unknown;
   /** Whether the mapping at a path is written inside { }. */

@@ -20,11 +20,14 @@ export function findFrontMatter(source: SourceText): FrontMatter | Finding {
     const end = text.indexOf('\n', line);
     return { yamlEnd: line, bodyStart: end < 0 ? text.length : end + 1 };
   }
+  const dots = /^\.\.\.[ \t]*$/m.exec(text);
   return finding(
     'front-matter-is-closed',
     source.position(0),
     'The front matter that begins here has no end.',
-    'Put a line with three hyphens and nothing else between the keys and the text below them.',
+    dots
+      ? `Write three hyphens in place of the three dots in line ${source.position(dots.index).line}.`
+      : 'Put a line with three hyphens and nothing else between the keys and the text below them.',
   );
 }
 

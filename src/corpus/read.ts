@@ -194,7 +194,7 @@ class Reader implements ReadEntries {
     else this.byKey.set(key, entry);
     if (value === undefined) return;
     if (entry.source.text.includes('__proto__')) this.#report(entry, reservedKeys(schema, entry.raw));
-    const judged = judge(entry.kind, schema, entry.raw, (path) => isFlowAt(entry, path));
+    const judged = judge(entry, schema, (path) => isFlowAt(entry, path));
     if ('value' in judged) {
       if (!first) this.values.set(entry, judged.value);
       return;

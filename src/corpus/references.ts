@@ -5,8 +5,18 @@ import { mention as mentionSchema } from '../model/record.ts';
 import { keyOf, type Entry, type Findings } from './entries.ts';
 import { listed, quoted } from './finding.ts';
 import { references, type Target } from './reference-table.ts';
-import { nearest } from './suggestions.ts';
+import { nearestKey } from './suggestions.ts';
 import type { EntryKind } from './types.ts';
+import {
+  evidenceIds,
+  hasMentions,
+  isWellFormed,
+  isWord,
+  keysUnder,
+  mendedOf,
+  mentionIds,
+  nearestId,
+} from './written-ids.ts';
 
 /** Every id there is, broken entries and built-in ones included. */
 export interface KnownIds {
@@ -75,7 +85,8 @@ const mostSuggestions = 300;
 class Desk {
   readonly #known: KnownIds;
   readonly #findings: Findings;
-  readonly #mentions = new Map<string, ReadonlySet<string>>();
+  readonly #mentions = new Map<string, { ids: ReadonlySet<string>; mended: ReadonlySet<string> }>();
+  readonly #mended = new Map<EntryKind, ReadonlySet<string>>();
   #suggestions = 0;
 
   constructor(known: KnownIds, findings: Findings) {
@@ -127,10 +138,7 @@ class Desk {
 
   #entry(entry: Entry, kind: EntryKind, id: string, path: ValuePath): void {
     if (this.#ids(kind).has(id) || !idPattern.test(id)) return;
-    if (this.#known.uncertain.has(kind)) {
-      this.#findings.broken.add(keyOf(entry));
-      return;
-    }
+    if (this.#known.uncertain.has(kind) || this.#mendedIds(kind).has(id)) return this.#passOver(entry);
     this.#findings.add(
       entry,
       path,
@@ -141,6 +149,20 @@ class Desk {
     );
   }
 
+  /** What is wrong is said where the id is given; what refers to it cannot be computed all the same. */
+  #passOver(entry: Entry): void {
+    this.#findings.broken.add(keyOf(entry));
+  }
+
+  #mentionsOf(id: string, record: Entry): { ids: ReadonlySet<string>; mended: ReadonlySet<string> } {
+    let known = this.#mentions.get(id);
+    if (!known) {
+      const ids = mentionIds(record);
+      this.#mentions.set(id, (known = { ids, mended: mendedOf(ids) }));
+    }
+    return known;
+  }
+
   #mention(entry: Entry, ref: string, path: ValuePath): void {
     const at = ref.indexOf('#');
     const recordId = ref.slice(0, at);
@@ -148,17 +170,19 @@ class Desk {
     if (at < 0 || !idPattern.test(recordId) || !idPattern.test(mentionId)) return;
     const record = this.#ids('record').get(recordId);
     if (!record) return this.#entry(entry, 'record', recordId, path);
-    let ids = this.#mentions.get(recordId);
-    if (!ids) this.#mentions.set(recordId, (ids = mentionIds(record)));
+    const { ids, mended } = this.#mentionsOf(recordId, record);
     if (ids.has(mentionId) || record.raw === undefined) return;
-    const meant = nearest(mentionId, ids);
+    if (mended.has(mentionId)) return this.#passOver(entry);
+    const meant = nearestId(mentionId, ids);
     this.#findings.add(
       entry,
       path,
       'reference-resolves',
       `The record ${quoted(recordId)} has no mention ${quoted(mentionId)}.`,
       ids.size === 0
-        ? 'It has no mentions yet; add one to the record.'
+        ? hasMentions(record)
+          ? 'No mention of it has an id yet; give each of them one.'
+          : 'It has no mentions yet; add one to the record.'
         : meant
           ? `Did you mean ${recordId}#${meant}?`
           : `Its mentions are ${someOf(ids)}.`,
@@ -175,7 +199,9 @@ class Desk {
     whole: string,
   ): void {
     if (ids.has(value)) return;
-    const meant = nearest(value, ids);
+    const isId = noun === 'informant' ? isWord : isWellFormed;
+    if (mendedOf(ids, isId).has(value)) return this.#passOver(entry);
+    const meant = nearestId(value, ids, isId);
     this.#findings.add(
       entry,
       path,
@@ -192,7 +218,7 @@ class Desk {
 
   #statement(entry: Entry, value: string, path: ValuePath, key: boolean): void {
     if (value.startsWith('says.') || statementKeys.has(value)) return;
-    const meant = nearest(value, statementKeys);
+    const meant = nearestKey(value, [...statementKeys]);
     this.#findings.add(
       entry,
       path,
@@ -213,8 +239,14 @@ class Desk {
     );
     if (elsewhere) return `${quoted(id)} is the id of ${nouns[elsewhere]}, not of ${nouns[kind]}.`;
     if (this.#suggestions++ >= mostSuggestions) return otherwise;
-    const meant = nearest(id, this.#ids(kind).keys());
+    const meant = nearestId(id, this.#ids(kind).keys());
     return meant ? `Did you mean ${meant}?` : otherwise;
+  }
+
+  #mendedIds(kind: EntryKind): ReadonlySet<string> {
+    let mended = this.#mended.get(kind);
+    if (!mended) this.#mended.set(kind, (mended = mendedOf(this.#ids(kind).keys())));
+    return mended;
   }
 
   #ids(kind: EntryKind): ReadonlyMap<string, Entry | undefined> {
@@ -228,38 +260,6 @@ const notStatements = ['id', 'informants', 'inferred', 'copies', 'says', 'alsoRe
 export const statementKeys: ReadonlySet<string> = new Set(
   Object.keys(mentionSchema.shape).filter((key) => !notStatements.includes(key)),
 );
-
-function mentionIds(entry: Entry): ReadonlySet<string> {
-  return idsOfList(entry, 'mentions');
-}
-
-function evidenceIds(entry: Entry): ReadonlySet<string> {
-  return idsOfList(entry, 'evidence');
-}
-
-function idsOfList(entry: Entry, key: string): ReadonlySet<string> {
-  const ids = new Set<string>();
-  const list = fieldOf(entry.raw, key);
-  if (Array.isArray(list))
-    for (const item of list) {
-      const id = fieldOf(item, 'id');
-      if (typeof id === 'string' || typeof id === 'number') ids.add(String(id));
-    }
-  return ids;
-}
-
-function keysUnder(entry: Entry, key: string): ReadonlySet<string> {
-  const mapping = fieldOf(entry.raw, key);
-  return new Set(
-    typeof mapping === 'object' && mapping !== null && !Array.isArray(mapping) ? Object.keys(mapping) : [],
-  );
-}
-
-function fieldOf(value: unknown, key: string): unknown {
-  return typeof value === 'object' && value !== null && Object.hasOwn(value, key)
-    ? (value as Record<string, unknown>)[key]
-    : undefined;
-}
 
 function someOf(ids: ReadonlySet<string>): string {
   const all = [...ids];

@@ -6,24 +6,24 @@ import type { ValuePath } from '../model/finding.ts';
 import { exampleFor, nounFor } from './examples.ts';
 import { listed, quoted } from './finding.ts';
 import { valueAt, type Context, type FormProblem } from './form-problem.ts';
+import { idHelp } from './id-help.ts';
 import { formsAt, keysAt, takesText } from './schema-shape.ts';
 import { nearestFew } from './suggestions.ts';
-import { unknownKey } from './unknown-keys.ts';
+import { misspelledKeys, unknownKeys } from './unknown-keys.ts';
 import type { EntryKind } from './types.ts';
 
 type Issue = z.core.$ZodIssue;
 
 /** The value as its schema makes it, or everything that is wrong with it. */
 export function judge<T>(
-  kind: EntryKind,
+  { kind, id, raw }: { kind: EntryKind; id: string; raw: unknown },
   schema: z.ZodType<T>,
-  raw: unknown,
   isFlow: (path: ValuePath) => boolean,
 ): { value: T } | { problems: FormProblem[] } {
   // An empty message marks every issue for which the schema has no words of its own.
   const result = schema.safeParse(raw, { error: () => '' });
   if (result.success) return { value: result.data };
-  const context: Context = { kind, schema, raw, isFlow };
+  const context: Context = { kind, id, schema, raw, isFlow };
   return { problems: result.error.issues.flatMap((issue) => translate(issue, [], context)) };
 }
 
@@ -58,7 +58,7 @@ function translate(issue: Issue, above: ValuePath, context: Context): FormProble
   if (value === undefined && issue.code !== 'custom') return [missing(path, context)];
   switch (issue.code) {
     case 'unrecognized_keys':
-      return issue.keys.map((key) => unknownKey(path, key, context));
+      return unknownKeys(path, issue.keys, context);
     case 'invalid_union':
       return union(issue, path, value, context);
     case 'invalid_key':
@@ -90,6 +90,10 @@ function union(
   context: Context,
 ): FormProblem[] {
   const fitting = issue.errors.filter((branch) => !branch.some(isUnfit));
+  if (fitting.length > 1 && issue.message !== '') {
+    const misspelled = misspelledKeys(path, context);
+    if (misspelled.length > 0) return misspelled;
+  }
   if (fitting.length === 0 || (fitting.length > 1 && issue.message !== '')) {
     return [
       issue.message === ''
@@ -219,7 +223,7 @@ function otherwise(issue: Issue, path: ValuePath, value: unknown, context: Conte
         path,
         key: false,
         message: issue.message,
-        help: rules['id-is-well-formed'].mend,
+        help: idHelp(context.kind, path),
       };
     if (issue.code === 'custom' && issue.params?.['rule'] === 'date-is-edtf')
       return {
@@ -250,10 +254,19 @@ function otherwise(issue: Issue, path: ValuePath, value: unknown, context: Conte
       help: helpFor(path, context),
     };
   }
+  const [, whole, decimals] = /^(-?\d+),(\d+)$/.exec(String(value)) ?? [];
+  if (whole !== undefined && !takesText(context.schema, path))
+    return {
+      ...base,
+      message: `${quoted(value)} is no number: its decimals stand behind a comma.`,
+      help: `Write a decimal point: ${nameOf(path)}: ${whole}.${decimals}`,
+    };
   return {
     ...base,
     message: `${quoted(value)} does not have the form that ${nameOf(path)} asks for.`,
-    help: helpFor(path, context),
+    help: /[°º]/.test(String(value))
+      ? `Write the degrees with decimals, south and west with a minus before them: ${exampleFor(context.kind, path) ?? ''}`
+      : helpFor(path, context),
   };
 }
 

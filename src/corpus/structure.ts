@@ -8,13 +8,14 @@ import type { Entry, EntryOf, Findings } from './entries.ts';
 import { listed, quoted } from './finding.ts';
 import { checkPlaces } from './place-structure.ts';
 import { statementKeys } from './references.ts';
-import { nearest } from './suggestions.ts';
+import { nearestKey } from './suggestions.ts';
+import { checkEffects } from './without-effect.ts';
 
 /** Judges records, people, cases and places by what they say of one another. */
 export function checkStructure(facts: Facts, entryOf: EntryOf, findings: Findings): void {
   for (const [id, record] of facts.records) checkRecord(record, entryOf('record', id)!, facts, findings);
   for (const [id, item] of facts.cases) checkCase(item, entryOf('case', id)!, facts, findings);
-  checkOwners(facts, entryOf, findings);
+  checkEffects(facts, entryOf, checkOwners(facts, entryOf, findings), findings);
   checkCircles(facts, entryOf, findings);
 }
 
@@ -100,7 +101,9 @@ function checkEvidence(
       [...path, 'kind'],
       'negative-evidence-speaks-against-a-place',
       `The evidence ${quoted(evidence.id)} is negative, and does not say which place it speaks against.`,
-      'Add against: and the id of the place whose records were searched in vain.',
+      sourcesOf(evidence).searches.length > 0
+        ? 'Add against: and the id of the place whose records were searched in vain.'
+        : 'Add against: and the id of the place of which the record is silent.',
     );
   if (!negative && evidence.against !== undefined)
     findings.add(
@@ -140,7 +143,7 @@ function checkStatement(
   const known = mentions as Mention[];
   if (known.some((mention) => statementOf(mention, states) !== undefined)) return;
   const said = [...new Set(known.flatMap(statementsOf))];
-  const meant = nearest(states, said);
+  const meant = nearestKey(states, said);
   findings.add(
     entry,
     [...path, 'states'],
@@ -161,7 +164,8 @@ function statementsOf(mention: Mention): string[] {
   return [...own, ...Object.keys(mention.says).map((name) => `says.${name}`)];
 }
 
-function checkOwners(facts: Facts, entryOf: EntryOf, findings: Findings): void {
+/** Whose each mention is: of two people, the first. */
+function checkOwners(facts: Facts, entryOf: EntryOf, findings: Findings): ReadonlyMap<string, string> {
   const owners = new Map<string, string>();
   for (const [id, person] of facts.people) {
     person.mentions.forEach((ref, index) => {
@@ -181,6 +185,7 @@ function checkOwners(facts: Facts, entryOf: EntryOf, findings: Findings): void {
         );
     });
   }
+  return owners;
 }
 
 function checkCircles(facts: Facts, entryOf: EntryOf, findings: Findings): void {

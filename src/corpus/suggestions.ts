@@ -9,6 +9,22 @@ export function nearest(word: string, known: Iterable<string>): string | undefin
   return nearestFew(word, known, 1)[0];
 }
 
+/**
+ * The key that an author most likely meant. Keys are few, so more is allowed than for ids: one slip in two letters
+ * (`sx`), and a beginning that only one key has (`tied` for `tiedBy`).
+ */
+export function nearestKey(word: string, known: readonly string[]): string | undefined {
+  const near = nearest(word, known);
+  if (near !== undefined) return near;
+  const short = plain(word);
+  if (short.length < 2 || short.length > 100) return undefined;
+  const begun = known.filter((key) => plain(key).startsWith(short));
+  if (begun.length === 1) return begun[0];
+  if (short.length > 2) return undefined;
+  const slipped = known.filter((key) => key.length <= 3 && distance(short, plain(key)) === 1);
+  return slipped.length === 1 ? slipped[0] : undefined;
+}
+
 /** The nearest few words, best first; ties in the order of code units. */
 export function nearestFew(word: string, known: Iterable<string>, most: number): string[] {
   const plainWord = plain(word);

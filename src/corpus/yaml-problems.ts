@@ -6,14 +6,9 @@ import { parseDocument, visit, type Document, type YAMLError } from 'yaml';
 import type { Finding } from '../model/finding.ts';
 import { finding, quoted } from './finding.ts';
 import type { SourceText } from './source-text.ts';
+import { bracketAtEdge, endOfLine, fromReason, quoteFrom, type Problem } from './yaml-reasons.ts';
+import { signAtStart, signInFlow } from './yaml-signs.ts';
 import type { YamlReason } from './yaml.ts';
-
-interface Problem {
-  offset: number;
-  message: string;
-  help: string;
-  rule?: 'yaml-is-readable' | 'sentence-is-whole';
-}
 
 const foldedHelp =
   'Put the value in double quotes, or write the key, >- and the text on the next line, indented.';
@@ -26,56 +21,6 @@ export function explainYaml(source: SourceText, text: string, reason: YamlReason
   return problems.map(({ offset, message, help, rule }) =>
     finding(rule ?? 'yaml-is-readable', source.position(offset), message, help),
   );
-}
-
-/** Reasons that say enough by themselves. */
-function fromReason(text: string, { reason, offset = 0 }: YamlReason): Problem | undefined {
-  if (reason === 'several documents') {
-    const second = /\n(?:---|\.\.\.)(?=\s|$)/.exec(text);
-    return {
-      offset: second ? second.index + 1 : 0,
-      message: 'A second document begins here; a file holds one.',
-      help: 'Remove the line of three hyphens, or move what follows it into a file of its own.',
-    };
-  }
-  if (reason.includes('non-printable')) {
-    const at = text.search(
-      /[\0-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/,
-    );
-    const code = text.charCodeAt(Math.max(at, 0)).toString(16).toUpperCase().padStart(4, '0');
-    return {
-      offset: Math.max(at, 0),
-      message: `An invisible control character (U+${code}) stands here.`,
-      help: 'Delete it; it usually comes along when text is copied from another program.',
-    };
-  }
-  if (reason.startsWith('nesting exceeded'))
-    return {
-      offset,
-      message: 'Values are nested here more deeply than any content needs.',
-      help: 'Close the brackets opened before this one.',
-    };
-  if (reason.startsWith('unknown') && reason.includes('tag'))
-    return {
-      offset,
-      message: 'A value that begins with ! is read as a YAML tag, and this one is unknown.',
-      help: 'Put the value in double quotes.',
-    };
-  if (reason.startsWith('unidentified alias'))
-    return {
-      offset: text[offset - 1] === '*' ? offset - 1 : offset,
-      message: 'A value that begins with * is read as an alias, and nothing in this file has that name.',
-      help: 'Put the value in double quotes.',
-    };
-  if (reason === 'deficient indentation' && (text[offset] === ']' || text[offset] === '}'))
-    return bracketAtEdge(text, offset);
-  if (reason.includes('complex keys'))
-    return {
-      offset,
-      message: 'A list or a mapping stands here in place of a key.',
-      help: 'Write a plain word as the key, then a colon and the value.',
-    };
-  return undefined;
 }
 
 function fromSecondParser(text: string): Problem[] {
@@ -107,16 +52,17 @@ function fromSecondParser(text: string): Problem[] {
 
 function explain(error: YAMLError, text: string, document: Document.Parsed): Problem {
   const at = error.pos[0];
+  if (error.code === 'TAB_AS_INDENT') return tab(text, at);
+  if (error.code === 'DUPLICATE_KEY')
+    return { offset: at, message: 'This key stands twice in one place.', help: 'Keep one of the two.' };
+  const sign = signAtStart(text, at);
+  if (sign) return sign;
   switch (error.code) {
-    case 'TAB_AS_INDENT':
-      return tab(text, at);
-    case 'DUPLICATE_KEY':
-      return { offset: at, message: 'This key stands twice in one place.', help: 'Keep one of the two.' };
     case 'BAD_SCALAR_START':
       return {
         offset: at,
         message: `A value cannot begin with ${text[at]} in YAML.`,
-        help: 'Put the value in double quotes.',
+        help: quoteFrom(text, at),
       };
     case 'BAD_DQ_ESCAPE':
       return {
@@ -191,14 +137,6 @@ function openBracket(text: string, document: Document.Parsed, at: number): Probl
   };
 }
 
-function bracketAtEdge(text: string, at: number): Problem {
-  return {
-    offset: at,
-    message: `The closing ${text[at]} is not indented, and stands where only a key may stand.`,
-    help: `Indent the ${text[at]} by two spaces more than the key, or put it at the end of the line before.`,
-  };
-}
-
 /** A colon and a space in a sentence read as a new key; a deeper line under a finished value does too. */
 function colonOrIndent(text: string, at: number, document: Document.Parsed): Problem {
   const lineEnd = endOfLine(text, at);
@@ -230,6 +168,8 @@ function firstDeeperLine(text: string, at: number, document: Document.Parsed): n
 }
 
 function indentation(text: string, at: number): Problem {
+  const sign = signInFlow(text, at);
+  if (sign) return sign;
   const start = text.lastIndexOf('\n', at - 1) + 1;
   const indent = /^ */.exec(text.slice(start, start + 400))![0].length;
   return {
@@ -279,6 +219,12 @@ function unexpected(text: string, at: number): Problem {
       message: `Text goes on after the closing quotation mark: ${quoted(text.slice(at, endOfLine(text, at)), 40)}.`,
       help: 'Put the whole value in quotes. An apostrophe inside single quotes ends them; use double quotes around it.',
     };
+  if (/[\]}]$/.test(before) && /^[^\]},]/.test(text.slice(at)))
+    return {
+      offset: at,
+      message: `Text goes on after the closing ${before.at(-1)}: ${quoted(text.slice(at, endOfLine(text, at)), 40)}.`,
+      help: `A value that begins with ${before.at(-1) === ']' ? '[ is read as a list' : '{ is read as keys with values'}; if it is text, put the whole value in double quotes.`,
+    };
   if (text[at] === ']' || text[at] === '}')
     return {
       offset: at,
@@ -300,9 +246,4 @@ function unexplained(text: string, { offset = 0 }: YamlReason): Problem {
       'Compare this line with the one above it: its indentation, its quotation marks and its brackets. ' +
       foldedHelp,
   };
-}
-
-function endOfLine(text: string, at: number): number {
-  const end = text.indexOf('\n', at);
-  return end < 0 ? text.length : end;
 }

@@ -19,6 +19,7 @@ import type { Finding } from '../model/finding.ts';
 import { finding, quoted } from './finding.ts';
 import type { SourceText } from './source-text.ts';
 import { explainYaml } from './yaml-problems.ts';
+import { lostSigns } from './yaml-signs.ts';
 import { expandedSize, repeatedKeys, treeOf, type YamlNode } from './yaml-tree.ts';
 
 /** What a document is read as: its value (`null` when it is empty), or why it has none. */
@@ -68,7 +69,12 @@ export function readYaml(source: SourceText, end = source.text.length): YamlResu
         value: undefined,
         findings: explainYaml(source, text, { reason: 'several documents', offset: undefined }),
       };
-    return { value: documents[0] ?? null, findings: strayComments(source, text, events) };
+    const signs = /[&!?]/.test(text) ? lostSigns(events, text) : [];
+    const lost = signs.map(({ rule, offset, message, help }) =>
+      finding(rule, source.position(offset), message, help),
+    );
+    if (signs.some(({ rule }) => rule === 'yaml-is-readable')) return { value: undefined, findings: lost };
+    return { value: documents[0] ?? null, findings: [...lost, ...strayComments(source, text, events)] };
   } catch (error) {
     const reason = reasonOf(error);
     if (reason.reason !== 'duplicated mapping key')

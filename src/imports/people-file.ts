@@ -287,7 +287,7 @@ function apart(
   });
   if (twice > 0)
     notes.push(
-      `In the column “${heading}” of ${name} ${twice} ids stand again, such as ${example}; the later rows carry their line.`,
+      `In the column “${heading}” of ${name} ${twice === 1 ? 'one id stands' : `${twice} ids stand`} again, such as ${example}; the later rows carry their line.`,
     );
 }
 

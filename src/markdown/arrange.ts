@@ -18,6 +18,7 @@ import { didYouMean } from './nearest.ts';
 import { inlineHtml, pairTags } from './raw-html.ts';
 import { imageProblems, linkProblems } from './links.ts';
 import { marksAfterPunctuation, unclosedCitations } from './marks.ts';
+import { citedWithoutSign, nearReferences } from './near-references.ts';
 import {
   endOf,
   isPhrasing,
@@ -183,16 +184,20 @@ class Arrangement {
                 'Write the name of a file in records/, without its ending; brackets that are no citation begin with \\[.',
               ),
             });
+        this.#problems.push(...citedWithoutSign(node, this.#body, this.#ctx));
         return this.#mark(node);
       case 'evidenceReference':
         return this.#ctx.kind === 'case' ? this.#evidence(node) : this.#evidenceElsewhere(node);
       case 'footnoteReference':
         return this.#mark(node);
       case 'text':
-        if (node.value.includes('[@'))
+        if (node.value.includes('[@') || node.value.includes('[#')) {
+          const source = this.#body.slice(startOf(node), endOf(node));
           this.#problems.push(
-            ...unclosedCitations(this.#body.slice(startOf(node), endOf(node)), startOf(node)),
+            ...unclosedCitations(source, startOf(node)),
+            ...nearReferences(source, startOf(node), this.#ctx),
           );
+        }
         return [node];
       case 'link':
         return this.#link(node);

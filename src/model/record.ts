@@ -22,7 +22,10 @@ export const informant = z
       .meta({ description: 'Who spoke, in words, when it is nobody in the people files.' }),
     oneOf: z
       .array(id)
-      .min(2, { error: 'oneOf names two or more people; one alone is written person.' })
+      .min(2, { error: 'oneOf names two or more people; one alone is written person.', abort: true })
+      .refine((people) => new Set(people).size > 1, {
+        error: 'oneOf names two or more people, and here only one is named.',
+      })
       .optional(),
     knowledge: z.enum(['primary', 'secondary', 'undetermined']).optional(),
     toldBy: optionalList(id).meta({ description: 'Those from whom the informant had it.' }),

@@ -1,10 +1,11 @@
 /** What the author must hear of a case: the rule broken, or something in the case that can't stand as it is. */
-import type { Case } from '../model/case.ts';
+import { sourcesOf, type Case, type Evidence } from '../model/case.ts';
 import { mentionAt, statementOf, type Facts } from '../model/facts.ts';
 import type { Pairing } from './case.ts';
 import { containmentOf } from './containment.ts';
 import { statesWhatIsAsked, type Item } from './items.ts';
 import { directOfOthers } from './kinship/direct-evidence.ts';
+import { needlessAnswers } from './needless-answers.ts';
 import { strongComponents } from './strong-components.ts';
 import { alternative } from './ties.ts';
 import type { CaseProblem, CaseResult } from './types.ts';
@@ -27,6 +28,7 @@ export function problemsOf(
     ...unstated(facts, c, items),
     ...tieCircles(c),
     ...argumentsGiven(c, pairing, items),
+    ...needlessAnswers(facts, c, result, items),
     ...rejections(facts, c, result),
     ...unweighed(facts, c, items),
     ...directOfOthers(facts, c, items),
@@ -84,10 +86,24 @@ function unanswered(facts: Facts, c: Case, result: Computed): CaseProblem[] {
           ? `${item.id} speaks against ${name(facts, item.against!)}, where the conclusion lies, and nothing answers it.`
           : `${item.id} reads ${name(facts, item.place!)}, which does not agree with ${name(facts, c.conclusion!.place)}, and nothing answers it.`,
         help: negative
-          ? `Say under conflicts why nothing found in that search does not overturn the conclusion (evidence: ${item.id}, resolution: …).`
+          ? `Say under conflicts why ${whatIsMissing(item)} does not overturn the conclusion (evidence: ${item.id}, resolution: …).`
           : `Say under conflicts why it is mistaken (evidence: ${item.id}, resolution: …), or under rejected why ${name(facts, item.place!)} is not the place.`,
       };
     });
+}
+
+/** What negative evidence is from: searches that found nothing, or records that leave something out. */
+function whatIsMissing(item: Evidence): string {
+  const { mentions, searches } = sourcesOf(item);
+  const parts = [
+    ...(mentions.length > 0 ? [`what is not in ${mentions.join(' and ')}`] : []),
+    ...(searches.length > 0
+      ? [
+          `nothing found in ${searches.length === 1 ? 'the search' : 'the searches'} ${searches.join(' and ')}`,
+        ]
+      : []),
+  ];
+  return parts.length > 1 ? `${parts.join(', and ')},` : parts.join('');
 }
 
 function unsearched(c: Case, result: Computed): CaseProblem[] {

@@ -46,6 +46,11 @@ describe('the report', () => {
     expect(code).toBe(0);
     await expect(out).toMatchFileSnapshot('compare.golden.txt');
   });
+  test('of one pair speaks of one', () => {
+    put('one.csv', 'id,name,age,year\no1,Ellen Veale,19,1864\n');
+    put('other.csv', 'id,name,age,year\nx1,Ellen Veale,36,1880\n');
+    expect(compare('one.csv', 'other.csv').out).toMatch(/^The one pair was looked at\.$/m);
+  });
   test('as JSON, one document and nothing else', () => {
     const { code, out, err } = compare('passengers.csv', 'census-1880.csv', '--format', 'json');
     expect(code).toBe(0);

@@ -212,6 +212,15 @@ describe('problems stand at their place', () => {
     ['in a link', '[A [@‸nope]](https://a.example)', ['citation-resolves']],
     ['an unknown item', 'So [#e1; #‸e3].', ['evidence-reference-resolves']],
     ['a bracket that never closes', 'Born ‸[@census-1880, line 3.', ['citation-resolves (warning)']],
+    ['a second record without its sign', 'Born [@census-1880; ‸nope].', ['citation-resolves (hint)']],
+    [
+      'a record after a locator, without its sign',
+      '> Born [@census-1880, p. 3; 5;\n> ‸declaration-1871, line 2; see @nor-vik-1838].',
+      ['citation-resolves (hint)'],
+    ],
+    ['a space after the sign', 'Born ‸[@ census-1880, p. 3].', ['citation-resolves (hint)']],
+    ['a space in an evidence reference', 'So ‸[# e1].', ['evidence-reference-resolves (hint)']],
+    ['words in an evidence reference', 'So ‸[#e1 of\n3].', ['evidence-reference-resolves (hint)']],
     ['a link that runs code', '‸[x](javascript:alert(1))', ['html-is-safe']],
     ['a link to a record that is not there', '‸[x](../records/nope.md)', ['reference-resolves']],
     ['a picture on another host', '‸![x](https://a.example/x.jpg)', ['html-is-safe']],
@@ -234,6 +243,16 @@ describe('problems stand at their place', () => {
       /^Write the name of a file/,
     );
   });
+
+  test.each([
+    [
+      'a locator after a semicolon',
+      '[@census-1880, p. 3; verso] [@census-1880; 12] [see @census-1880; also @nor-vik-1838]',
+      'case',
+    ],
+    ['what a record says', '[@ 2s each] [@ sixpence] [# 12] [# e1]', 'record'],
+    ['text in a case', '\\[@ census-1880] [# 12] [#12 of 3] [@] [@ 2s]', 'case'],
+  ] as const)('but not %s', (_, body, kind) => expect(checkBody(body, context({ kind }))).toEqual([]));
 
   test('an evidence reference outside a case', () => {
     expect(checkBody('[#e1]', context({ kind: 'person' })).map(brief)).toEqual([

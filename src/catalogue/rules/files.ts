@@ -107,6 +107,13 @@ export const fileRules = {
       right: 'title: "Declaration of intention #412"',
     },
   },
+  'sign-is-meant': {
+    title: 'No part of a value is lost to a sign of YAML.',
+    severity: 'warning',
+    why: 'Before a value & and ! mean something in YAML, so that the beginning of “&c. farmer” goes missing without a word.',
+    mend: 'Put the whole value in double quotes.',
+    example: { wrong: 'occupation: &c. farmer', right: 'occupation: "&c. farmer"' },
+  },
   'yaml-is-of-bounded-size': {
     title: 'Aliases in YAML do not multiply a file without bound.',
     severity: 'error',

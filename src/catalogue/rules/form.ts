@@ -59,4 +59,18 @@ export const formRules = {
     why: 'When two things share an id, no reference can say which one it means.',
     mend: 'Give one of them another id, and change the references to it.',
   },
+  'item-is-named-once': {
+    title: 'A list of ids names each of them once.',
+    severity: 'warning',
+    why: 'To name one item twice adds nothing, so most likely another one was meant.',
+    mend: 'Name what was meant, or take the second out.',
+    example: { wrong: 'between: [e1, e1]', right: 'between: [e1, e4]' },
+  },
+  'point-has-both-degrees': {
+    title: 'A point on the ground has a latitude and a longitude.',
+    severity: 'warning',
+    why: 'One of the two alone is a line around the earth, and the place is drawn on no map.',
+    mend: 'Give both lat and lon, in degrees with decimals, or neither.',
+    example: { wrong: 'lat: 52.14', right: 'lat: 52.14\nlon: -7.34' },
+  },
 } as const satisfies RuleGroup;

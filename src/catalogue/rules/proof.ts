@@ -20,6 +20,12 @@ export const proofRules = {
     why: 'A conclusion that passes over what speaks against it has not been reasoned.',
     mend: 'Answer the item under conflicts, or say under rejected why the place it names is not the one.',
   },
+  'answer-is-to-a-conflict': {
+    title: 'What is answered under conflicts does conflict.',
+    severity: 'hint',
+    why: 'A reviewer looks for the contradiction that an answer speaks of. Where there is none, another item is meant, or the item is not read as it should be.',
+    mend: 'Name the item that conflicts, correct what the item states or its place, or leave the answer as an explanation.',
+  },
   'no-search-logged': {
     title: 'A conclusion claimed as established rests on logged searches.',
     severity: 'error',

@@ -15,6 +15,16 @@ export const referenceRules = {
     mend: 'Use a key of the mention, such as birthplace, or says.signature for a statement of your own.',
     example: { wrong: 'informants: { birth: self }', right: 'informants: { birthplace: self }' },
   },
+  'informant-supplies-what-is-stated': {
+    title: 'An informant is named for what the mention states.',
+    severity: 'hint',
+    why: 'An informant of a statement that the mention does not make informs of nothing; the statement was forgotten, or another is meant.',
+    mend: 'Add the statement if the record makes it, or take the informant of it out.',
+    example: {
+      wrong: 'birthplace: Bonmahon\ninformants: { residence: self }',
+      right: 'birthplace: Bonmahon\ninformants: { birthplace: self }',
+    },
+  },
   'evidence-states-what-is-said': {
     title: 'Evidence states only what its mention says.',
     severity: 'error',
@@ -26,7 +36,7 @@ export const referenceRules = {
     title: 'Negative evidence says which place it speaks against.',
     severity: 'error',
     why: 'Finding nothing is evidence only where something should have been found.',
-    mend: 'Add against: and the place whose records were searched in vain.',
+    mend: 'Add against: and the place whose records were searched in vain, or of which a record that should speak is silent.',
     example: {
       wrong: '{ from: search:s4, kind: negative }',
       right: '{ from: search:s4, kind: negative, against: kilmacow }',
@@ -37,6 +47,16 @@ export const referenceRules = {
     severity: 'warning',
     why: 'The key is not read in direct or indirect evidence; a place that evidence points to stands under place.',
     mend: 'Write kind: negative, or leave against out.',
+  },
+  'negative-evidence-points-to-no-place': {
+    title: 'Negative evidence points to no place.',
+    severity: 'hint',
+    why: 'That something is missing speaks against a place and never for one, so the key is not read.',
+    mend: 'Write the place it speaks against under against, and leave place out.',
+    example: {
+      wrong: '{ from: search:s4, kind: negative, place: kilmacow }',
+      right: '{ from: search:s4, kind: negative, against: kilmacow }',
+    },
   },
   'search-is-negative-evidence': {
     title: 'A search by itself is negative evidence only.',
@@ -49,6 +69,12 @@ export const referenceRules = {
     severity: 'error',
     why: 'What is copied passes on the informants of its exemplar; both statements must tell the same story.',
     mend: 'Add the record to derivedFrom, or correct copies.',
+  },
+  'copy-is-of-the-same-person': {
+    title: 'A mention and the one it copies belong to one person.',
+    severity: 'hint',
+    why: 'An entry of an index names whom its exemplar names. Given to two people, one of the two is somebody else’s, or another entry was copied.',
+    mend: 'Give both mentions to one person, or correct copies.',
   },
   'derivative-names-its-exemplar': {
     title: 'A derivative record says what it derives from.',

@@ -85,7 +85,7 @@ async function exportCase(id: string, options: Options): Promise<ExitCode> {
     copyFileSync(zip, `${out}.part`);
     renameSync(`${out}.part`, out);
     process.stdout.write(
-      `${shown(out)}: the case ${id} with ${folder.files.length} files. Opened and checked, it ${there.digest === folder.digest ? 'has the digest it has here' : 'has another digest than here'}, and the same standing: ${folder.standing}.\n${
+      `${shown(out)}: the case ${id} with ${folder.files.length} ${folder.files.length === 1 ? 'file' : 'files'}. Opened and checked, it ${there.digest === folder.digest ? 'has the digest it has here' : 'has another digest than here'}, and the same standing: ${folder.standing}.\n${
         folder.withheld > 0
           ? `${folder.withheld === 1 ? 'One living person was' : `${folder.withheld} living people were`} withheld.${there.digest === folder.digest ? '' : ` A review signed over there is of that version: ${there.digest}.`}\n`
           : ''

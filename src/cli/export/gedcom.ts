@@ -63,9 +63,13 @@ function run({ content, out, dryRun, format, today }: Options): ExitCode {
   process.stdout.write(
     format === 'json'
       ? `${JSON.stringify({ version: 1, kind: 'gedcom', gedcom: '7.0', dryRun, out, ...counts }, null, 2)}\n`
-      : `${dryRun ? 'Would write' : 'Wrote'} ${counts.people} people, ${counts.sources} sources and ${counts.cases} cases as GEDCOM 7.0: ${out}\n${counts.withheld > 0 ? `${counts.withheld} ${counts.withheld === 1 ? 'person was' : 'people were'} left out, as living or presumed to be.\n` : ''}`,
+      : `${dryRun ? 'Would write' : 'Wrote'} ${counted(counts.people, 'person', 'people')}, ${counted(counts.sources, 'source')} and ${counted(counts.cases, 'case')} as GEDCOM 7.0: ${out}\n${counts.withheld > 0 ? `${counts.withheld} ${counts.withheld === 1 ? 'person was' : 'people were'} left out, as living or presumed to be.\n` : ''}`,
   );
   return 0;
+}
+
+function counted(n: number, one: string, many = `${one}s`): string {
+  return `${n} ${n === 1 ? one : many}`;
 }
 
 /** Only a file that ends in .ged is written over. */

@@ -103,7 +103,7 @@ function importGazetteer(path: string, options: Options): ExitCode {
     options.content,
     list,
     merged.added,
-    `# ${merged.added.length.toLocaleString('en')} places from ${name}.\n`,
+    `# ${merged.added.length.toLocaleString('en')} ${merged.added.length === 1 ? 'place' : 'places'} from ${name}.\n`,
   );
   const plan = planChanges(options.content, lists, readMemory(options.content, 'gazetteers'));
   const variants = options.addVariants

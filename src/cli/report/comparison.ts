@@ -90,8 +90,10 @@ export function summaryOf(comparison: Comparison): string[] {
       problems.map(({ line, message, help }) => `${name}:${line}: ${message} ${help}`),
     ),
     result.passes.length === 0
-      ? `All ${count(result.looked, 'pair')} were looked at.`
-      : `${count(result.looked, 'pair')} of ${number(result.possible)} were looked at: those alike in ${result.passes.map((pass) => `(${pass})`).join(' or ')}. A pair alike in none of these is missed.`,
+      ? result.looked === 1
+        ? 'The one pair was looked at.'
+        : `All ${count(result.looked, 'pair')} were looked at.`
+      : `${count(result.looked, 'pair')} of ${number(result.possible)} ${result.looked === 1 ? 'was' : 'were'} looked at: those alike in ${result.passes.map((pass) => `(${pass})`).join(' or ')}. A pair alike in none of these is missed.`,
     ...(result.givenUp > 0
       ? [
           `${count(result.givenUp, 'time')} a row stood under a key that too many rows share, and was not looked up by it: pairs that nothing rarer joins may be missed.`,

@@ -19,7 +19,11 @@ export function planReport(c: Case, view: PlanView, limit: number, paint: Paint)
     );
   open.forEach((search, i) => lines.push(...entry(search, i + 1, paint), ''));
   const left = view.open.length - open.length;
-  if (left > 0) lines.push(`${left} more are open; --all lists them.`, '');
+  if (left > 0)
+    lines.push(
+      left === 1 ? 'One more is open; --all lists it.' : `${left} more are open; --all lists them.`,
+      '',
+    );
   lines.push(...missing(view, Number.isFinite(limit) ? 12 : Infinity, paint));
   lines.push(...lost(view, paint));
   lines.push(...coverage(view.people.slice(0, Number.isFinite(limit) ? 1 : undefined), paint));

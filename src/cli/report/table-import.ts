@@ -142,7 +142,12 @@ export function tableText(done: TableImport, show: number, paint: Paint): string
       say();
       say(paint.bold(record.file));
       for (const line of cut) lines.push(`  ${line}`.trimEnd());
-      if (cut.length < text.length) lines.push(paint.dim(`  … and ${text.length - cut.length} lines more.`));
+      if (cut.length < text.length)
+        lines.push(
+          paint.dim(
+            `  … and ${text.length - cut.length} ${text.length - cut.length === 1 ? 'line' : 'lines'} more.`,
+          ),
+        );
     }
   }
   const problems = problemsOf(done);

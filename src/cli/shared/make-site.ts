@@ -123,7 +123,7 @@ await exitWith(async () => {
   }
   const count = manifest.files.filter((file) => file.path.endsWith('.html')).length;
   process.stdout.write(
-    `${tally(findings)}. ${count} pages were made. Living is reckoned on ${examination.today}.\n`,
+    `${tally(findings)}. ${count === 1 ? 'One page was' : `${count} pages were`} made. Living is reckoned on ${examination.today}.\n`,
   );
   return 0;
 });

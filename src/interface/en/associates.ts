@@ -95,7 +95,7 @@ export const associates = {
     howOftenShort: 'How often',
     fromShort: 'From',
     records: (n: number): string => `${n} ${n === 1 ? 'record' : 'records'}`,
-    independent: (n: number): string => `${n} independent records`,
+    independent: (n: number): string => `${n} independent ${n === 1 ? 'record' : 'records'}`,
     written: 'written',
     byNameOfPerson: (n: number): string => `${n} ${n === 1 ? 'mention' : 'mentions'} put here by name alone`,
     byName: 'put together by name alone: not yet shown to be one person',
@@ -187,7 +187,8 @@ export const associates = {
   about: (n: number): string => `about ${n >= 10 ? figures(Math.round(n)) : String(n)}`,
   hardlyAny: 'fewer than 0.01',
   /** How many records would hold the name by chance. */
-  expected: (about: string): string => `Expected by chance in ${about} other records.`,
+  expected: (about: string): string =>
+    `Expected by chance in ${about} other ${about === 'about 1' ? 'record' : 'records'}.`,
   rarity: {
     list: 'One long list beside the family names several people so.',
     crowd: (people: number, because: string): string =>

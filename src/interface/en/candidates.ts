@@ -64,7 +64,7 @@ const traits: WordsFor<TraitValues> = {
   children: ({ names, found, of }) =>
     found === of
       ? `beside ${found === 1 ? 'the child' : 'children'} ${names.join(', ')}`
-      : `beside ${found} of ${of} other children known here (${names.join(', ')})`,
+      : `beside ${found} of ${of} other ${of === 1 ? 'child' : 'children'} known here (${names.join(', ')})`,
   work: ({ occupation }) => `the father a ${occupation}`,
   both: ({ first, second }) => `${trait(first)}, ${trait(second)}`,
 };
@@ -125,7 +125,7 @@ export const candidates = {
   notFound: (search: string): string => `search ${search}, nothing found`,
   childOf: (years: string): string => (years === '' ? 'a child' : `a child, ${years}`),
   orderAsHere: (same: number, pairs: number): string =>
-    same === pairs ? 'as here' : `${same} of ${pairs} pairs as here`,
+    same === pairs ? 'as here' : `${same} of ${pairs} ${pairs === 1 ? 'pair' : 'pairs'} as here`,
 
   stillThere: (by: string): string =>
     `The emigrant was here by ${by}; this child is over there later, so is somebody else:`,

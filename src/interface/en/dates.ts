@@ -38,7 +38,8 @@ export const dates = {
     seasons[number] === undefined ? undefined : `${seasons[number]} ${year}`,
   decade: (year: number): string => `the ${year}s`,
   beforeChrist: (year: number): string => `${year} BC`,
-  significant: (year: string, digits: number): string => `${year}, to ${digits} significant digits`,
+  significant: (year: string, digits: number): string =>
+    `${year}, to ${digits === 1 ? 'one significant digit' : `${digits} significant digits`}`,
   monthNumber: (number: string): string => `month ${number}`,
   dayNumber: (number: string): string => `day ${number}`,
   yearUnknown: 'year unknown',

@@ -102,7 +102,9 @@ const reasons: WordsFor<ReasonValues> = {
   'not-among-the-children': () =>
     'not among the children that the candidate’s records name; those are not said to be all',
   'none-of-the-children': ({ children }) =>
-    `none of the children known here is among the ${children} that the candidate’s records name`,
+    children === 1
+      ? 'the one child that the candidate’s records name is none of those known here'
+      : `none of the children known here is among the ${children} that the candidate’s records name`,
   'departure-not-known': () => 'when the emigrant left is not known',
   'no-child-who-could-be': () => 'the candidate’s records name no child who could be the emigrant',
   'nothing-later-entered': () => 'no later record over there, and no search for one, is entered',

@@ -117,7 +117,7 @@ export const journeys = {
   /** The parties of one list. */
   party: {
     summary: (parties: number, entries: number, alone: number): string =>
-      `${count(parties, 'group')} of the ${entries} travellers transcribed here; ${alone === 0 ? 'nobody' : count(alone, 'person', 'people')} stood alone.`,
+      `${count(parties, 'group')} of the ${count(entries, 'traveller')} transcribed here; ${alone === 0 ? 'nobody' : count(alone, 'person', 'people')} stood alone.`,
     alphabetical: 'The list is sorted by name, so that standing side by side says nothing.',
     of: (name: string): string => `Party of ${name}`,
     line: (line: string): string => `line ${line}`,
@@ -125,7 +125,7 @@ export const journeys = {
     share: (what: readonly string[]): string => `They share ${what.join('; ')}.`,
     accident: (accident: string): string => `By accident: ${accident}.`,
     more: (n: number, table: string): Phrase => [
-      `${n} more are in the `,
+      n === 1 ? 'One more is in the ' : `${n} more are in the `,
       { text: 'table of all parties', href: table },
       '.',
     ],
@@ -186,6 +186,6 @@ export const journeys = {
     asLikely: 'a list of strangers of this length would as likely as not show such a group',
     hardly: 'a list of strangers of this length would show such a group less than once in 1,000',
     inThousand: (n: number, chance: string): string =>
-      `a list of strangers of this length would show such a group about ${n} times in 1,000 (${chance})`,
+      `a list of strangers of this length would show such a group about ${n === 1 ? 'once' : `${n} times`} in 1,000 (${chance})`,
   },
 };

@@ -59,7 +59,9 @@ export const plan = {
   next: 'What to search next',
   nothingOpen: 'Nothing is open: no series known for the places and years of these people is left to search.',
   moreOpen: (n: number, caseId: string): string =>
-    `${n} more are open, each worth less than these; npm run plan -- ${caseId} --all lists them.`,
+    n === 1
+      ? `One more is open, worth less than these; npm run plan -- ${caseId} --all lists it.`
+      : `${n} more are open, each worth less than these; npm run plan -- ${caseId} --all lists them.`,
   missing: 'Missing from a census they should be in',
   missingShort: 'Missing from a census',
   missingWhy: 'Records before and after have them in the country, so that they should have been counted.',
@@ -74,7 +76,7 @@ export const plan = {
   clues: 'Clues in names',
   caution:
     'The order follows estimates of common practice, not measurements: an unlikely record has settled many a case. A search that finds nothing is worth logging.',
-  entries: (n: number): string => `${n} entries`,
+  entries: (n: number): string => (n === 1 ? 'one entry' : `${n} entries`),
   notDrawn: (n: number): string =>
     `The records of ${n} more ${n === 1 ? 'person' : 'people'} around the case are not drawn here.`,
   showMoreSearches: (n: number): string => (n === 1 ? 'One more search' : `${n} more searches`),
@@ -137,7 +139,8 @@ export const plan = {
 
   subject: 'the subject',
   /** What an associate was, in how many records. */
-  metAs: (roles: readonly string[], records: number): string => `${roles.join(', ')} in ${records} records`,
+  metAs: (roles: readonly string[], records: number): string =>
+    `${roles.join(', ')} in ${records === 1 ? 'one record' : `${records} records`}`,
 
   /** How near the case has come. */
   stands: {

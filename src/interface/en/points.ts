@@ -33,10 +33,15 @@ const reasons: WordsFor<PointValues> = {
   'no-conflict': () => 'No item conflicts.',
   'no-search': () => 'No search is logged for the subject or their family.',
   'searches-with-nothing': ({ searches, nothing }) =>
-    `${searches} searches are logged, ${nothing} with nothing found.`,
+    searches === 1
+      ? 'One search is logged, and nothing was found.'
+      : `${searches} searches are logged, ${nothing} with nothing found.`,
   'searches-with-reasons': ({ searches }) =>
-    `${searches} searches are logged; where nothing could be looked at, the log says why.`,
-  'searches-all-found': ({ searches }) => `${searches} searches are logged, none with nothing found.`,
+    searches === 1
+      ? 'One search is logged; nothing could be looked at, and the log says why.'
+      : `${searches} searches are logged; where nothing could be looked at, the log says why.`,
+  'searches-all-found': ({ searches }) =>
+    `${searches === 1 ? 'One search is' : `${searches} searches are`} logged, none with nothing found.`,
   'says-what-is-asked': ({ asks, items }) => `Of the subject and on the question (${asks}): ${list(items)}.`,
   'none-says-it': ({ asks }) => `No counting item states the subject’s ${asks} outright.`,
   'pairs-argued': ({ argued, open }) =>

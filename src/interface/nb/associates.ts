@@ -92,7 +92,7 @@ export const associates: typeof English = {
     howOftenShort: 'Hvor ofte',
     fromShort: 'Fra',
     records: (n) => (n === 1 ? 'én kilde' : `${n} kilder`),
-    independent: (n) => `${n} uavhengige kilder`,
+    independent: (n) => (n === 1 ? 'én uavhengig kilde' : `${n} uavhengige kilder`),
     written: 'skrevet',
     byNameOfPerson: (n) =>
       n === 1 ? 'én omtale satt hit bare etter navnet' : `${n} omtaler satt hit bare etter navnet`,
@@ -191,7 +191,8 @@ export const associates: typeof English = {
   },
   about: (n) => `omtrent ${n >= 10 ? figures(Math.round(n)) : decimal(n)}`,
   hardlyAny: 'færre enn 0,01',
-  expected: (about) => `Ventet ved tilfelle i ${about} andre kilder.`,
+  expected: (about) =>
+    `Ventet ved tilfelle i ${about} ${about === 'omtrent 1' ? 'annen kilde' : 'andre kilder'}.`,
   rarity: {
     list: 'En lang liste ved siden av familien nevner flere med dette navnet.',
     crowd: (people, because) =>

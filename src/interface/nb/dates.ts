@@ -35,7 +35,8 @@ export const dates: typeof English = {
   season: (number, year) => (seasons[number] === undefined ? undefined : `${seasons[number]} ${year}`),
   decade: (year) => `${year}-årene`,
   beforeChrist: (year) => `${year} f.Kr.`,
-  significant: (year, digits) => `${year}, med ${digits} gjeldende sifre`,
+  significant: (year, digits) =>
+    `${year}, med ${digits === 1 ? 'ett gjeldende siffer' : `${digits} gjeldende sifre`}`,
   monthNumber: (number) => `måned ${number}`,
   dayNumber: (number) => `dag ${number}`,
   yearUnknown: 'ukjent år',

@@ -116,7 +116,9 @@ const reasons: WordsFor<ReasonValues> = {
   'not-among-the-children': () =>
     'ikke blant barna som kandidatens kilder nevner, og de sies ikke å være alle',
   'none-of-the-children': ({ children }) =>
-    `ingen av barna som er kjent her, er blant de ${children} som kandidatens kilder nevner`,
+    children === 1
+      ? 'det ene barnet som kandidatens kilder nevner, er ingen av dem som er kjent her'
+      : `ingen av barna som er kjent her, er blant de ${children} som kandidatens kilder nevner`,
   'departure-not-known': () => 'det er ikke kjent når utvandreren reiste',
   'no-child-who-could-be': () => 'kandidatens kilder nevner ikke noe barn som kan være utvandreren',
   'nothing-later-entered': () => 'ingen senere kilde derfra er ført inn, og ikke noe søk etter en heller',

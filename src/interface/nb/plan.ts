@@ -61,7 +61,9 @@ export const plan: typeof English = {
   nothingOpen:
     'Ingenting gjenstår: Vi kjenner ingen serie for disse stedene og årene som ikke alt er gjennomsøkt.',
   moreOpen: (n, caseId) =>
-    `${n} søk til gjenstår, alle mindre verdt enn disse; npm run plan -- ${caseId} --all viser dem.`,
+    n === 1
+      ? `Ett søk til gjenstår, mindre verdt enn disse; npm run plan -- ${caseId} --all viser det.`
+      : `${n} søk til gjenstår, alle mindre verdt enn disse; npm run plan -- ${caseId} --all viser dem.`,
   missing: 'Savnet i en folketelling de skulle ha stått i',
   missingShort: 'Savnet i en folketelling',
   missingWhy: 'Kilder fra før og etter viser at de var i landet, så de skulle ha vært talt.',
@@ -135,7 +137,7 @@ export const plan: typeof English = {
     `${event}, ${when}${age === undefined ? '' : age.least === age.most ? `, ${age.least} år gammel` : `, ${age.least} til ${age.most} år gammel`}`,
 
   subject: 'hovedpersonen',
-  metAs: (roles, records) => `${roles.join(', ')} i ${records} kilder`,
+  metAs: (roles, records) => `${roles.join(', ')} i ${records === 1 ? 'én kilde' : `${records} kilder`}`,
 
   stands: {
     nowhere: 'Ingen belegg i saken nevner noe sted ennå, så ethvert sted er en vinning.',

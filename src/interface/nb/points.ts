@@ -50,10 +50,15 @@ const reasons: WordsFor<PointValues> = {
   'no-conflict': () => 'Ingen belegg strider mot stedet.',
   'no-search': () => 'Ingen søk etter personen eller familien er ført i loggen.',
   'searches-with-nothing': ({ searches, nothing }) =>
-    `${searches} søk er ført i loggen, ${nothing} uten funn.`,
+    searches === 1
+      ? 'Ett søk er ført i loggen, uten funn.'
+      : `${searches} søk er ført i loggen, ${nothing} uten funn.`,
   'searches-with-reasons': ({ searches }) =>
-    `${searches} søk er ført i loggen; der ingenting kunne leses, sier loggen hvorfor.`,
-  'searches-all-found': ({ searches }) => `${searches} søk er ført i loggen, ingen uten funn.`,
+    searches === 1
+      ? 'Ett søk er ført i loggen; ingenting kunne leses, og loggen sier hvorfor.'
+      : `${searches} søk er ført i loggen; der ingenting kunne leses, sier loggen hvorfor.`,
+  'searches-all-found': ({ searches }) =>
+    `${searches === 1 ? 'Ett' : searches} søk er ført i loggen, ingen uten funn.`,
   'says-what-is-asked': ({ asks, items }) =>
     `Om personen selv og det det spørres om (${words.statement(asks)}): ${list(items)}.`,
   'none-says-it': ({ asks }) =>
