@@ -15,6 +15,7 @@ import { examine, type Examination } from './examine.ts';
 import { ImageProblem, publishedImage } from './images.ts';
 import { ownKept } from './kept.ts';
 import { smallImageHref, type ImageSize } from './media-paths.ts';
+import { servedOf, type Served } from './live/served.ts';
 import { toldAddress, toldEvent, toldOf } from './live/told.ts';
 import { watchFolder } from './watch.ts';
 
@@ -48,11 +49,12 @@ export function onExamined(listener: Listener): void {
 export default function whence(): AstroIntegration {
   let content = '';
   let cache = '';
+  let served: Served | undefined;
   const look = () => lookAt(content);
   return {
     name: 'whence',
     hooks: {
-      'astro:config:setup': ({ command, config, logger, injectScript }) => {
+      'astro:config:setup': ({ command, config, logger, injectScript, updateConfig }) => {
         const root = fileURLToPath(config.root);
         content = process.env.WHENCE_CONTENT ?? join(root, 'content');
         cache = join(root, 'node_modules', '.whence', 'images');
@@ -62,11 +64,14 @@ export default function whence(): AstroIntegration {
           if ('failure' in outcome) throw outcome.failure;
           if (!outcome.examination.ok) throw new Refusal(outcome.examination);
         } else if (command === 'dev') {
+          served = servedOf(root, content);
+          updateConfig({ vite: { server: { fs: filesOf(served) } } });
           injectScript('page', `import ${JSON.stringify(join(root, 'src/dossier/live/overlay.ts'))};`);
           if (!isDossierProvided()) tell(look(), logger);
         }
       },
       'astro:server:setup': ({ server, logger }) => {
+        if (served) server.middlewares.use(onlyServed(served));
         server.middlewares.use(findings);
         server.middlewares.use(plainPaths);
         server.middlewares.use(images(content, cache));
@@ -158,6 +163,27 @@ function showAgain(server: DevServer): void {
   for (const environment of Object.values(server.environments))
     environment.hot.send('astro:content-changed', {});
   server.environments.client.hot.send({ type: 'full-reload', path: '*' });
+}
+
+/** The same said to Vite itself, which asks it of modules too. */
+function filesOf({ allowed, refused }: Served): { strict: boolean; allow: string[]; deny: string[] } {
+  const plainly = (path: string) =>
+    path.replaceAll('\\', '/').replaceAll(/[$^*+?()[\]{}|!@]/g, String.raw`\$&`);
+  // What lies ready under the project’s own folder in node_modules is loaded from there.
+  const closed = refused.filter((path) => !path.endsWith('.whence'));
+  return {
+    strict: true,
+    allow: [...allowed],
+    deny: ['.env', '.env.*', '*.{crt,pem}', '**/.git/**', ...closed.map((path) => `${plainly(path)}/**`)],
+  };
+}
+
+/** Nothing is there but what pages need: not the author’s files, nor the project’s others. */
+function onlyServed({ mayAnswer }: Served): Middleware {
+  return (request, response, next) => {
+    if (mayAnswer(request.url ?? '/')) return next();
+    response.writeHead(404).end();
+  };
 }
 
 /** What the overlay shows, for a page that has just been opened. */
