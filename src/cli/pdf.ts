@@ -1,12 +1,12 @@
 /** `pdf`: the check, then the proof pages of one or all cases as PDFs. */
 import { closeSync, existsSync, mkdirSync, openSync, readdirSync, readSync, rmSync, statSync } from 'node:fs';
-import { join, relative, resolve, sep } from 'node:path';
+import { join, resolve, sep } from 'node:path';
 import { Option } from 'commander';
 import type { Paper } from '../exports/pdf/print.ts';
 import { CannotWrite } from '../exports/site/problems.ts';
 import { interruptible, privateFolder, startMaking } from './shared/making.ts';
 import { contentOption, todayOption, verb } from './shared/options.ts';
-import { fromCaller, projectRoot } from './shared/paths.ts';
+import { asCalled, fromCaller, projectRoot } from './shared/paths.ts';
 import { exitWith } from './shared/run.ts';
 
 const program = verb(
@@ -113,6 +113,6 @@ function casesOf(site: string): string[] {
 }
 
 function shortest(file: string): string {
-  const near = relative(process.env.INIT_CWD ?? process.cwd(), file);
+  const near = asCalled(file);
   return near.startsWith('..') ? file : near;
 }

@@ -15,6 +15,7 @@ import { goodContent, withContent } from '../corpus/content.ts';
 import { caseFile } from '../exports/published-content.ts';
 
 const today = '2026-06-01';
+type Files = Record<string, string>;
 const id = 'phelan/2025-06-01-ellen-roe';
 const file = `reviews/${id}.yaml`;
 const ours = 'title: The Phelans\n';
@@ -124,7 +125,7 @@ test('of an earlier version it tells the same changes there as here', () => {
     { 'records/deed.md': content['records/deed.md']!.replace('Deed of 1870', 'Deed of that year') },
     { 'people/nora.md': content['people/nora.md']!.replace('1951-03-04', '1951-03-05') },
     { 'cases/phelan.md': content['cases/phelan.md']!.replace('He said so', 'He says so') },
-  ]) {
+  ] as Files[]) {
     const { folder, review, here, there, rules } = given({ ...content, ...changed, [file]: ofFamily });
     expect(here!.current).toBe(false);
     expect([there!.changes, rules]).toEqual([here!.changes, []]);
@@ -138,7 +139,7 @@ test('a review of the public version goes out as it is, also when the case has c
   for (const changed of [
     {},
     { 'cases/phelan.md': content['cases/phelan.md']!.replace('He said so', 'He says so') },
-  ]) {
+  ] as Files[]) {
     const { folder, review, here, there } = given({ ...content, ...changed, [file]: ofPublic });
     expect(review).toMatchObject(says(ofPublic));
     expect(there).toEqual(here);

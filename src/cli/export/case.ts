@@ -1,12 +1,12 @@
 /** `npm run export -- case`: one case with all it rests on, as a zip that another person’s Whence opens. */
 import {
   closeSync,
+  constants,
   copyFileSync,
   existsSync,
   mkdirSync,
   openSync,
   readSync,
-  renameSync,
   rmSync,
   statSync,
   writeFileSync,
@@ -20,8 +20,9 @@ import { examine } from '../../dossier/examine.ts';
 import { pictureAnew } from '../../dossier/images.ts';
 import { caseEntries, caseZipComment, leftOut, writeCaseZip, type CaseCard } from '../../exports/case/zip.ts';
 import { isWithin } from '../../exports/site/target.ts';
+import { forceOption } from '../shared/earlier.ts';
 import { contentOption, todayOption } from '../shared/options.ts';
-import { demandOutsideContent, outOption, shown } from '../shared/out.ts';
+import { demandOutsideContent, outOption, shown, writeFile } from '../shared/out.ts';
 import { fromCaller } from '../shared/paths.ts';
 import { publishable } from '../shared/publishable.ts';
 import { exitWith, type ExitCode } from '../shared/run.ts';
@@ -31,6 +32,7 @@ interface Options {
   content: string;
   today: string;
   out?: string;
+  force: boolean;
 }
 
 /** The command. */
@@ -40,6 +42,7 @@ export function caseCommand(): Command {
     .argument('<id>', 'the id of the case')
     .addOption(contentOption())
     .addOption(outOption('the zip; without it, <id>.zip where you stand'))
+    .addOption(forceOption())
     .addOption(todayOption())
     .addHelpText(
       'after',
@@ -58,7 +61,7 @@ Images are made anew under their names, no larger than a page needs and without 
 async function exportCase(id: string, options: Options): Promise<ExitCode> {
   const out = options.out ?? fromCaller(`${id}.zip`);
   demandOutsideContent(out, options.content);
-  demandOurs(out);
+  demandOurs(out, options.force);
   const { examination, cleared, clearedPath } = publishable(options.content, options.today);
   const folder = caseFolder(examination, id);
   for (const { path, text } of folder.files) {
@@ -93,9 +96,7 @@ async function exportCase(id: string, options: Options): Promise<ExitCode> {
     };
     const zip = join(work, 'case.zip');
     await writeCaseZip(zip, caseEntries(folder, pictures, card));
-    mkdirSync(dirname(out), { recursive: true });
-    copyFileSync(zip, `${out}.part`);
-    renameSync(`${out}.part`, out);
+    writeFile(out, (part) => copyFileSync(zip, part, constants.COPYFILE_EXCL));
     const count = folder.files.length + folder.pictures.length;
     const isSame = there.digest === folder.digest;
     process.stdout.write(
@@ -107,7 +108,6 @@ async function exportCase(id: string, options: Options): Promise<ExitCode> {
     return 0;
   } finally {
     rmSync(work, { recursive: true, force: true });
-    rmSync(`${out}.part`, { force: true });
   }
 }
 
@@ -142,9 +142,10 @@ function opened(
 }
 
 /** Only an earlier zip of a case is written over. */
-function demandOurs(path: string): void {
+function demandOurs(path: string, force: boolean): void {
   if (!existsSync(path)) return;
   if (statSync(path).isFile()) {
+    if (force) return;
     const size = statSync(path).size;
     const tail = Buffer.alloc(Math.min(size, 64));
     const file = openSync(path, 'r');
@@ -156,6 +157,6 @@ function demandOurs(path: string): void {
     if (tail.toString('latin1').endsWith(caseZipComment)) return;
   }
   throw new CannotRun(
-    `${path} is there already and is no earlier zip of a case; it was left as it is. Name another file with --out.`,
+    `${path} is there already and is no earlier zip of a case; it was left as it is. Name another file with --out, or write over a file with --force.`,
   );
 }

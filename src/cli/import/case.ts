@@ -1,6 +1,6 @@
 /** `npm run import -- case`: a case that somebody gave out, into a content folder. */
 import { existsSync, readFileSync, readdirSync, rmSync, statSync } from 'node:fs';
-import { basename, join, relative } from 'node:path';
+import { basename, join } from 'node:path';
 import { Command } from 'commander';
 import { loadCorpus } from '../../corpus/load.ts';
 import { CannotRun } from '../../corpus/types.ts';
@@ -14,7 +14,7 @@ import { paintFor } from '../report/paint.ts';
 import { caseJson, caseText } from '../report/case-import.ts';
 import { contentOption, formatOption, todayOption } from '../shared/options.ts';
 import { exitWith, type ExitCode } from '../shared/run.ts';
-import { fromCaller } from '../shared/paths.ts';
+import { asCalled, fromCaller } from '../shared/paths.ts';
 import { temporaryFolder } from '../shared/temporary.ts';
 
 interface Options {
@@ -85,7 +85,7 @@ async function importCase(path: string, options: Options): Promise<ExitCode> {
       digest: digests.get(unpacked.case)?.whole ?? null,
       standing: cases.get(unpacked.case)?.standing ?? null,
       written,
-      content: relative(process.env['INIT_CWD'] ?? process.cwd(), options.content) || '.',
+      content: asCalled(options.content),
     };
     process.stdout.write(
       options.format === 'json' ? caseJson(done) : caseText(done, paintFor(process.stdout)),
