@@ -120,7 +120,10 @@ function readInside(file: string, mediaFolder: string): Buffer {
       `${file} leads out of the content’s media folder. Copy the image itself into media/.`,
     );
   try {
-    const { size } = statSync(real);
+    const found = statSync(real);
+    if (!found.isFile())
+      throw new ImageProblem(`${file} is no ordinary file. Put the image itself into media/.`);
+    const { size } = found;
     if (size > largestFile)
       throw new ImageProblem(
         `${file} has ${Math.round(size / 1e6)} megabytes; an image is read up to ${largestFile / 1e6}. Save it again in a smaller size.`,
