@@ -82,7 +82,7 @@ function lay(files: Record<string, string>): void {
 
 function build(
   args: string[],
-  from: { cwd?: string; env?: NodeJS.ProcessEnv } = {},
+  from: { cwd?: string; env?: NodeJS.ProcessEnv; unread?: boolean } = {},
 ): Promise<{ code: number | null; out: string; err: string }> {
   return new Promise((done) => {
     const run = spawn(
@@ -95,7 +95,9 @@ function build(
     );
     let out = '';
     let err = '';
-    run.stdout.on('data', (chunk) => (out += chunk));
+    // Whoever reads may stop, as head does.
+    if (from.unread) run.stdout.destroy();
+    else run.stdout.on('data', (chunk) => (out += chunk));
     run.stderr.on('data', (chunk) => (err += chunk));
     run.on('close', (code) => done({ code, out, err }));
   });
@@ -245,7 +247,7 @@ describe('build', () => {
     const before = bytes(one);
     lay({ 'cases/phelan.md': content['cases/phelan.md']! });
     writeFileSync(join(one, 'CNAME'), 'family.example');
-    writeFileSync(join(one, 'index.html'), 'spoiled');
+    rmSync(join(one, 'index.html'));
     const { code, out } = await build(['--content', 'content', '--out', 'one', '--base', 'family']);
     expect(code).toBe(0);
     expect(out).toContain('CNAME');
@@ -255,6 +257,20 @@ describe('build', () => {
     );
     expect(changed.sort()).toEqual(['404.html', 'CNAME', 'whence.json']);
     expect(readFileSync(join(one, '404.html'), 'utf8')).toContain('href="/family/index.html"');
+  });
+
+  test('a file of it that was changed by hand is not written over; nobody reading on changes nothing', async () => {
+    writeFileSync(join(one, 'robots.txt'), 'my own');
+    const { code, err } = await build(['--content', 'content', '--out', 'one'], { unread: true });
+    expect([code, readFileSync(join(one, 'robots.txt'), 'utf8')]).toEqual([2, 'my own']);
+    expect(err).toMatch(/^\S*robots\.txt is not a file of the earlier site, or was changed since[^\n]*\n$/);
+    rmSync(join(one, 'robots.txt'));
+    expect(await build(['--content', 'content', '--out', 'one'], { unread: true })).toEqual({
+      code: 0,
+      out: '',
+      err: '',
+    });
+    expect(readFileSync(join(one, '404.html'), 'utf8')).not.toContain('href="/family/index.html"');
   });
 
   test.each([
