@@ -82,6 +82,9 @@ export const isOurBibtex: Mark = (beginning) => beginning.startsWith(bibtexMark.
 export const isOurCslJson: Mark = (beginning) =>
   beginning.trim() === '[]' || /^\[\s*\{\s*"custom": \{\s*"madeBy": "whence"\s*\},/.test(beginning);
 
+/** A proof page that we had printed: a PDF says by whom it was made (PDF 1.7, 14.3.3). */
+export const isOurPdf: Mark = (beginning) => /^%PDF-[^]{0,20000}?\/Creator \(Whence\)/.test(beginning);
+
 /** Pairs of a comparison, in the form they are written in. A report as text bears no mark. */
 export const isOurComparison: Readonly<Record<'text' | 'csv' | 'json' | 'html', Mark>> = {
   text: () => false,
