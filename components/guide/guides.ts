@@ -12,7 +12,13 @@ export type Guide = MDXInstance<GuideHead>;
 const files = import.meta.glob<Guide>('../../src/interface/*/guides/*.mdx', { eager: true });
 
 /** The guides by their ids, in the order in which they are read. */
-export const guideIds = ['first-case', 'independence', 'conflicts', 'before-publishing', 'reading-a-proof'] as const;
+export const guideIds = [
+  'first-case',
+  'independence',
+  'conflicts',
+  'before-publishing',
+  'reading-a-proof',
+] as const;
 export type GuideId = (typeof guideIds)[number];
 
 /** A guide in a language of the site. */

@@ -67,12 +67,16 @@ class Parts {
   readonly #starts = new Map<string, { line: number; column: number; hidden: boolean }[]>();
   readonly #corpus: Corpus;
 
-  constructor({ corpus, shown, withheld }: Examination) {
+  constructor({ corpus, shown, withheld, findings }: Examination) {
     this.#corpus = corpus;
+    // Places are only asked of files that have a finding: those have been read with theirs already.
+    const files = new Set(findings.map(({ file }) => file));
+    const isTold = (entry: EntryKey) => files.has(corpus.fileOf(entry) ?? '');
     const isGone = (person: string) => withheld.people.has(person);
     const isHidden = (ref: string) => withheld.mentions.has(ref);
     for (const record of corpus.records.values()) {
       const key: EntryKey = `record:${record.id}`;
+      if (!isTold(key)) continue;
       if (!shown.records.has(record.id)) this.#hideFile(key);
       this.#keysOf(key, [], record, false);
       for (const [name, { person, oneOf, toldBy }] of Object.entries(record.informants)) {
@@ -99,6 +103,7 @@ class Parts {
     }
     for (const person of corpus.people.values()) {
       const key: EntryKey = `person:${person.id}`;
+      if (!isTold(key)) continue;
       const hidden = isGone(person.id);
       if (hidden && corpus.fileOf(key)?.endsWith('.md')) this.#hideFile(key);
       this.#mark(key, [], hidden);
@@ -110,6 +115,7 @@ class Parts {
     }
     for (const search of corpus.searches.values()) {
       const key: EntryKey = `search:${search.id}`;
+      if (!isTold(key)) continue;
       const hidden = !shown.searches.has(search.id);
       this.#mark(key, [], hidden);
       this.#keysOf(key, [], search, hidden);
@@ -117,6 +123,7 @@ class Parts {
     }
     for (const c of corpus.cases.values()) {
       const key: EntryKey = `case:${c.id}`;
+      if (!isTold(key)) continue;
       if (!shown.cases.has(c.id)) this.#hideFile(key);
       this.#keysOf(key, [], c, false);
       c.evidence.forEach((item, j) =>

@@ -64,7 +64,7 @@ export async function isMadeFrom(picture: Buffer, file: string, mediaFolder: str
   return false;
 }
 
-function anewAs(file: string, source: Buffer): Promise<Buffer> {
+async function anewAs(file: string, source: Buffer): Promise<Buffer> {
   const picture = pictureOf(source, imageSizes.full);
   const made = {
     png: () => picture.png(),
@@ -75,9 +75,13 @@ function anewAs(file: string, source: Buffer): Promise<Buffer> {
     tiff: () => picture.tiff({ compression: 'deflate' }),
   };
   const ending = extname(file).slice(1).toLowerCase();
-  return (Object.hasOwn(made, ending) ? made[ending as keyof typeof made]() : asJpeg(picture))
-    .toBuffer()
-    .catch((error: unknown) => unreadable(file, error));
+  try {
+    return await (
+      Object.hasOwn(made, ending) ? made[ending as keyof typeof made]() : asJpeg(picture)
+    ).toBuffer();
+  } catch (error) {
+    return unreadable(file, error);
+  }
 }
 
 function make(source: Buffer, most: number): Promise<Buffer> {
