@@ -12,11 +12,12 @@ import type { EntryKind } from '../corpus/types.ts';
 import { buildDossier } from './build.ts';
 import { currentDossier, isDossierPromised, isDossierProvided, provideDossier } from './current.ts';
 import { examine, type Examination } from './examine.ts';
+import { findingsForAll } from './findings-for-all.ts';
 import { ImageProblem, publishedImage } from './images.ts';
 import { ownKept } from './kept.ts';
 import { smallImageHref, type ImageSize } from './media-paths.ts';
 import { servedOf, type Served } from './live/served.ts';
-import { toldAddress, toldEvent, toldOf } from './live/told.ts';
+import { toldAddress, toldEvent, toldOf, type Told } from './live/told.ts';
 import { watchFolder } from './watch.ts';
 
 type DevServer = HookParameters<'astro:server:setup'>['server'];
@@ -43,8 +44,8 @@ export function onExamined(listener: Listener): void {
 
 /**
  * The integration. The content folder is `WHENCE_CONTENT`, or the project’s `content`; the day that decides who is
- * presumed living is `WHENCE_TODAY`, or today. Where a dossier has already been provided in this process, the content
- * has been checked, and that dossier is taken.
+ * presumed living is `WHENCE_TODAY`, or today. `WHENCE_SHARED` says that others of the network see the site. Where a
+ * dossier has already been provided in this process, the content has been checked, and that dossier is taken.
  */
 export default function whence(): AstroIntegration {
   let content = '';
@@ -78,7 +79,7 @@ export default function whence(): AstroIntegration {
         watchFolder(server, content, () => {
           const outcome = look();
           tell(outcome, logger);
-          server.environments.client.hot.send(toldEvent, toldOf(outcome));
+          server.environments.client.hot.send(toldEvent, told(outcome));
           if ('examination' in outcome && !outcome.kept) showAgain(server);
         });
       },
@@ -186,13 +187,25 @@ function onlyServed({ mayAnswer }: Served): Middleware {
   };
 }
 
+/** What the overlay is told: where others of the network read along, nothing of anybody withheld. */
+function told(outcome: Outcome): Told {
+  if ('failure' in outcome || process.env.WHENCE_SHARED === undefined) return toldOf(outcome);
+  const { examination } = outcome;
+  const { corpus } = examination;
+  const forAll = new Set(findingsForAll(examination));
+  // What can’t be read may be of anybody.
+  const broken = new Set([...corpus.broken].map((entry) => corpus.fileOf(entry)));
+  const isPublic = corpus.site.audience !== 'family';
+  return toldOf(outcome, (finding) => !isPublic || (forAll.has(finding) && !broken.has(finding.file)));
+}
+
 /** What the overlay shows, for a page that has just been opened. */
 const findings: Middleware = (request, response, next) => {
   const latest = (globalThis as Latest)[latestKey];
   if (request.url !== toldAddress || !latest) return next();
   response
     .writeHead(200, { 'Content-Type': 'application/json', 'Cache-Control': 'no-store' })
-    .end(JSON.stringify(toldOf(latest)));
+    .end(JSON.stringify(told(latest)));
 };
 
 /** Pages are linked as the files they become, `/records/x.html`; the development server knows them as `/records/x`. */
