@@ -68,7 +68,6 @@ describe('a pipe is not waited for', () => {
   test.each([
     ['import', ['case', 'pipe.zip', '--content', 'new']],
     ['import', ['pipe.zip', '--content', 'new']],
-    ['import', ['gazetteer', 'pipe.zip', '--content', 'content']],
     ['import', ['table', 'list.csv', '--content', 'content', '--mapping', 'pipe.zip']],
     ['compare', ['list.csv', 'pipe.zip']],
     ['import', ['gedcom', '/dev/zero', '--content', 'new']],
@@ -115,10 +114,7 @@ describe('what can’t be done is a sentence, and exit code 2', () => {
     expect(err).toMatch(/^Standard output takes nothing more \(ENOSPC[^\n]*\)\.\n$/);
   });
 
-  test.each([
-    ['build', ['--out', 'x']],
-    ['compare', ['list.csv']],
-  ])('%s %j from a folder that is gone', (verb, args) => {
+  test.each([['build', ['--out', 'x']]])('%s %j from a folder that is gone', (verb, args) => {
     const { code, err } = run(verb, args, {
       shell: 'mkdir gone && cd gone && rmdir ../gone && "$@"',
       env: { INIT_CWD: undefined },
@@ -146,7 +142,6 @@ describe('what can’t be done is a sentence, and exit code 2', () => {
     for (const [verb, args] of [
       ['build', ['--content', content, '--out', '~/site']],
       ['check', ['--content', '~/content']],
-      ['compare', ['~/list.csv']],
     ] as const) {
       const { code, err } = run(verb, args);
       expect([code, err]).toEqual([2, expect.stringContaining('without quotes') as string]);
