@@ -1,6 +1,6 @@
 /** `build`: the check, then the whole site into a folder. With errors nothing is written and the earlier site stays. */
 import { existsSync, mkdirSync, readFileSync, rmdirSync, rmSync, statSync } from 'node:fs';
-import { dirname, join, relative } from 'node:path';
+import { dirname, join } from 'node:path';
 import { InvalidArgumentError, Option } from 'commander';
 import { digestOfInputs, rememberMade, stillStands } from '../exports/site/inputs.ts';
 import { takeLock } from '../exports/site/lock.ts';
@@ -9,7 +9,7 @@ import { targetAt } from '../exports/site/target.ts';
 import { clearZip, placeZip, stageZip, zipPlace } from '../exports/zip/place.ts';
 import { interruptible, privateFolder, startMaking } from './shared/making.ts';
 import { contentOption, todayOption, verb } from './shared/options.ts';
-import { defaultOut, fromCaller, projectRoot } from './shared/paths.ts';
+import { asCalled, defaultOut, fromCaller, projectRoot } from './shared/paths.ts';
 import { exitWith } from './shared/run.ts';
 
 const options = verb(
@@ -152,6 +152,6 @@ function makeParents(folder: string): () => void {
 }
 
 function shortest(folder: string): string {
-  const near = relative(process.env.INIT_CWD ?? process.cwd(), folder);
-  return near === '' || near.startsWith('..') ? folder : near;
+  const near = asCalled(folder);
+  return near === '.' || near.startsWith('..') ? folder : near;
 }

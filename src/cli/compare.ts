@@ -1,5 +1,5 @@
 /** `npm run compare`: rows of tables that are likely the same person, with the ledger of each pair. */
-import { closeSync, openSync, renameSync, rmSync, writeSync } from 'node:fs';
+import { closeSync, openSync, writeSync } from 'node:fs';
 import { basename, extname } from 'node:path';
 import { InvalidArgumentError, Option } from 'commander';
 import { CannotRun } from '../corpus/types.ts';
@@ -11,7 +11,9 @@ import type { Comparison } from './report/comparison.ts';
 import { comparisonCsv, comparisonJson, comparisonText, summaryText } from './report/comparison-forms.ts';
 import { comparisonPage } from './report/comparison-page.ts';
 import { paintFor } from './report/paint.ts';
+import { demandEarlier, forceOption, isOurComparison } from './shared/earlier.ts';
 import { verb } from './shared/options.ts';
+import { writeFile } from './shared/out.ts';
 import { fromCaller } from './shared/paths.ts';
 import { progressOn } from './shared/progress.ts';
 import { exitWith } from './shared/run.ts';
@@ -33,6 +35,7 @@ interface Options {
   format?: Form;
   out?: string;
   limit?: number;
+  force: boolean;
 }
 type Form = 'text' | 'csv' | 'json' | 'html';
 const forms: readonly Form[] = ['text', 'csv', 'json', 'html'];
@@ -71,6 +74,7 @@ const program = verb(
     ).choices(forms),
   )
   .option('--out <file>', 'where to write it; without it, standard output', fromCaller)
+  .addOption(forceOption())
   .option('--limit <number>', 'the most pairs shown as text (20) or on the page (1000)', whole)
   .addHelpText(
     'after',
@@ -91,6 +95,7 @@ await exitWith(() => {
   const form = options.format ?? formOf(options.out);
   if (options.out && [pathA, pathB].includes(options.out))
     throw new CannotRun(`${options.out} is one of the tables; write the pairs to another file.`);
+  if (options.out) demandEarlier(options.out, isOurComparison[form], options.force);
   const progress = progressOn(process.stderr);
   progress.say('Reading …');
   const a = readPeople(pathA, basename(pathA), {
@@ -139,31 +144,34 @@ function piecesOf(form: Form, comparison: Comparison, limit: number | undefined)
 
 /** Writes piece by piece; a file is there whole or not at all. */
 function write(out: string | undefined, pieces: Iterable<string>): void {
-  const part = out && `${out}.part`;
-  let file: number;
-  try {
-    file = part ? openSync(part, 'w') : 1;
-  } catch (error) {
-    throw new CannotRun(`${out} can’t be written: ${(error as Error).message}.`);
+  if (out !== undefined) {
+    writeFile(out, (part) => {
+      const file = openSync(part, 'wx');
+      try {
+        writePieces(file, pieces);
+      } finally {
+        closeSync(file);
+      }
+    });
+    return;
   }
   try {
-    let waiting = '';
-    for (const piece of pieces) {
-      waiting += piece;
-      if (waiting.length < 1 << 16) continue;
-      writeAll(file, waiting);
-      waiting = '';
-    }
-    writeAll(file, waiting);
-    if (part) {
-      closeSync(file);
-      renameSync(part, out!);
-    }
+    writePieces(1, pieces);
   } catch (error) {
-    if (part) rmSync(part, { force: true });
     // Whoever reads our output may have seen enough of it.
     if ((error as NodeJS.ErrnoException).code !== 'EPIPE') throw error;
   }
+}
+
+function writePieces(file: number, pieces: Iterable<string>): void {
+  let waiting = '';
+  for (const piece of pieces) {
+    waiting += piece;
+    if (waiting.length < 1 << 16) continue;
+    writeAll(file, waiting);
+    waiting = '';
+  }
+  writeAll(file, waiting);
 }
 
 function writeAll(file: number, text: string): void {

@@ -1,6 +1,6 @@
 /** `npm run new`: a content folder, or a file in one, to fill in. Never overwrites anything. */
 import { existsSync, readdirSync, statSync } from 'node:fs';
-import { join, relative, sep } from 'node:path';
+import { join, sep } from 'node:path';
 import { Argument, InvalidArgumentError, Option, type Command } from 'commander';
 import { writeEditorFiles } from '../corpus/editor/write.ts';
 import { loadCorpus } from '../corpus/load.ts';
@@ -22,7 +22,7 @@ import { idProblem } from './new/ids.ts';
 import { newRecord } from './new/record.ts';
 import { eventKinds } from './new/shapes/shape.ts';
 import { contentOption, todayOption, verb } from './shared/options.ts';
-import { fromCaller, projectRoot } from './shared/paths.ts';
+import { asCalled, fromCaller, projectRoot } from './shared/paths.ts';
 import { exitWith } from './shared/run.ts';
 
 const kinds = ['folder', 'person', 'record', 'case', 'search', 'place', 'review'] as const;
@@ -143,7 +143,7 @@ function inFolder<Given>(kind: string, description: string, make: Make<Given>): 
           const [path, text] = await make(folder, id, options, asker);
           folder.write(path, text);
           process.stdout.write(
-            `Made ${relative(process.env.INIT_CWD ?? process.cwd(), join(folder.dir, path))}. Fill it in, then: npm run check -- --content ${folder.dir}\n`,
+            `Made ${asCalled(join(folder.dir, path))}. Fill it in, then: npm run check -- --content ${folder.dir}\n`,
           );
           return 0 as const;
         }),

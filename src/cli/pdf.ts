@@ -1,12 +1,13 @@
 /** `pdf`: the check, then the proof pages of one or all cases as PDFs. */
-import { closeSync, existsSync, mkdirSync, openSync, readdirSync, readSync, rmSync, statSync } from 'node:fs';
-import { join, relative, resolve, sep } from 'node:path';
+import { existsSync, mkdirSync, readdirSync, rmSync, statSync } from 'node:fs';
+import { join, resolve, sep } from 'node:path';
 import { Option } from 'commander';
 import type { Paper } from '../exports/pdf/print.ts';
 import { CannotWrite } from '../exports/site/problems.ts';
 import { interruptible, privateFolder, startMaking } from './shared/making.ts';
 import { contentOption, todayOption, verb } from './shared/options.ts';
-import { fromCaller, projectRoot } from './shared/paths.ts';
+import { demandEarlier, forceOption, isOurPdf } from './shared/earlier.ts';
+import { asCalled, fromCaller, projectRoot } from './shared/paths.ts';
 import { exitWith } from './shared/run.ts';
 
 const program = verb(
@@ -16,24 +17,28 @@ const program = verb(
   .argument('[cases...]', 'ids of cases; all of them when none is named')
   .addOption(contentOption())
   .addOption(
-    new Option('--out <dir>', 'the folder to write the PDFs into; those of the same name are written over')
+    new Option(
+      '--out <dir>',
+      'the folder to write the PDFs into; earlier ones of the same case are written over',
+    )
       .argParser(fromCaller)
       .default(resolve(projectRoot, 'pdf'), 'pdf/ of the project'),
   )
   .addOption(new Option('--paper <size>', 'the size of the sheets').choices(['a4', 'letter']).default('a4'))
+  .addOption(forceOption())
   .addOption(todayOption())
   .addHelpText(
     'after',
     '\nExample: npm run pdf -- phelan-knockmahon --paper letter\n\nNothing but the PDFs is written, and no other file in the folder is touched.\nExit code: 0 fine, 1 the content has errors, 2 could not run.',
   )
   .parse();
-const options = program.opts<{ content: string; out: string; paper: Paper; today: string }>();
+const options = program.opts<{ content: string; out: string; paper: Paper; force: boolean; today: string }>();
 
 await exitWith(async () => {
   const wanted = [...new Set(program.args)];
   for (const id of wanted) mustBeCase(id);
   mustTakePdfs(options.out);
-  for (const id of wanted) mustBePdf(join(options.out, `${id}.pdf`));
+  for (const id of wanted) demandEarlier(join(options.out, `${id}.pdf`), isOurPdf, options.force);
   const work = privateFolder();
   const interruption = interruptible('Stopped. PDFs that were finished stay; nothing else was written.');
   let finished = false;
@@ -55,7 +60,7 @@ await exitWith(async () => {
       page: join(site, 'cases', id, 'proof.html'),
       pdf: join(options.out, `${id}.pdf`),
     }));
-    for (const { pdf } of orders) mustBePdf(pdf);
+    for (const { pdf } of orders) demandEarlier(pdf, isOurPdf, options.force);
     mkdirSync(options.out, { recursive: true });
     const { printPages } = await import('../exports/pdf/print.ts');
     await printPages(orders, { site, paper: options.paper, day: options.today }, ({ pdf }, sheets) =>
@@ -93,19 +98,6 @@ function mustTakePdfs(out: string): void {
     refuse('it lies in the content folder');
 }
 
-/** A file that stands in the way is only written over if it is a PDF. */
-function mustBePdf(file: string): void {
-  if (!existsSync(file)) return;
-  const start = Buffer.alloc(5);
-  if (statSync(file).isFile()) {
-    const open = openSync(file, 'r');
-    readSync(open, start);
-    closeSync(open);
-  }
-  if (start.toString('latin1') !== '%PDF-')
-    throw new CannotWrite(`${file} is no PDF and would be lost. Move it, or name another folder with --out.`);
-}
-
 function casesOf(site: string): string[] {
   const folder = join(site, 'cases');
   const names = existsSync(folder) ? readdirSync(folder).sort() : [];
@@ -113,6 +105,6 @@ function casesOf(site: string): string[] {
 }
 
 function shortest(file: string): string {
-  const near = relative(process.env.INIT_CWD ?? process.cwd(), file);
+  const near = asCalled(file);
   return near.startsWith('..') ? file : near;
 }

@@ -25,6 +25,8 @@ const options = verb(
 
 process.env.WHENCE_CONTENT = options.content;
 process.env.WHENCE_TODAY = options.today;
+if (options.host === false) delete process.env.WHENCE_SHARED;
+else process.env.WHENCE_SHARED = 'yes';
 settleEnvironment('development');
 process.chdir(projectRoot);
 

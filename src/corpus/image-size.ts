@@ -1,20 +1,25 @@
-import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
+import { closeSync, constants, fstatSync, openSync, readSync, statSync } from 'node:fs';
 import { imageSize as sizeOf } from 'image-size';
 
 /** The largest image that is read, width times height: a page of a large atlas, scanned well. */
 export const mostPixels = 250_000_000;
+
+/** What becomes a pipe in the meantime is not waited for either; where systems know of no such way, `0` asks for none. */
+const readNow = constants.O_RDONLY | (constants.O_NONBLOCK ?? 0);
 
 /** Most images say their size in their first bytes; a photograph may carry a long profile or preview before it. */
 const heads = [64 * 1024, 4 * 1024 * 1024];
 
 /**
  * Width and height of an image in pixels, as it is seen: turned the way its EXIF orientation says. Reads the head of
- * the file only. `undefined` when the file can’t be read or is no image that sites show.
+ * the file only. `undefined` when the file can’t be read, is no ordinary file or is no image that sites show.
  */
 export function imageSize(file: string): { width: number; height: number } | undefined {
   let handle: number | undefined;
   try {
-    handle = openSync(file, 'r');
+    // A pipe would be waited for without end, and a device has none.
+    if (!statSync(file).isFile()) return undefined;
+    handle = openSync(file, readNow);
     const { size } = fstatSync(handle);
     for (const head of heads) {
       const found = sizeIn(handle, Math.min(head, size));

@@ -5,30 +5,41 @@
  * It holds everything that is referred to from the case, step by step: records with what they derive from and the people
  * they name, those people’s records, the chains of places, searches, series of the author’s own, reviews, counts of names
  * and images. In public the living are withheld: their mentions, names and entries stay behind, and where somebody living
- * supplied information, a person without a name stands for them, so that what rests on one informant still does.
+ * supplied information, a person without a name stands for them, so that what rests on one informant still does. The
+ * images are those that the site would publish, and no others.
  */
-import { existsSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, posix } from 'node:path';
 import { builtInPlaceMap, builtInSeriesMap } from '../corpus/gazetteer.ts';
-import { CannotRun, type Corpus } from '../corpus/types.ts';
+import { CannotRun, type Corpus, type EntryKey } from '../corpus/types.ts';
 import { block, list } from '../corpus/yaml-text.ts';
+import { shownMedia, withoutPictures } from '../markdown/scan.ts';
 import { sourcesOf, type Case } from '../model/case.ts';
 import { splitMentionRef } from '../model/common.ts';
 import type { Facts } from '../model/facts.ts';
 import type { Person } from '../model/person.ts';
 import type { Informant, SourceRecord } from '../model/record.ts';
+import type { Review } from '../model/review.ts';
 import { derivationTarget } from '../reasoning/derivation.ts';
 import { kinOf } from '../reasoning/kin.ts';
 import { nameCountsCsv } from './csv.ts';
 import type { Examination } from './examine.ts';
+import { picturesOf, type Pictures } from './pictures.ts';
 import { withPlainInformantKeys, type Withheld } from './withhold.ts';
 import { restsOn } from './rests-on.ts';
+import { reviewForAll } from './review-for-all.ts';
 
 export interface FolderFile {
   /** Relative to the content folder, with forward slashes. */
   path: string;
-  /** What it holds, or the file it is copied from. */
-  from: string | Buffer;
+  text: string;
+}
+
+/** An image of the folder. It goes out made anew (`pictureAnew`), never as the file is. */
+export interface FolderPicture {
+  /** Relative to the content folder: in `media/`, wherever the author’s names for it lead. */
+  path: string;
+  /** The author’s file. */
+  file: string;
 }
 
 export interface CaseFolder {
@@ -38,6 +49,12 @@ export interface CaseFolder {
   standing: string | null;
   independent: number;
   files: FolderFile[];
+  pictures: FolderPicture[];
+  /** How many images that the case names were left out, since the site doesn’t publish them either. */
+  picturesLeft: number;
+  /** Signed reviews left out, and reviews given out as of the public version, by their ids: they were of the family’s. */
+  reviewsLeft: string[];
+  reviewsChanged: string[];
   /** How many living people were withheld. */
   withheld: number;
 }
@@ -59,19 +76,28 @@ export function caseFolder(examination: Examination, id: string): CaseFolder {
   if (withheld.people.has(c.subject))
     throw new CannotRun(`The case ${id} is about somebody living, and this content is public.`);
   const folder = new Folder(examination, c);
+  const files = folder.files();
   return {
     case: id,
     question: c.question,
     digest: digests.get(id)?.whole ?? null,
     standing: result.standing,
     independent: result.independent,
-    files: folder.files(),
+    files,
+    pictures: folder.pictures(),
+    picturesLeft: folder.picturesLeft.size,
+    reviewsLeft: [...folder.reviewsLeft],
+    reviewsChanged: [...folder.reviewsChanged],
     withheld: folder.leftOut.size,
   };
 }
 
 class Folder {
   readonly leftOut = new Set<string>();
+  readonly picturesLeft = new Set<string>();
+  readonly reviewsLeft = new Set<string>();
+  readonly reviewsChanged = new Set<string>();
+  readonly #examination: Examination;
   readonly #corpus: Corpus;
   readonly #case: Case;
   readonly #shownFacts: Facts;
@@ -81,15 +107,20 @@ class Folder {
   readonly #places = new Set<string>();
   readonly #series = new Set<string>();
   readonly #searches = new Set<string>();
+  /** Names of images in `media/` that go along. */
   readonly #media = new Set<string>();
+  readonly #pictures: Pictures;
   /** The nameless who stand for living informants. */
   readonly #nameless = new Map<string, string>();
 
-  constructor({ corpus, shown, withheld }: Examination, c: Case) {
+  constructor(examination: Examination, c: Case) {
+    const { corpus, shown, withheld } = examination;
+    this.#examination = examination;
     this.#corpus = corpus;
     this.#shownFacts = shown;
     this.#case = c;
     this.#withheld = withheld;
+    this.#pictures = picturesOf(corpus.root, shown, corpus);
     this.#demandSpoken();
     const footing = restsOn(corpus, c);
     for (const record of footing.records) this.#addRecord(record);
@@ -97,7 +128,7 @@ class Folder {
     for (const place of footing.places) this.#addPlace(place);
     for (const search of footing.searches) this.#addSearch(search);
     this.#addPerson(c.subject);
-    this.#fromBody(c.body);
+    this.#fromBody(`case:${c.id}`, c.body);
   }
 
   /** An item of evidence can’t be kept without the mention it is from. */
@@ -111,14 +142,13 @@ class Folder {
   }
 
   files(): FolderFile[] {
-    const { root, site, citationStyle } = this.#corpus;
+    const { site, citationStyle } = this.#corpus;
     const files: FolderFile[] = [];
-    const text = (path: string, content: string) => files.push({ path, from: Buffer.from(content) });
+    const text = (path: string, content: string) => files.push({ path, text: content });
     const { address: _address, ...ofSite } = site;
     text('site.yaml', `${block(plain(ofSite)).join('\n')}\n`);
     const c = this.#case;
-    const ending = this.#corpus.fileOf(`case:${c.id}`)?.endsWith('.mdx') ? 'mdx' : 'md';
-    text(`cases/${c.id}.${ending}`, markdown(this.#maskCase(c)));
+    text(`cases/${c.id}.${this.#isMdx(`case:${c.id}`) ? 'mdx' : 'md'}`, markdown(this.#maskCase(c)));
     for (const id of sorted(this.#records))
       text(`records/${id}.md`, markdown(this.#maskRecord(this.#corpus.records.get(id)!)));
     for (const id of sorted(this.#people)) text(`people/${id}.md`, markdown(this.#maskPerson(id)));
@@ -129,18 +159,43 @@ class Folder {
     const series = this.#listed(this.#series, this.#corpus.series, builtInSeriesMap());
     if (series.length > 0) text(`series/${c.id}.yaml`, yamlList(series));
     const searches = inFileOrder(this.#searches, this.#corpus.searches).map((id) => {
-      const search = this.#corpus.searches.get(id)!;
-      return { ...plain(search), for: search.for.filter((person) => this.#shown(person)) };
+      for (const person of this.#corpus.searches.get(id)!.for) this.#shown(person);
+      return this.#shownFacts.searches.get(id)!;
     });
     if (searches.length > 0) text(`searches/${c.id}.yaml`, yamlList(searches));
-    for (const { id, case: of, ...review } of this.#corpus.reviews)
-      if (of === c.id) text(`reviews/${id}.yaml`, `${block(plain(review)).join('\n')}\n`);
+    for (const written of this.#corpus.reviews) {
+      const given = this.#publicReview(written);
+      if (!given) continue;
+      const { id, case: _case, ...review } = given;
+      text(`reviews/${id}.yaml`, `${block(plain(review)).join('\n')}\n`);
+    }
     const names = this.#names();
     if (names) text(`names/${c.id}.csv`, names);
     if (citationStyle) text(citationStyle.file, citationStyle.text);
-    for (const file of sorted(this.#media))
-      files.push({ path: `media/${file}`, from: join(root, 'media', file) });
     return files;
+  }
+
+  pictures(): FolderPicture[] {
+    const media = join(this.#corpus.root, 'media');
+    return sorted(this.#media).map((file) => ({ path: `media/${file}`, file: join(media, file) }));
+  }
+
+  /** A review as it may be read by all. A signed one can’t be changed: where it would have to be, there is none. */
+  #publicReview(review: Review): Review | undefined {
+    const { corpus, shown, digests, reviews, digestElsewhere } = this.#examination;
+    if (review.case !== this.#case.id) return undefined;
+    const digest = digests.get(review.case);
+    if (corpus.site.audience === 'family' || !digest) return review;
+    const forAll = reviewForAll(review, reviews.get(review.id), {
+      shown,
+      digest,
+      written: corpus,
+      family: digestElsewhere(review.case),
+    });
+    if (forAll === review) return review;
+    const isSigned = corpus.signatures.has(review.id);
+    (isSigned ? this.reviewsLeft : this.reviewsChanged).add(review.id);
+    return isSigned ? undefined : forAll;
   }
 
   #shown(person: string): boolean {
@@ -168,11 +223,11 @@ class Folder {
         if (one !== undefined) this.#addPerson(one);
     for (const { copies } of record.mentions)
       if (copies !== undefined) this.#addRecord(splitMentionRef(copies).record);
-    // Images of a record that names somebody withheld are not shown either.
-    for (const { file, rights } of this.#shownFacts.records.get(id)!.media)
-      if (!/^none\b/i.test(rights ?? '') && existsSync(join(this.#corpus.root, 'media', file)))
-        this.#media.add(file);
-    this.#fromBody(record.body);
+    const shown = this.#shownFacts.records.get(id)!;
+    const kept = new Set(this.#pictures.ofRecord(shown).media.map(({ file }) => file));
+    for (const { file } of record.media)
+      this.#addPicture(file, shown.media.length > 0 && kept.has(join(this.#corpus.root, 'media', file)));
+    this.#fromBody(`record:${id}`, record.body);
   }
 
   #addPerson(id: string): void {
@@ -191,7 +246,7 @@ class Folder {
     }
     for (const place of [person.born?.place, person.died?.place])
       if (place !== undefined) this.#addPlace(place);
-    this.#fromBody(person.body);
+    this.#fromBody(`person:${id}`, person.body);
   }
 
   #addPlace(id: string): void {
@@ -210,7 +265,8 @@ class Folder {
   }
 
   #addSearch(id: string): void {
-    const search = this.#corpus.searches.get(id);
+    // A search for somebody withheld alone is not on the site either, unless a case rests on it.
+    const search = this.#shownFacts.searches.get(id);
     if (!search || this.#searches.has(id)) return;
     this.#searches.add(id);
     this.#addSeries(search.series);
@@ -219,7 +275,7 @@ class Folder {
   }
 
   /** What prose cites, links to and shows. */
-  #fromBody(body: string): void {
+  #fromBody(key: EntryKey, body: string): void {
     for (const [, id] of body.matchAll(/@([a-z0-9]+(?:-[a-z0-9]+)*)/g)) this.#addRecord(id!);
     for (const [, one, other] of body.matchAll(/="([^"\n]{1,200})"|\]\(<?([^)\s>]{1,300})/g)) {
       const target = one ?? other!;
@@ -227,16 +283,32 @@ class Folder {
       const id = page.replace(/\.(?:html|mdx?)$/, '');
       this.#addRecord(id);
       this.#addPerson(id);
-      const file = /(?:^|\/)media\/(.+)$/.exec(target)?.[1];
-      if (file && !file.includes('..') && existsSync(join(this.#corpus.root, 'media', decodeURI(file))))
-        this.#media.add(decodeURI(file));
     }
+    for (const file of shownMedia(body, this.#isMdx(key)))
+      this.#addPicture(file, this.#pictures.inProse(file) !== undefined);
+  }
+
+  /** Notes an image that goes along, or one that stays behind. */
+  #addPicture(file: string, published: boolean): void {
+    const name = mediaName(file);
+    if (published && name !== undefined) this.#media.add(name);
+    else this.picturesLeft.add(name ?? file);
+  }
+
+  /** Prose with the words of an image in place of one that stays behind, as on the site. */
+  #prose(key: EntryKey, body: string): string {
+    return withoutPictures(body, this.#isMdx(key), (file) => this.#media.has(mediaName(file) ?? ''));
+  }
+
+  #isMdx(key: EntryKey): boolean {
+    return this.#corpus.fileOf(key)?.endsWith('.mdx') ?? false;
   }
 
   #maskCase(c: Case): Case {
     return {
       ...c,
       candidates: c.candidates.map((one) => ({ ...one, people: one.people.filter((id) => this.#shown(id)) })),
+      body: this.#prose(`case:${c.id}`, c.body),
     };
   }
 
@@ -247,7 +319,7 @@ class Folder {
     );
     return {
       ...record,
-      media: record.media.filter(({ file }) => this.#media.has(file)),
+      media: record.media.filter(({ file }) => this.#media.has(mediaName(file) ?? '')),
       informants: Object.fromEntries(
         Object.entries(record.informants).map(([key, informant]) => [key, this.#maskInformant(informant)]),
       ),
@@ -258,6 +330,7 @@ class Folder {
           relations: m.relations.filter((relation) => !gone.has(relation.of)),
           ...(copies === undefined || this.#hidden(copies) ? {} : { copies }),
         })),
+      body: this.#prose(`record:${record.id}`, record.body),
     };
   }
 
@@ -291,6 +364,7 @@ class Folder {
       spouses: person.spouses
         .filter((one) => this.#shown(one.person))
         .map((one) => ({ ...one, from: one.from.filter((ref) => !this.#hidden(ref)) })),
+      body: this.#prose(`person:${id}`, person.body),
     };
   }
 
@@ -316,6 +390,12 @@ class Folder {
     if (counts.length === 0) return undefined;
     return nameCountsCsv(counts);
   }
+}
+
+/** An image by one name, whatever the author writes for it; nothing for what does not lie in `media/`. */
+function mediaName(file: string): string | undefined {
+  const name = posix.normalize(file.replaceAll('\\', '/'));
+  return name.startsWith('../') || name.startsWith('/') || name === '..' || name === '.' ? undefined : name;
 }
 
 /** No name, so that no text can be taken for naming it. */

@@ -41,6 +41,8 @@ export interface Examination {
   /** For cases that could not be computed: the entries to mend first. */
   blocked: ReadonlyMap<string, EntryKey[]>;
   digests: ReadonlyMap<string, CaseDigest>;
+  /** The digest of a case on the site for the other audience, worked out when it is asked for. */
+  digestElsewhere(id: string): CaseDigest;
   /** How each review stands to its case as it is now, by the id of the review; absent where that is not computed. */
   reviews: ReadonlyMap<string, ReviewStatus>;
   births: ReadonlyMap<string, BirthSpan>;
@@ -117,6 +119,7 @@ export function examine(written: Corpus, today: string): Examination {
     cases,
     blocked,
     digests,
+    digestElsewhere: (id) => elsewhere(corpus.cases.get(id)!),
     reviews,
     births,
     living,

@@ -4,8 +4,8 @@
  */
 import { createHash } from 'node:crypto';
 import { readFileSync, realpathSync, statSync } from 'node:fs';
-import { join, sep } from 'node:path';
-import sharp from 'sharp';
+import { extname, join, sep } from 'node:path';
+import sharp, { type Sharp } from 'sharp';
 import { mostPixels } from '../corpus/image-size.ts';
 import { keepFile, keptFile } from './kept-file.ts';
 import { imageSizes, type ImageSize } from './media-paths.ts';
@@ -41,25 +41,71 @@ export async function publishedImage(
   const cached = join(cacheFolder, `${key}.jpg`);
   const kept = keptFile(cached, isWholeJpeg);
   if (kept) return kept;
-  const made = await make(source, imageSizes[size]).catch((error: unknown) => {
-    throw new ImageProblem(
-      `${file} can’t be read as an image (${error instanceof Error ? error.message : String(error)}). Save it again as a JPEG or PNG file, or take it out of the record.`,
-    );
-  });
+  const made = await make(source, imageSizes[size]).catch((error: unknown) => unreadable(file, error));
   keepFile(cached, made);
   return made;
 }
 
+/**
+ * An image made anew under its own name: as the site shows it, in the type its ending says, so that whatever names the
+ * file still finds it. Nothing but the picture is in it. Throws an `ImageProblem`.
+ */
+export async function pictureAnew(file: string, mediaFolder: string): Promise<Buffer> {
+  return anewAs(file, readInside(file, mediaFolder));
+}
+
+/** Whether an image is what became of another when it went out once, or again from whoever got it. */
+export async function isMadeFrom(picture: Buffer, file: string, mediaFolder: string): Promise<boolean> {
+  let before = readInside(file, mediaFolder);
+  for (let times = 0; times <= 3; times++) {
+    if (before.equals(picture)) return true;
+    before = await anewAs(file, before);
+  }
+  return false;
+}
+
+async function anewAs(file: string, source: Buffer): Promise<Buffer> {
+  const picture = pictureOf(source, imageSizes.full);
+  const made = {
+    png: () => picture.png(),
+    webp: () => picture.webp({ quality: 82 }),
+    avif: () => picture.avif({ quality: 60, effort: 2 }),
+    gif: () => picture.gif(),
+    tif: () => picture.tiff({ compression: 'deflate' }),
+    tiff: () => picture.tiff({ compression: 'deflate' }),
+  };
+  const ending = extname(file).slice(1).toLowerCase();
+  try {
+    return await (
+      Object.hasOwn(made, ending) ? made[ending as keyof typeof made]() : asJpeg(picture)
+    ).toBuffer();
+  } catch (error) {
+    return unreadable(file, error);
+  }
+}
+
 function make(source: Buffer, most: number): Promise<Buffer> {
+  return asJpeg(pictureOf(source, most)).toBuffer();
+}
+
+function asJpeg(picture: Sharp): Sharp {
+  return picture.flatten({ background: '#ffffff' }).jpeg({ quality: 82, progressive: true });
+}
+
+/** The picture of an image file, upright and no larger than `most`; whatever is written out of it has no metadata. */
+function pictureOf(source: Buffer, most: number): Sharp {
   // Of what moves only the first picture is read; what claims to be larger than a scan can be is not read at all.
   return sharp(source, { failOn: 'error', limitInputPixels: mostPixels, pages: 1 })
     .timeout({ seconds: 120 })
     .autoOrient()
     .resize({ width: most, height: most, fit: 'inside', withoutEnlargement: true })
-    .flatten({ background: '#ffffff' })
-    .toColourspace('srgb')
-    .jpeg({ quality: 82, progressive: true })
-    .toBuffer();
+    .toColourspace('srgb');
+}
+
+function unreadable(file: string, error: unknown): never {
+  throw new ImageProblem(
+    `${file} can’t be read as an image (${error instanceof Error ? error.message : String(error)}). Save it again as a JPEG or PNG file, or take it out of the record.`,
+  );
 }
 
 function readInside(file: string, mediaFolder: string): Buffer {
@@ -78,7 +124,10 @@ function readInside(file: string, mediaFolder: string): Buffer {
       `${file} leads out of the content’s media folder. Copy the image itself into media/.`,
     );
   try {
-    const { size } = statSync(real);
+    const found = statSync(real);
+    if (!found.isFile())
+      throw new ImageProblem(`${file} is no ordinary file. Put the image itself into media/.`);
+    const { size } = found;
     if (size > largestFile)
       throw new ImageProblem(
         `${file} has ${Math.round(size / 1e6)} megabytes; an image is read up to ${largestFile / 1e6}. Save it again in a smaller size.`,

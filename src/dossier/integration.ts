@@ -12,10 +12,12 @@ import type { EntryKind } from '../corpus/types.ts';
 import { buildDossier } from './build.ts';
 import { currentDossier, isDossierPromised, isDossierProvided, provideDossier } from './current.ts';
 import { examine, type Examination } from './examine.ts';
+import { findingsForAll } from './findings-for-all.ts';
 import { ImageProblem, publishedImage } from './images.ts';
 import { ownKept } from './kept.ts';
 import { smallImageHref, type ImageSize } from './media-paths.ts';
-import { toldAddress, toldEvent, toldOf } from './live/told.ts';
+import { servedOf, type Served } from './live/served.ts';
+import { toldAddress, toldEvent, toldOf, type Told } from './live/told.ts';
 import { watchFolder } from './watch.ts';
 
 type DevServer = HookParameters<'astro:server:setup'>['server'];
@@ -42,17 +44,18 @@ export function onExamined(listener: Listener): void {
 
 /**
  * The integration. The content folder is `WHENCE_CONTENT`, or the project’s `content`; the day that decides who is
- * presumed living is `WHENCE_TODAY`, or today. Where a dossier has already been provided in this process, the content
- * has been checked, and that dossier is taken.
+ * presumed living is `WHENCE_TODAY`, or today. `WHENCE_SHARED` says that others of the network see the site. Where a
+ * dossier has already been provided in this process, the content has been checked, and that dossier is taken.
  */
 export default function whence(): AstroIntegration {
   let content = '';
   let cache = '';
+  let served: Served | undefined;
   const look = () => lookAt(content);
   return {
     name: 'whence',
     hooks: {
-      'astro:config:setup': ({ command, config, logger, injectScript }) => {
+      'astro:config:setup': ({ command, config, logger, injectScript, updateConfig }) => {
         const root = fileURLToPath(config.root);
         content = process.env.WHENCE_CONTENT ?? join(root, 'content');
         cache = join(root, 'node_modules', '.whence', 'images');
@@ -62,18 +65,21 @@ export default function whence(): AstroIntegration {
           if ('failure' in outcome) throw outcome.failure;
           if (!outcome.examination.ok) throw new Refusal(outcome.examination);
         } else if (command === 'dev') {
+          served = servedOf(root, content);
+          updateConfig({ vite: { server: { fs: filesOf(served) } } });
           injectScript('page', `import ${JSON.stringify(join(root, 'src/dossier/live/overlay.ts'))};`);
           if (!isDossierProvided()) tell(look(), logger);
         }
       },
       'astro:server:setup': ({ server, logger }) => {
+        if (served) server.middlewares.use(onlyServed(served));
         server.middlewares.use(findings);
         server.middlewares.use(plainPaths);
         server.middlewares.use(images(content, cache));
         watchFolder(server, content, () => {
           const outcome = look();
           tell(outcome, logger);
-          server.environments.client.hot.send(toldEvent, toldOf(outcome));
+          server.environments.client.hot.send(toldEvent, told(outcome));
           if ('examination' in outcome && !outcome.kept) showAgain(server);
         });
       },
@@ -160,13 +166,46 @@ function showAgain(server: DevServer): void {
   server.environments.client.hot.send({ type: 'full-reload', path: '*' });
 }
 
+/** The same said to Vite itself, which asks it of modules too. */
+function filesOf({ allowed, refused }: Served): { strict: boolean; allow: string[]; deny: string[] } {
+  const plainly = (path: string) =>
+    path.replaceAll('\\', '/').replaceAll(/[$^*+?()[\]{}|!@]/g, String.raw`\$&`);
+  // What lies ready under the project’s own folder in node_modules is loaded from there.
+  const closed = refused.filter((path) => !path.endsWith('.whence'));
+  return {
+    strict: true,
+    allow: [...allowed],
+    deny: ['.env', '.env.*', '*.{crt,pem}', '**/.git/**', ...closed.map((path) => `${plainly(path)}/**`)],
+  };
+}
+
+/** Nothing is there but what pages need: not the author’s files, nor the project’s others. */
+function onlyServed({ mayAnswer }: Served): Middleware {
+  return (request, response, next) => {
+    if (mayAnswer(request.url ?? '/')) return next();
+    response.writeHead(404).end();
+  };
+}
+
+/** What the overlay is told: where others of the network read along, nothing of anybody withheld. */
+function told(outcome: Outcome): Told {
+  if ('failure' in outcome || process.env.WHENCE_SHARED === undefined) return toldOf(outcome);
+  const { examination } = outcome;
+  const { corpus } = examination;
+  const forAll = new Set(findingsForAll(examination));
+  // What can’t be read may be of anybody.
+  const broken = new Set([...corpus.broken].map((entry) => corpus.fileOf(entry)));
+  const isPublic = corpus.site.audience !== 'family';
+  return toldOf(outcome, (finding) => !isPublic || (forAll.has(finding) && !broken.has(finding.file)));
+}
+
 /** What the overlay shows, for a page that has just been opened. */
 const findings: Middleware = (request, response, next) => {
   const latest = (globalThis as Latest)[latestKey];
   if (request.url !== toldAddress || !latest) return next();
   response
     .writeHead(200, { 'Content-Type': 'application/json', 'Cache-Control': 'no-store' })
-    .end(JSON.stringify(toldOf(latest)));
+    .end(JSON.stringify(told(latest)));
 };
 
 /** Pages are linked as the files they become, `/records/x.html`; the development server knows them as `/records/x`. */

@@ -29,8 +29,14 @@ export function picturesOf(root: string, shown: Facts, written: Facts): Pictures
     for (const { id, media } of written.records.values()) {
       const kept = new Set(shown.records.get(id)?.media);
       for (const one of media)
-        if (!kept.has(one) || !mayBePublished(one.rights)) refused.add(plain(one.file));
+        if (!kept.has(one) || !mayBePublished(one.rights)) {
+          refused.add(plain(one.file));
+          refused.add(behind(root, one.file) ?? '');
+        }
     }
+  // A link to such an image is that image.
+  const isRefused = (file: string) =>
+    refused.size > 0 && (refused.has(plain(file)) || refused.has(behind(root, file) ?? plain(file)));
   const published = new Map<string, Picture>();
   return {
     ofRecord(record) {
@@ -40,7 +46,7 @@ export function picturesOf(root: string, shown: Facts, written: Facts): Pictures
         const path = join(root, 'media', file);
         const size = imageSize(path);
         if (!size) continue;
-        if (refused.has(plain(file))) {
+        if (isRefused(file)) {
           withheld++;
           continue;
         }
@@ -51,7 +57,7 @@ export function picturesOf(root: string, shown: Facts, written: Facts): Pictures
       return { media, withheld };
     },
     inProse(file) {
-      if (refused.has(plain(file)) || !mediaIsThere(root, file)) return undefined;
+      if (isRefused(file) || !mediaIsThere(root, file)) return undefined;
       const src = imageHref(file);
       if (!published.has(src)) published.set(src, { src, file: join(root, 'media', file) });
       return src;
@@ -69,6 +75,15 @@ export function mediaIsThere(root: string, file: string): boolean {
     return false;
   }
   return imageSize(path) !== undefined;
+}
+
+/** The file that a name in `media/` leads to, as a real path. */
+function behind(root: string, file: string): string | undefined {
+  try {
+    return realpathSync(join(root, 'media', file));
+  } catch {
+    return undefined;
+  }
 }
 
 function plain(file: string): string {

@@ -28,7 +28,8 @@ export interface ReviewStatus {
   changes: Change[] | null;
 }
 
-const kinds = [
+/** The kinds of things a case rests on, in the order in which changes are told. */
+export const restKinds = [
   'case',
   'evidence',
   'records',
@@ -40,7 +41,7 @@ const kinds = [
 
 /** What was added, removed or changed from one footing to another, by kind and then in the order of the ids. */
 export function changesBetween(before: Rests, after: Rests): Change[] {
-  return kinds.flatMap((kind) => {
+  return restKinds.flatMap((kind) => {
     const [old, fresh] = [before[kind], after[kind]];
     const ids = [...new Set([...Object.keys(old), ...Object.keys(fresh)])].sort();
     return ids.flatMap((id): Change[] => {
@@ -87,16 +88,16 @@ export function reviewsOf(
 /**
  * What this site leaves out is not named, nor anybody who is in the content no more: that may be why they are not.
  */
-function isTellable(corpus: Corpus, shown: Facts, { kind, id }: Change): boolean {
+export function isTellable(written: Facts, shown: Facts, { kind, id }: Pick<Change, 'kind' | 'id'>): boolean {
   switch (kind) {
     case 'people':
       return shown.people.has(id);
     case 'records':
-      return shown.records.has(id) || !corpus.records.has(id);
+      return shown.records.has(id) || !written.records.has(id);
     case 'searches':
-      return shown.searches.has(id) || !corpus.searches.has(id);
+      return shown.searches.has(id) || !written.searches.has(id);
     case 'mentions':
-      return mentionAt(shown, id) !== undefined || mentionAt(corpus, id) === undefined;
+      return mentionAt(shown, id) !== undefined || mentionAt(written, id) === undefined;
     default:
       return true;
   }

@@ -7,6 +7,7 @@ import { mostRows } from '../reasoning/identity/bulk/blocking.ts';
 import { readAsUtf8, type Encoding } from './encoding.ts';
 import { guessOf, plainHeading, type ColumnUse } from './people-headings.ts';
 import { stated } from './people-values.ts';
+import { demandPlainFile } from './plain-file.ts';
 
 export interface MappedColumn {
   use: ColumnUse;
@@ -75,6 +76,7 @@ export function readPeople(path: string, name: string, options: PeopleFileOption
     row(line, cells);
   });
   let encoding: Encoding;
+  demandPlainFile(path);
   try {
     encoding = readAsUtf8(path, (bytes) => reader.push(bytes));
   } catch (error) {

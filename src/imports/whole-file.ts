@@ -8,11 +8,13 @@ import { isUtf8 } from 'node:buffer';
 import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { CannotRun } from '../corpus/types.ts';
+import { demandPlainFile } from './plain-file.ts';
 
 /** The text of a file, or nothing where there is none. Throws `CannotRun` where it can’t be read. */
 export function readWhole(content: string, file: string): string | undefined {
   const path = join(content, file);
   if (!existsSync(path)) return undefined;
+  demandPlainFile(path);
   try {
     return readFileSync(path, 'utf8');
   } catch (error) {

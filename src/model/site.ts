@@ -11,8 +11,12 @@ export const siteFile = z.strictObject({
   }),
   address: z
     .string()
-    .regex(/^https?:\/\/[^\s?#"<>]+$/, {
-      error: 'address is where the site will be published, such as https://example.org/family/.',
+    .regex(/^https?:\/\/(?![^/]*@)[^\s?#"<>]+$/, {
+      // It stands on every page, for all to read.
+      error: ({ input }) =>
+        typeof input === 'string' && /^https?:\/\/[^/]*@/.test(input)
+          ? 'address holds a user name or password before the @, and every page would say it. Write the address as visitors see it, such as https://example.org/family/.'
+          : 'address is where the site will be published, such as https://example.org/family/.',
     })
     .transform((address) => (address.endsWith('/') ? address : `${address}/`))
     .optional()

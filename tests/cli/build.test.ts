@@ -82,7 +82,7 @@ function lay(files: Record<string, string>): void {
 
 function build(
   args: string[],
-  from: { cwd?: string; env?: NodeJS.ProcessEnv } = {},
+  from: { cwd?: string; env?: NodeJS.ProcessEnv; unread?: boolean } = {},
 ): Promise<{ code: number | null; out: string; err: string }> {
   return new Promise((done) => {
     const run = spawn(
@@ -95,7 +95,9 @@ function build(
     );
     let out = '';
     let err = '';
-    run.stdout.on('data', (chunk) => (out += chunk));
+    // Whoever reads may stop, as head does.
+    if (from.unread) run.stdout.destroy();
+    else run.stdout.on('data', (chunk) => (out += chunk));
     run.stderr.on('data', (chunk) => (err += chunk));
     run.on('close', (code) => done({ code, out, err }));
   });
@@ -255,6 +257,17 @@ describe('build', () => {
     );
     expect(changed.sort()).toEqual(['404.html', 'CNAME', 'whence.json']);
     expect(readFileSync(join(one, '404.html'), 'utf8')).toContain('href="/family/index.html"');
+  });
+
+  test('a file of it that was changed by hand comes right; nobody reading on changes nothing', async () => {
+    writeFileSync(join(one, 'robots.txt'), 'spoilt');
+    expect(await build(['--content', 'content', '--out', 'one'], { unread: true })).toEqual({
+      code: 0,
+      out: '',
+      err: '',
+    });
+    expect(readFileSync(join(one, 'robots.txt'), 'utf8')).toContain('User-agent');
+    expect(readFileSync(join(one, '404.html'), 'utf8')).not.toContain('href="/family/index.html"');
   });
 
   test.each([

@@ -137,7 +137,7 @@ describe('what cannot be done is a sentence, and exit code 2', () => {
     ['a column that is not there', ['list.csv', '--id', 'rec'], /has no column “rec”/],
     ['a use that is none', ['list.csv', '--map', 'nose=x'], /Write what the column is/],
     ['over one of the tables', ['list.csv', '--out', 'list.csv'], /is one of the tables/],
-    ['into a folder that is not there', ['list.csv', '--out', 'nowhere/x.csv'], /can’t be written/],
+    ['into a file as if it were a folder', ['list.csv', '--out', 'list.csv/x.csv'], /can’t be written/],
   ])('%s', (_, args, sentence) => {
     put('empty.csv', '');
     put('bare.csv', 'Thomas,Tuohill,1840\nEllen,Veale,1845\n');

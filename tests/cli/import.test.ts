@@ -13,6 +13,7 @@ import { loadCorpus } from '../../src/corpus/load.ts';
 import { examine } from '../../src/dossier/examine.ts';
 import { goodContent } from '../corpus/content.ts';
 import { caseFile } from '../exports/published-content.ts';
+import { run } from './in-process.ts';
 
 const project = resolve(import.meta.dirname, '../..');
 let work: string;
@@ -25,31 +26,6 @@ afterAll(() => {
   vi.unstubAllEnvs();
   rmSync(work, { recursive: true, force: true });
 });
-
-interface Run {
-  code: number;
-  out: string;
-}
-
-/** Runs a command in this process, as the verb would: what it prints, and its exit code. */
-async function run(command: Command, ...args: string[]): Promise<Run> {
-  let out = '';
-  const take = (text: string | Uint8Array) => {
-    out += String(text);
-    return true;
-  };
-  const spies = [process.stdout, process.stderr].map((stream) =>
-    vi.spyOn(stream, 'write').mockImplementation(take),
-  );
-  const before = process.exitCode;
-  try {
-    await command.parseAsync(args, { from: 'user' });
-    return { code: Number(process.exitCode ?? 0), out };
-  } finally {
-    for (const spy of spies) spy.mockRestore();
-    process.exitCode = before;
-  }
-}
 
 const kinds: Record<string, () => Command> = {
   table: tableCommand,

@@ -216,18 +216,21 @@ describe('what can’t be printed is told', () => {
 
   test('over an earlier PDF, the same bytes', async () => {
     const before = readFileSync(join(work, 'open/phelan.pdf'));
-    writeFileSync(join(work, 'open/phelan.pdf'), '%PDF-1.4 an earlier one');
+    expect(before.subarray(0, 20_000).toString('latin1')).toContain('/Creator (Whence)');
+    writeFileSync(join(work, 'open/phelan.pdf'), before.subarray(0, 9000));
     expect(await pdf('--content', 'content', '--out', 'open', '--paper', 'letter')).toMatchObject({
       code: 0,
     });
     expect(readFileSync(join(work, 'open/phelan.pdf')).equals(before)).toBe(true);
   });
 
-  test('a file that is no PDF is never written over', async () => {
+  test('a file that is no PDF of ours is never written over', async () => {
     mkdirSync(join(work, 'mine'));
-    writeFileSync(join(work, 'mine/phelan.pdf'), 'my notes');
-    const run = await pdf('--content', 'content', 'phelan', '--out', 'mine');
-    expect([run.code, run.err]).toEqual([2, expect.stringContaining('is no PDF and would be lost')]);
-    expect(readFileSync(join(work, 'mine/phelan.pdf'), 'utf8')).toBe('my notes');
+    for (const text of ['my notes', '%PDF-1.4 my thesis']) {
+      writeFileSync(join(work, 'mine/phelan.pdf'), text);
+      const run = await pdf('--content', 'content', 'phelan', '--out', 'mine');
+      expect([run.code, run.err]).toEqual([2, expect.stringContaining('is no earlier export of this kind')]);
+      expect(readFileSync(join(work, 'mine/phelan.pdf'), 'utf8')).toBe(text);
+    }
   });
 });

@@ -1,5 +1,6 @@
 import { spawn, type ChildProcess } from 'node:child_process';
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import http from 'node:http';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import sharp from 'sharp';
@@ -57,6 +58,18 @@ describe('start follows the content', () => {
     writeFileSync(join(folder, file), text);
   }
   const get = (path: string) => fetch(site + path);
+  /** An address as it is written: fetch would tidy it up. */
+  const ask = (path: string) =>
+    new Promise<{ status: number; text: string }>((done, failed) => {
+      const request = http.get({ host: 'localhost', port: new URL(site).port, path }, (answer) => {
+        let text = '';
+        answer.on('data', (chunk) => (text += String(chunk)));
+        answer.on('end', () => done({ status: answer.statusCode ?? 0, text }));
+      });
+      request.on('error', failed);
+    });
+  const getRaw = async (path: string) => (await ask(path)).text;
+  const statusOf = async (path: string) => (await ask(path)).status;
   const shows = (path: string, text: string) =>
     until(
       async () => (await (await get(path)).text()).includes(text),
@@ -89,6 +102,65 @@ describe('start follows the content', () => {
       '/media/none.jpg',
     ])
       expect((await get(path)).status).toBe(404);
+  });
+
+  test('no file of a content folder is served as it is, nor any other that pages do not need', async () => {
+    /** Whether an answer holds any longer line of a file, as text or within a program. */
+    const gives = async (path: string, file: string) => {
+      const answer = await getRaw(path);
+      const lines = readFileSync(file, 'utf8').split('\n');
+      return lines.some((line) => line.length > 12 && answer.includes(JSON.stringify(line).slice(1, -1)));
+    };
+    for (const file of [
+      join(folder, 'records/deed.md'),
+      join(folder, 'people/people.yaml'),
+      join(folder, 'site.yaml'),
+      join(project, 'content/site.yaml'),
+      join(project, 'content/cases/phelan-knockmahon.mdx'),
+      join(project, 'README.md'),
+      join(project, 'package.json'),
+      '/etc/passwd',
+    ])
+      for (const [before, query] of [
+        ['/@fs', ''],
+        ['/@fs', '?raw'],
+        ['/@fs', '?raw??'],
+        ['/@fs', '?import&raw'],
+        ['/@fs', '?url&inline'],
+        ['/@id', '?raw'],
+        ['/@id/__x00__', '?raw'],
+        ['//@fs', '?raw'],
+        ['', ''],
+        ['', '?raw'],
+      ] as const)
+        expect([before, file, query, await gives(`${before}${file}${query}`, file)]).toEqual([
+          before,
+          file,
+          query,
+          false,
+        ]);
+    for (const path of [
+      '/content/site.yaml',
+      '/content/site.yaml?raw',
+      '/content/cases/phelan-knockmahon.mdx',
+      '/content/people/people.yaml?import&raw',
+      '/%63ontent/site.yaml',
+      '//content/site.yaml',
+      '/src/../content/site.yaml',
+      '/src/%2e%2e/content/site.yaml',
+      '/README.md',
+      '/package.json',
+      '/package.json?raw',
+      '/tests/seed.ts',
+      '/node_modules/.whence/cache',
+    ])
+      expect([path, (await statusOf(path)) >= 400]).toEqual([path, true]);
+    // What pages load is there.
+    const page = await (await get('/records/deed.html')).text();
+    const loaded = [...page.matchAll(/(?:src|href)="(\/(?:@|src|components|node_modules)[^"]+)"/g)];
+    expect(loaded.length).toBeGreaterThan(0);
+    for (const [, address] of loaded)
+      expect([address, (await get(address!.replaceAll('&amp;', '&'))).status]).toEqual([address, 200]);
   });
 
   // Astro is told of the change by an event it does not document; this is what holds it.

@@ -16,11 +16,13 @@ function opened(
 ): { there: Examination; folder: ReturnType<typeof caseFolder> } {
   const folder = caseFolder(examination, id);
   const there = withContent({}, (dir) => {
-    for (const { path, from } of folder.files) {
-      const file = join(dir, path);
-      mkdirSync(dirname(file), { recursive: true });
-      if (typeof from === 'string') cpSync(from, file);
-      else writeFileSync(file, from);
+    for (const { path, text } of folder.files) {
+      mkdirSync(dirname(join(dir, path)), { recursive: true });
+      writeFileSync(join(dir, path), text);
+    }
+    for (const { path, file } of folder.pictures) {
+      mkdirSync(dirname(join(dir, path)), { recursive: true });
+      cpSync(file, join(dir, path));
     }
     return examine(loadCorpus(dir), today);
   });
@@ -49,7 +51,8 @@ describe('a case of the demonstration, opened elsewhere', () => {
   );
 
   test('the two families don’t drag each other along', () => {
-    const paths = caseFolder(home, 'phelan-knockmahon').files.map(({ path }) => path);
+    const { files, pictures } = caseFolder(home, 'phelan-knockmahon');
+    const paths = [...files, ...pictures].map(({ path }) => path);
     expect(paths.filter((path) => path.includes('/nor-'))).toEqual([]);
     expect(paths).toContain('media/baptism-kill-1840.jpg');
     expect(paths).toContain('names/phelan-knockmahon.csv');
@@ -74,7 +77,7 @@ describe('with somebody living', () => {
       const home = examine(loadCorpus(dir), today);
       expect([...home.living]).toEqual(['nora']);
       const { there, folder } = opened(home, 'phelan');
-      const text = folder.files.map(({ path, from }) => path + String(from)).join('\n');
+      const text = folder.files.map((one) => one.path + one.text).join('\n');
       expect(text).not.toMatch(/nora|quillinan/i);
       expect(text).not.toContain('family.example');
       expect(folder.withheld).toBe(1);

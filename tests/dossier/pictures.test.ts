@@ -1,4 +1,6 @@
 /** Which images go out, by what their rights say. */
+import { symlinkSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { mayBePublished } from '../../src/model/rights.ts';
 import { buildDossier } from '../../src/dossier/build.ts';
@@ -58,6 +60,19 @@ describe('an image that may not be published', () => {
         pictures: ['/media/b.png.jpg'],
         html: expect.stringMatching(/The front(?!.*<img)/) as string,
       });
+  });
+  test('is kept back where prose shows a link to it', () => {
+    const files = {
+      ...goodContent,
+      'media/a.png': image,
+      'media/b.png': image,
+      'records/deed.md': record('private', '\n![The front](media/alias.png)\n'),
+    };
+    withContent(files, (dir) => {
+      symlinkSync(join(dir, 'media/a.png'), join(dir, 'media/alias.png'));
+      const { pictures } = buildDossier(examine(loadCorpus(dir), '2026-06-01'));
+      expect(pictures.map(({ src }) => src)).toEqual(['/media/b.png.jpg']);
+    });
   });
   test('is shown to the family', () =>
     expect(

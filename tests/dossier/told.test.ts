@@ -24,6 +24,15 @@ test('errors are told whole, warnings and hints by their number', () => {
   expect(toldOf({ failure: new Error('gone') })).toMatchObject({ errors: [], failure: 'gone', kept: true });
 });
 
+test('where others read along, of errors that are not for them only the number is told', () => {
+  const findings = [at('a'), at('people/nora.md'), at('records/nora.md')];
+  const told = toldOf({ examination: { findings }, kept: false }, ({ file }) => file === 'a');
+  expect(told.errors.map(({ file, message }) => [file, message])).toEqual([
+    ['a', 'm'],
+    ['site.yaml', '2 errors may be about somebody living, and others on the network can read this page.'],
+  ]);
+});
+
 test('a page is that of a file by their names', () => {
   expect(isPageOf('/records/deed.html', 'records/deed.md')).toBe(true);
   expect(isPageOf('/cases/a/proof.html', 'cases/a.mdx')).toBe(true);

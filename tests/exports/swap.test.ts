@@ -10,6 +10,7 @@ import {
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { sha256 } from '../../src/exports/site/files-under.ts';
 import { manifestOf, manifestText } from '../../src/exports/site/manifest.ts';
 import { disk, mend, swapIn, type Disk } from '../../src/exports/site/swap.ts';
 import { beside, type Target } from '../../src/exports/site/target.ts';
@@ -29,7 +30,9 @@ function site(folder: string, files: Record<string, string>): string {
   }
   writeFileSync(
     join(folder, 'whence.json'),
-    manifestText(manifestOf(new Map(Object.keys(files).map((path) => [path, '0'])))),
+    manifestText(
+      manifestOf(new Map(Object.entries(files).map(([path, text]) => [path, sha256(Buffer.from(text))]))),
+    ),
   );
   return folder;
 }
@@ -81,6 +84,30 @@ describe('a finished site takes its place', () => {
     expect([read('index.html'), read('records/a.html')]).toEqual(['old', 'mine']);
     expect(readdirSync(root)).toEqual(['site']);
   });
+  test('and a file that a list claims, but that is not what it lists, is kept unless the new site has it', () => {
+    earlier();
+    const list = (files: object[]) =>
+      writeFileSync(
+        join(target.folder, 'whence.json'),
+        JSON.stringify({ madeBy: 'whence', version: 1, digest: 'sha256-0', files }),
+      );
+    mkdirSync(join(target.folder, 'photos'));
+    for (const name of ['photos/a.jpg', 'thesis.txt']) writeFileSync(join(target.folder, name), 'mine');
+    const wrong = '0'.repeat(64);
+    const claimed = ['photos', 'photos/a.jpg', 'thesis.txt', '../victim', '/etc/hostname'];
+    writeFileSync(join(root, 'victim'), 'mine');
+    const finished = made();
+    // A site is written anew whole: what somebody spoilt of it comes right.
+    list(
+      [...claimed, 'index.html', 'records/a.html', 'records/gone.html'].map((path) => ({
+        path,
+        sha256: wrong,
+      })),
+    );
+    expect(swapIn(finished, target)).toEqual(['photos/a.jpg', 'records/gone.html', 'thesis.txt']);
+    expect([read('photos/a.jpg'), read('thesis.txt'), read('index.html')]).toEqual(['mine', 'mine', 'new']);
+    expect(readFileSync(join(root, 'victim'), 'utf8')).toBe('mine');
+  });
   test('also from another disk, by way of a copy beside it', () => {
     earlier();
     const finished = made();
@@ -94,6 +121,29 @@ describe('a finished site takes its place', () => {
     };
     swapIn(finished, target, across);
     expect(read('records/a.html')).toBe('new a');
+  });
+});
+
+describe('folders beside it that no exchange left', () => {
+  test('are not touched: the site is not put into its place', () => {
+    for (const place of [target.next, target.previous]) {
+      rmSync(root, { recursive: true, force: true });
+      mkdirSync(root);
+      earlier();
+      site(place, { 'index.html': 'a copy', 'note.txt': 'mine' });
+      mend(target);
+      expect(readFileSync(join(place, 'note.txt'), 'utf8')).toBe('mine');
+      const finished = made();
+      expect(() => swapIn(finished, target)).toThrow('which is needed while the site is written');
+      expect(readFileSync(join(place, 'note.txt'), 'utf8')).toBe('mine');
+      expect(read('index.html')).toBe('old');
+    }
+  });
+  test('but an earlier site in whose place there is none goes back there', () => {
+    disk.rename(earlier(), target.previous);
+    mend(target);
+    expect(read('index.html')).toBe('old');
+    expect(readdirSync(root)).toEqual(['site']);
   });
 });
 
@@ -145,6 +195,7 @@ describe('when a step fails, the earlier site is whole and in its place', () => 
 
 describe('the next build mends what one that was cut off left', () => {
   test('between the two renames: the earlier site comes back', () => {
+    writeFileSync(target.sign, '');
     disk.rename(earlier(), target.previous);
     site(target.next, { 'index.html': 'new' });
     mend(target);
@@ -154,6 +205,7 @@ describe('the next build mends what one that was cut off left', () => {
   test('after them: what was never the site’s comes back and the earlier site goes', () => {
     earlier();
     writeFileSync(join(target.folder, 'CNAME'), 'family.example');
+    writeFileSync(target.sign, '');
     disk.rename(target.folder, target.previous);
     disk.rename(made(), target.folder);
     mend(target);

@@ -1,4 +1,13 @@
-import { mkdirSync, mkdtempSync, realpathSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import {
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
@@ -76,5 +85,20 @@ describe('a site may not be written into', () => {
     mkdirSync(join(root, 'new.previous'));
     writeFileSync(join(root, 'new.previous/thesis.txt'), 'mine');
     expect(() => at('new')).toThrow('new.previous');
+  });
+  test.each(['earlier.previous', 'earlier.next'])(
+    'a place beside which a copy of a site lies that no build left: %s',
+    (name) => {
+      cpSync(join(root, 'earlier'), join(root, name), { recursive: true });
+      expect(() => at('earlier')).toThrow(
+        `${name}, which is needed while the site is written, is there already`,
+      );
+      writeFileSync(join(root, '.earlier.exchange'), '');
+      expect(at('earlier').folder).toBe(join(root, 'earlier'));
+    },
+  );
+  test('though an earlier site that was set aside may go back', () => {
+    renameSync(join(root, 'earlier'), join(root, 'earlier.previous'));
+    expect(at('earlier').folder).toBe(join(root, 'earlier'));
   });
 });

@@ -118,6 +118,7 @@ describe('a site that does not fit on the disk it is to stand on', () => {
   test('cut off while it is copied, is cleared away by the next command', ({ skip }) => {
     if (!mounted) skip();
     const target = beside(join(small, 'other'));
+    writeFileSync(target.sign, '');
     site(target.next, 100_000);
     rmSync(join(target.next, 'records/b.html'));
     mend(target);

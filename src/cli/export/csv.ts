@@ -5,8 +5,9 @@ import { CannotRun } from '../../corpus/types.ts';
 import { buildDossier } from '../../dossier/build.ts';
 import { ownKept } from '../../dossier/kept.ts';
 import { tables } from '../../exports/tables/tables.ts';
+import { forceOption, hasHeadingsOf } from '../shared/earlier.ts';
 import { contentOption, todayOption } from '../shared/options.ts';
-import { outOption, writeOut } from '../shared/out.ts';
+import { demandPlace, outOption, writeOut } from '../shared/out.ts';
 import { publishable } from '../shared/publishable.ts';
 import { exitWith } from '../shared/run.ts';
 
@@ -15,6 +16,7 @@ interface Options {
   today: string;
   out?: string;
   bom: boolean;
+  force: boolean;
 }
 
 /** The command. */
@@ -30,6 +32,7 @@ export function csvCommand(): Command {
       'begins with a byte order mark, for spreadsheet programs that take UTF-8 for something older without it',
       false,
     )
+    .addOption(forceOption())
     .addOption(todayOption())
     .addHelpText(
       'after',
@@ -54,16 +57,16 @@ Exit code: 0 done, 1 the content has errors or would name somebody living, 2 cou
           throw new CannotRun('Several tables can’t go to standard output; name a folder with --out.');
         const { examination, cleared } = publishable(options.content, options.today);
         const dossier = buildDossier(examination, ownKept());
-        const made = chosen.map((name) => ({
-          name,
-          text: (options.bom ? '\uFEFF' : '') + cleared(tables[name]!(dossier), `The table ${name}`),
-        }));
-        for (const { name, text } of made)
-          writeOut(
-            chosen.length > 1 || wanted.includes('all') ? join(options.out!, `${name}.csv`) : options.out,
-            options.content,
-            text,
-          );
+        const { content, force } = options;
+        const isFolder = chosen.length > 1 || wanted.includes('all');
+        const made = chosen.map((name) => {
+          const table = cleared(tables[name]!(dossier), `The table ${name}`);
+          const path = isFolder ? join(options.out!, `${name}.csv`) : options.out;
+          const out = { path, content, force, isOurs: hasHeadingsOf(table) };
+          return { out, text: (options.bom ? '\uFEFF' : '') + table };
+        });
+        for (const { out } of made) demandPlace(out);
+        for (const { out, text } of made) writeOut(out, text);
         return 0;
       }),
     );

@@ -1,14 +1,15 @@
 /** `npm run export -- gedcom`. */
-import { closeSync, existsSync, openSync, renameSync, rmSync, statSync, writeSync } from 'node:fs';
+import { closeSync, openSync, writeSync } from 'node:fs';
 import { Command } from 'commander';
 import { loadCorpus } from '../../corpus/load.ts';
-import { CannotRun } from '../../corpus/types.ts';
 import { buildDossier } from '../../dossier/build.ts';
 import { examine } from '../../dossier/examine.ts';
 import { gedcomOf } from '../../exports/gedcom/write.ts';
 import { checkReport } from '../report/check.ts';
 import { paintFor } from '../report/paint.ts';
+import { forceOption, isOurGedcom } from '../shared/earlier.ts';
 import { contentOption, formatOption, todayOption } from '../shared/options.ts';
+import { demandPlace, writeFile } from '../shared/out.ts';
 import { fromCaller } from '../shared/paths.ts';
 import { exitWith, type ExitCode } from '../shared/run.ts';
 
@@ -16,6 +17,7 @@ interface Options {
   content: string;
   out: string;
   dryRun: boolean;
+  force: boolean;
   format: 'text' | 'json';
   today: string;
 }
@@ -25,11 +27,8 @@ export function gedcomExport(): Command {
   return new Command('gedcom')
     .description('a family file of GEDCOM 7.0: people, families, places, sources, and how each case stands')
     .addOption(contentOption())
-    .requiredOption(
-      '--out <file>',
-      'the file to write, usually ending in .ged; one of that ending is written over',
-      fromCaller,
-    )
+    .requiredOption('--out <file>', 'the file to write, usually ending in .ged', fromCaller)
+    .addOption(forceOption())
     .option('--dry-run', 'say what would be written, and write nothing', false)
     .addOption(formatOption())
     .addOption(todayOption())
@@ -43,14 +42,14 @@ Nobody living, or presumed to be, is written, unless site.yaml says audience: fa
     .action((options: Options) => exitWith(() => run(options)));
 }
 
-function run({ content, out, dryRun, format, today }: Options): ExitCode {
+function run({ content, out, dryRun, force, format, today }: Options): ExitCode {
+  demandPlace({ path: out, content, force, isOurs: isOurGedcom });
   const examination = examine(loadCorpus(content), today);
   if (!examination.ok) {
     process.stderr.write(checkReport(examination, 'text', paintFor(process.stderr)));
     process.stderr.write('The content has errors, so nothing was written.\n');
     return 1;
   }
-  demandPlace(out);
   const dossier = buildDossier(examination);
   if (!dryRun) write(out, gedcomOf(dossier));
   const { people, records } = dossier.facts;
@@ -72,28 +71,13 @@ function counted(n: number, one: string, many = `${one}s`): string {
   return `${n} ${n === 1 ? one : many}`;
 }
 
-/** Only a file that ends in .ged is written over. */
-function demandPlace(out: string): void {
-  if (!existsSync(out)) return;
-  if (!statSync(out).isFile())
-    throw new CannotRun(`${out} is there and is no file; name another with --out.`);
-  if (!/\.ged$/i.test(out))
-    throw new CannotRun(`${out} is there already, and does not end in .ged; it was left as it is.`);
-}
-
 function write(out: string, pieces: Iterable<string>): void {
-  const part = `${out}.part`;
-  try {
-    const file = openSync(part, 'w');
+  writeFile(out, (part) => {
+    const file = openSync(part, 'wx');
     try {
       for (const piece of pieces) writeSync(file, piece);
     } finally {
       closeSync(file);
     }
-    renameSync(part, out);
-  } catch (error) {
-    rmSync(part, { force: true });
-    if ((error as NodeJS.ErrnoException).code === undefined) throw error;
-    throw new CannotRun(`${out} can’t be written: ${(error as Error).message}.`);
-  }
+  });
 }

@@ -4,6 +4,7 @@ import { CannotRun } from '../../corpus/types.ts';
 import { buildDossier } from '../../dossier/build.ts';
 import { ownKept } from '../../dossier/kept.ts';
 import { addressFrom, linkedData } from '../../dossier/linked-data.ts';
+import { beginsLike, forceOption } from '../shared/earlier.ts';
 import { contentOption, todayOption } from '../shared/options.ts';
 import { outOption, writeOut } from '../shared/out.ts';
 import { publishable } from '../shared/publishable.ts';
@@ -13,6 +14,7 @@ interface Options {
   content: string;
   today: string;
   out?: string;
+  force: boolean;
 }
 
 /** The command. */
@@ -22,6 +24,7 @@ export function linkedDataCommand(): Command {
     .argument('[case...]', 'ids of cases; without one, all')
     .addOption(contentOption())
     .addOption(outOption())
+    .addOption(forceOption())
     .addOption(todayOption())
     .addHelpText(
       'after',
@@ -38,11 +41,9 @@ export function linkedDataCommand(): Command {
           );
         const cases = [...dossier.cases.values()].filter(({ id }) => ids.length === 0 || ids.includes(id));
         const document = linkedData(dossier, cases, addressFrom('/index.html', dossier.site.address));
-        writeOut(
-          options.out,
-          options.content,
-          cleared(`${JSON.stringify(document, null, 2)}\n`, 'The linked data'),
-        );
+        const text = `${JSON.stringify(document, null, 2)}\n`;
+        const { out: path, content, force } = options;
+        writeOut({ path, content, force, isOurs: beginsLike(text) }, cleared(text, 'The linked data'));
         return 0;
       }),
     );

@@ -3,8 +3,9 @@ import { extname } from 'node:path';
 import { Command, Option } from 'commander';
 import { buildDossier } from '../../dossier/build.ts';
 import { ownKept } from '../../dossier/kept.ts';
+import { bibtexMark, forceOption, isOurBibtex, isOurCslJson } from '../shared/earlier.ts';
 import { contentOption, todayOption } from '../shared/options.ts';
-import { outOption, writeOut } from '../shared/out.ts';
+import { demandPlace, outOption, writeOut } from '../shared/out.ts';
 import { publishable } from '../shared/publishable.ts';
 import { exitWith } from '../shared/run.ts';
 
@@ -13,6 +14,7 @@ interface Options {
   today: string;
   out?: string;
   as?: 'csl-json' | 'bibtex';
+  force: boolean;
 }
 
 /** The command. */
@@ -27,16 +29,26 @@ export function sourcesCommand(): Command {
       ).choices(['csl-json', 'bibtex']),
     )
     .addOption(outOption())
+    .addOption(forceOption())
     .addOption(todayOption())
     .action((options: Options) =>
       exitWith(() => {
-        const { examination, cleared } = publishable(options.content, options.today);
+        const { out: path, content, today, force } = options;
+        const form = options.as ?? (extname(path ?? '').toLowerCase() === '.bib' ? 'bibtex' : 'csl-json');
+        const out = { path, content, force, isOurs: form === 'bibtex' ? isOurBibtex : isOurCslJson };
+        demandPlace(out);
+        const { examination, cleared } = publishable(content, today);
         const { library } = buildDossier(examination, ownKept());
-        const form =
-          options.as ?? (extname(options.out ?? '').toLowerCase() === '.bib' ? 'bibtex' : 'csl-json');
-        const text = form === 'bibtex' ? library.bibtex() : library.cslJson();
-        writeOut(options.out, options.content, cleared(text, 'The source list'));
+        const text = form === 'bibtex' ? bibtexMark + library.bibtex() : marked(library.cslJson());
+        writeOut(out, cleared(text, 'The source list'));
         return 0;
       }),
     );
+}
+
+/** The same items, the first of them saying by whom they were written. */
+function marked(cslJson: string): string {
+  const [first, ...others] = JSON.parse(cslJson) as object[];
+  if (!first) return cslJson;
+  return `${JSON.stringify([{ custom: { madeBy: 'whence' }, ...first }, ...others], null, 2)}\n`;
 }

@@ -1,11 +1,12 @@
 /** `npm run import -- case`: a case that somebody gave out, into a content folder. */
-import { existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, statSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { basename, join, relative } from 'node:path';
+import { existsSync, readFileSync, readdirSync, rmSync, statSync } from 'node:fs';
+import { basename, join } from 'node:path';
 import { Command } from 'commander';
 import { loadCorpus } from '../../corpus/load.ts';
 import { CannotRun } from '../../corpus/types.ts';
 import { examine } from '../../dossier/examine.ts';
+import { isMadeFrom } from '../../dossier/images.ts';
+import { mediaIsThere } from '../../dossier/pictures.ts';
 import { arrivalOf, type Arrival } from '../../imports/case/merge.ts';
 import { unpackCase, type UnpackedCase } from '../../imports/case/zip.ts';
 import { writeWhole } from '../../imports/whole-file.ts';
@@ -13,7 +14,8 @@ import { paintFor } from '../report/paint.ts';
 import { caseJson, caseText } from '../report/case-import.ts';
 import { contentOption, formatOption, todayOption } from '../shared/options.ts';
 import { exitWith, type ExitCode } from '../shared/run.ts';
-import { fromCaller } from '../shared/paths.ts';
+import { asCalled, fromCaller } from '../shared/paths.ts';
+import { temporaryFolder } from '../shared/temporary.ts';
 
 interface Options {
   content: string;
@@ -56,7 +58,7 @@ Exit code: 0 done, 1 something of yours differs and nothing was written, 2 could
 }
 
 async function importCase(path: string, options: Options): Promise<ExitCode> {
-  const work = mkdtempSync(join(tmpdir(), 'whence-case-'));
+  const work = temporaryFolder('whence-case-');
   try {
     const unpacked = await unpackCase(path, work);
     const came = loadCorpus(work);
@@ -70,7 +72,8 @@ async function importCase(path: string, options: Options): Promise<ExitCode> {
       throw new CannotRun(
         `${basename(path)} was not opened: it has no case ${unpacked.case}, of which it says it is.`,
       );
-    const arrival = arrivalOf(came, unpacked.files, folderAt(options.content), options.content);
+    const same = await sameImages(unpacked.files, work, options.content);
+    const arrival = arrivalOf(came, unpacked.files, folderAt(options.content), options.content, same);
     const write = options.write && arrival.differs.length === 0;
     const written = write
       ? arrival.write.map(({ file, text }) => put(work, options.content, file, text))
@@ -82,7 +85,7 @@ async function importCase(path: string, options: Options): Promise<ExitCode> {
       digest: digests.get(unpacked.case)?.whole ?? null,
       standing: cases.get(unpacked.case)?.standing ?? null,
       written,
-      content: relative(process.env['INIT_CWD'] ?? process.cwd(), options.content) || '.',
+      content: asCalled(options.content),
     };
     process.stdout.write(
       options.format === 'json' ? caseJson(done) : caseText(done, paintFor(process.stdout)),
@@ -91,6 +94,18 @@ async function importCase(path: string, options: Options): Promise<ExitCode> {
   } finally {
     rmSync(work, { recursive: true, force: true });
   }
+}
+
+/** Images that are there already and were made anew for the zip out of just these. */
+async function sameImages(files: readonly string[], came: string, content: string): Promise<Set<string>> {
+  const same = new Set<string>();
+  for (const file of files) {
+    if (!file.startsWith('media/') || !mediaIsThere(content, file.slice('media/'.length))) continue;
+    const ours = join(content, file);
+    const picture = readFileSync(join(came, file));
+    if (await isMadeFrom(picture, ours, join(content, 'media')).catch(() => false)) same.add(file);
+  }
+  return same;
 }
 
 /** The content there is; nothing where the folder is new or empty. */

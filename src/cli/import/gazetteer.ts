@@ -1,5 +1,5 @@
 /** `npm run import -- gazetteer`: places of a gazetteer, beside those that are there. */
-import { basename, relative } from 'node:path';
+import { basename } from 'node:path';
 import { Command, InvalidArgumentError } from 'commander';
 import { loadCorpus } from '../../corpus/load.ts';
 import { CannotRun, type Corpus } from '../../corpus/types.ts';
@@ -14,7 +14,7 @@ import { idPattern } from '../../model/common.ts';
 import { paintFor } from '../report/paint.ts';
 import { gazetteerJson, gazetteerText, type GazetteerImport } from '../report/gazetteer-import.ts';
 import { contentOption, formatOption, wholeNumber } from '../shared/options.ts';
-import { fromCaller } from '../shared/paths.ts';
+import { asCalled, fromCaller } from '../shared/paths.ts';
 import { progressOn } from '../shared/progress.ts';
 import { exitWith, type ExitCode } from '../shared/run.ts';
 
@@ -126,7 +126,7 @@ function importGazetteer(path: string, options: Options): ExitCode {
     addVariants: options.addVariants,
     variantFiles: variants.files.map((one) => one.file),
     refused: variants.refused,
-    content: relative(process.env['INIT_CWD'] ?? process.cwd(), options.content) || '.',
+    content: asCalled(options.content),
   };
   process.stdout.write(
     options.format === 'json'

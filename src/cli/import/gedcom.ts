@@ -142,7 +142,8 @@ function write(done: GedcomImport, content: string): void {
 
 function demandFile(path: string): void {
   try {
-    if (!statSync(path).isFile()) throw new CannotRun(`${path} is no ordinary file.`);
+    if (!statSync(path).isFile())
+      throw new CannotRun(`${path} is no ordinary file. Save what it gives as a file first, and name that.`);
     closeSync(openSync(path, 'r'));
   } catch (error) {
     if (error instanceof CannotRun) throw error;

@@ -30,6 +30,7 @@ function fileAmong(args: readonly string[]): string | undefined {
 function headOf(path: string): Buffer {
   const head = Buffer.alloc(16_384);
   try {
+    if (!statSync(path).isFile()) return Buffer.alloc(0);
     const file = openSync(path, 'r');
     try {
       return head.subarray(0, readSync(file, head, 0, head.length, 0));

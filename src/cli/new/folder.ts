@@ -152,7 +152,8 @@ export function whyNot(file: string, code: string): string {
 /** Whether the author's own files end their lines as Windows does. */
 function usesCrlf(dir: string): boolean {
   try {
-    return readFileSync(join(dir, 'site.yaml'), 'utf8').includes('\r\n');
+    const file = join(dir, 'site.yaml');
+    return statSync(file).isFile() && readFileSync(file, 'utf8').includes('\r\n');
   } catch {
     return false;
   }

@@ -38,8 +38,8 @@ export function caseText(
   say(
     digest === unpacked.digest
       ? `Its digest is the one it has at home: ${digest ?? 'not known'}.`
-      : unpacked.withheld > 0 && digest === unpacked.digestHere
-        ? `${unpacked.withheld === 1 ? 'One living person was' : `${unpacked.withheld} living people were`} withheld, so its digest is another than at home: ${digest ?? 'not known'} here.`
+      : digest === unpacked.digestHere
+        ? `${unpacked.withheld === 0 ? 'Images were left out' : unpacked.withheld === 1 ? 'One living person was withheld' : `${unpacked.withheld} living people were withheld`}, so its digest is another than at home: ${digest ?? 'not known'} here.`
         : `Its digest is not the one the zip says: it has been changed since it was given out, or another version of Whence reckons otherwise.`,
   );
   lines.push('');

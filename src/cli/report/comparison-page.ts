@@ -12,6 +12,7 @@ export function* comparisonPage(comparison: Comparison, limit: number): Generato
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
+<meta name="generator" content="Whence">
 <title>${escaped(title)}</title>
 <style>${style}</style>
 </head>

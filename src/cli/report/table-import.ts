@@ -1,10 +1,10 @@
 /** What an import of a table has to say: how it was taken, what would be written, what could not be read. */
-import { relative } from 'node:path';
 import type { Fate, PlannedChange } from '../../imports/changes.ts';
 import { memoryFile } from '../../imports/memory.ts';
 import type { Mapping } from '../../imports/tables/mapping.ts';
 import type { MentionTable } from '../../imports/tables/read.ts';
 import type { TableRecords } from '../../imports/tables/records.ts';
+import { asCalled } from '../shared/paths.ts';
 import { wrap, type Paint } from './paint.ts';
 
 export interface TableImport {
@@ -201,7 +201,7 @@ function problemLines(problems: readonly ToldProblem[], paint: Paint): string[] 
 }
 
 function ending({ savedTo, mapping, changes, written, content }: TableImport, paint: Paint): string[] {
-  const here = relative(process.env['INIT_CWD'] ?? process.cwd(), content) || '.';
+  const here = asCalled(content);
   const count = (fate: Fate) => changes.filter((change) => change.fate === fate).length;
   const lines: string[] = [];
   for (const fate of ['same', 'edited', 'taken', 'deleted'] as const)
@@ -211,8 +211,7 @@ function ending({ savedTo, mapping, changes, written, content }: TableImport, pa
     lines.push('To bring those in beside what is there, give them other ids with --id.');
   if (count('deleted') > 0)
     lines.push(`To have those again, take their lines out of ${memoryFile('tables')} in your folder.`);
-  if (savedTo)
-    lines.push(`The mapping is in ${relative(process.env['INIT_CWD'] ?? process.cwd(), savedTo)}.`);
+  if (savedTo) lines.push(`The mapping is in ${asCalled(savedTo)}.`);
   const would = count('new') + count('changed');
   if (written)
     lines.push(

@@ -1,11 +1,11 @@
 /** Where an export is written: a file that is whole or not there at all, or standard output. */
-import { existsSync, mkdirSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
-import { dirname, join, relative } from 'node:path';
+import { existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
 import { Option } from 'commander';
 import { CannotRun } from '../../corpus/types.ts';
 import { isWithin, realPath } from '../../exports/site/target.ts';
-import { fromCaller } from './paths.ts';
-import { readersMayStop } from './output.ts';
+import { demandEarlier, type Mark } from './earlier.ts';
+import { asCalled, fromCaller } from './paths.ts';
 
 /** `--out FILE`. */
 export function outOption(what = 'the file it is written to; without it, standard output'): Option {
@@ -20,29 +20,61 @@ export function demandOutsideContent(path: string, content: string): void {
     );
 }
 
+export interface Out {
+  /** Without it, standard output. */
+  path: string | undefined;
+  content: string;
+  /** Tells an earlier export of the same kind, which is written over. */
+  isOurs: Mark;
+  force: boolean;
+}
+
+/** Throws `CannotRun` where an export may not be written. */
+export function demandPlace({ path, content, isOurs, force }: Out): void {
+  if (path === undefined) return;
+  demandOutsideContent(path, content);
+  demandEarlier(path, isOurs, force);
+}
+
 /** Writes a text to a file, or prints it. */
-export function writeOut(path: string | undefined, content: string, text: string): void {
-  if (path === undefined) {
-    readersMayStop();
+export function writeOut(out: Out, text: string): void {
+  if (out.path === undefined) {
     process.stdout.write(text);
     return;
   }
-  demandOutsideContent(path, content);
-  if (existsSync(path) && statSync(path).isDirectory())
-    throw new CannotRun(`${path} is a folder; name the file itself with --out.`);
+  demandPlace(out);
+  writeFile(out.path, (part) => writeFileSync(part, text, { flag: 'wx' }));
+  process.stderr.write(`Written: ${shown(out.path)}\n`);
+}
+
+/**
+ * Makes a file that is whole or not there at all: `write` makes it anew under a hidden name beside its place, and must
+ * not write into what is there. Folders above it are made. Throws `CannotRun` where that can’t be done.
+ */
+export function writeFile(path: string, write: (part: string) => void): void {
+  let part: string | undefined;
   try {
     mkdirSync(dirname(path), { recursive: true });
-    writeFileSync(`${path}.part`, text);
-    renameSync(`${path}.part`, path);
+    part = freeNameBeside(path);
+    write(part);
+    renameSync(part, path);
   } catch (error) {
-    rmSync(`${path}.part`, { force: true });
-    throw new CannotRun(`${path} can’t be written: ${(error as Error).message}.`);
+    if (part !== undefined) rmSync(part, { force: true });
+    const { code, message } = error as NodeJS.ErrnoException;
+    if (code === undefined) throw error;
+    throw new CannotRun(`${path} can’t be written: ${message}.`);
   }
-  process.stderr.write(`Written: ${shown(path)}\n`);
+}
+
+function freeNameBeside(path: string): string {
+  for (let n = 0; ; n++) {
+    const part = join(dirname(path), `.${basename(path)}.${process.pid}-${n}.part`);
+    if (!existsSync(part)) return part;
+  }
 }
 
 /** A path as the caller would write it. */
 export function shown(path: string): string {
-  const here = relative(process.env['INIT_CWD'] ?? process.cwd(), path);
-  return here === '' ? '.' : here.startsWith(join('..', '..')) ? path : here;
+  const here = asCalled(path);
+  return here.startsWith(join('..', '..')) ? path : here;
 }

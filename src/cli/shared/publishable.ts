@@ -2,7 +2,8 @@
 import { loadCorpus } from '../../corpus/load.ts';
 import { examine, type Examination } from '../../dossier/examine.ts';
 import { tellingsToKeepOut } from '../../dossier/living-tellings.ts';
-import { livingScan, plainText } from '../../exports/site/living-scan.ts';
+import { livingScan, plainText, wordsOfPicture } from '../../exports/site/living-scan.ts';
+import { wordsOfPath } from '../../exports/site/page.ts';
 import { demandNobody } from '../../exports/site/passed.ts';
 import { MustNotPublish } from '../../exports/site/problems.ts';
 
@@ -10,6 +11,8 @@ export interface Publishable {
   examination: Examination;
   /** Gives a text back, or throws `MustNotPublish` where it names somebody withheld. */
   cleared(text: string, what: string): string;
+  /** The same for the path of a file, and for what an image says beside its pixels. */
+  clearedPath(path: string, bytes?: Buffer): void;
 }
 
 /** Examines a folder. Throws `MustNotPublish` where the check finds errors: they may be names of the living. */
@@ -29,6 +32,10 @@ export function publishable(content: string, today: string): Publishable {
     cleared: (text, what) => {
       demandNobody(scan?.(plainText(text)), what);
       return text;
+    },
+    clearedPath: (path, bytes) => {
+      demandNobody(scan?.(wordsOfPath(path), { ids: true }), path);
+      if (bytes) demandNobody(scan?.(wordsOfPicture(bytes)), path);
     },
   };
 }

@@ -2,6 +2,7 @@ import { CannotRun } from '../../corpus/types.ts';
 import { ImageProblem } from '../../dossier/images.ts';
 import { CannotWrite, MustNotPublish } from '../../exports/site/problems.ts';
 import { paintFor } from '../report/paint.ts';
+import { mindOutput, outputRefused } from './output.ts';
 
 /** 0: fine. 1: findings of severity error. 2: could not run. */
 export type ExitCode = 0 | 1 | 2;
@@ -11,8 +12,10 @@ export type ExitCode = 0 | 1 | 2;
  * as the sentences they are; anything else thrown is a fault of ours and says so.
  */
 export async function exitWith(work: () => Promise<ExitCode> | ExitCode): Promise<void> {
+  mindOutput();
   try {
-    process.exitCode = await work();
+    const code = await work();
+    process.exitCode = outputRefused() ? 2 : code;
   } catch (error) {
     const room = noRoom(error);
     if (room !== undefined) {

@@ -15,9 +15,13 @@ export interface Told {
   kept: boolean;
 }
 
-/** The part of an examination that the overlay shows. */
+/**
+ * The part of an examination that the overlay shows. Of errors that `mayBeTold` says no to, as where others read along,
+ * only how many there are is told.
+ */
 export function toldOf(
   outcome: { examination: { findings: readonly Finding[] }; kept: boolean } | { failure: unknown },
+  mayBeTold: (finding: Finding) => boolean = () => true,
 ): Told {
   if ('failure' in outcome) {
     const failure = outcome.failure instanceof Error ? outcome.failure.message : String(outcome.failure);
@@ -26,14 +30,35 @@ export function toldOf(
   const { findings } = outcome.examination;
   const count = (severity: Finding['severity']) =>
     findings.filter((finding) => finding.severity === severity).length;
+  const errors = findings.filter(({ severity }) => severity === 'error');
+  const told = errors.filter(mayBeTold);
   return {
-    errors: findings
-      .filter(({ severity }) => severity === 'error')
-      .map(({ file, line, column, rule, message, help }) => ({ file, line, column, rule, message, help })),
+    errors: [
+      ...told.map(({ file, line, column, rule, message, help }) => ({
+        file,
+        line,
+        column,
+        rule,
+        message,
+        help,
+      })),
+      ...(told.length < errors.length ? [untold(errors.length - told.length)] : []),
+    ],
     warnings: count('warning'),
     hints: count('hint'),
     failure: null,
     kept: outcome.kept,
+  };
+}
+
+function untold(many: number): Told['errors'][number] {
+  return {
+    file: 'site.yaml',
+    line: 1,
+    column: 1,
+    rule: 'living-are-not-named',
+    message: `${many === 1 ? 'One error may be' : `${many} errors may be`} about somebody living, and others on the network can read this page.`,
+    help: 'The terminal in which npm start runs says what and where.',
   };
 }
 

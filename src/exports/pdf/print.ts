@@ -13,7 +13,7 @@ export type Paper = 'a4' | 'letter';
 
 /** One page to print. */
 export interface PrintOrder {
-  /** Absolute path of the page, and of the PDF to write. An earlier PDF is written over. */
+  /** Absolute path of the page, and of the PDF to write. A PDF that is there is written over. */
   page: string;
   pdf: string;
 }
@@ -38,7 +38,7 @@ export async function printPages(
   const browser = await startPrinting();
   try {
     for (const order of orders) {
-      const bytes = dated(await printed(browser, order.page, settings), settings.day);
+      const bytes = signed(dated(await printed(browser, order.page, settings), settings.day));
       const unfinished = `${order.pdf}.${process.pid}.part`;
       try {
         writeFileSync(unfinished, bytes);
@@ -126,6 +126,15 @@ function dated(bytes: Buffer, day: string): Buffer {
   const text = bytes.toString('latin1');
   const stamp = `D:${day.replaceAll('-', '')}000000`;
   return Buffer.from(text.replace(/(\/(?:CreationDate|ModDate) \()D:\d{14}/g, `$1${stamp}`), 'latin1');
+}
+
+/** The bytes saying that we had them made, in the room in which the browser says it of itself. */
+function signed(bytes: Buffer): Buffer {
+  const text = bytes.toString('latin1');
+  return Buffer.from(
+    text.replace(/\/Creator \([^()\\]{6,80}\)/, (said) => '/Creator (Whence)'.padEnd(said.length)),
+    'latin1',
+  );
 }
 
 /** How many sheets a PDF of this browser has. */

@@ -4,8 +4,8 @@
  * what was withheld.
  */
 import { createHash, type Hash } from 'node:crypto';
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { lstatSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
+import { join, sep } from 'node:path';
 import { keepFile } from '../../dossier/kept-file.ts';
 import { sha256 } from './files-under.ts';
 import { readManifest } from './manifest.ts';
@@ -51,24 +51,40 @@ export function digestOfProject(project: string): string | undefined {
   }
 }
 
+/** A content folder: of a link that leads out of it, and of what is no ordinary file, no more than that it is there. */
 function addFolder(hash: Hash, folder: string): void {
-  for (const entry of readdirSync(folder).sort()) if (!entry.startsWith('.')) addPath(hash, folder, entry);
+  const home = realpathSync(folder);
+  for (const entry of readdirSync(folder).sort())
+    if (!entry.startsWith('.')) addPath(hash, folder, entry, home);
 }
 
-function addPath(hash: Hash, folder: string, path: string): void {
+/** A file, or what is in a folder. With a `home`, links to folders are not followed, nor any that lead out of it. */
+function addPath(hash: Hash, folder: string, path: string, home?: string): void {
   const full = join(folder, path);
-  let entries: string[] | undefined;
-  try {
-    entries = readdirSync(full);
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code !== 'ENOTDIR') throw error;
+  if (home !== undefined && lstatSync(full).isSymbolicLink()) {
+    const real = realpathOr(full);
+    const isInside = real?.startsWith(home + sep) && statSync(real).isFile();
+    if (!isInside) {
+      hash.update(`\0${path}\0${real ?? ''}\0`);
+      return;
+    }
   }
-  if (entries) {
-    for (const entry of entries.sort()) if (!entry.startsWith('.')) addPath(hash, folder, `${path}/${entry}`);
+  const found = statSync(full);
+  if (found.isDirectory()) {
+    for (const entry of readdirSync(full).sort())
+      if (!entry.startsWith('.')) addPath(hash, folder, `${path}/${entry}`, home);
     return;
   }
-  const bytes = readFileSync(full);
+  const bytes = found.isFile() ? readFileSync(full) : Buffer.from('no file');
   hash.update(`\0${path}\0${bytes.length}\0`).update(bytes);
+}
+
+function realpathOr(path: string): string | undefined {
+  try {
+    return realpathSync(path);
+  } catch {
+    return undefined;
+  }
 }
 
 interface Made {

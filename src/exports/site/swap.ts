@@ -1,6 +1,17 @@
 /** The exchange of an earlier site for a new one: at every moment one of them is whole in its place. */
-import { cpSync, existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { dirname, join } from 'node:path';
+import { sha256 } from './files-under.ts';
 import { manifestName, readManifest } from './manifest.ts';
 import { CannotWrite } from './problems.ts';
 import type { Target } from './target.ts';
@@ -35,7 +46,20 @@ const litter = new Set(['.DS_Store', 'Thumbs.db', 'desktop.ini']);
  */
 export function swapIn(made: string, target: Target, io: Disk = disk): string[] {
   mkdirSync(dirname(target.folder), { recursive: true });
-  io.remove(target.next);
+  const inTheWay = [target.next, target.previous].find((place) => existsSync(place));
+  if (inTheWay !== undefined)
+    throw new CannotWrite(
+      `${inTheWay}, which is needed while the site is written, came to be in the meantime. Move it away; nothing was changed.`,
+    );
+  writeFileSync(target.sign, 'A site of Whence is being put into its place.\n');
+  try {
+    return exchange(made, target, io);
+  } finally {
+    takeDown(target);
+  }
+}
+
+function exchange(made: string, target: Target, io: Disk): string[] {
   try {
     moveBeside(made, target.next, io);
   } catch (error) {
@@ -43,16 +67,17 @@ export function swapIn(made: string, target: Target, io: Disk = disk): string[] 
     throw error;
   }
   const strangers = existsSync(target.folder) ? strangersIn(target.folder) : [];
-  const clash = strangers.find((path) => existsSync(join(target.next, path)));
+  const replaced = (path: string) => existsSync(join(target.next, path));
+  const clash = strangers.find(({ path, isListed }) => !isListed && replaced(path));
   if (clash !== undefined) {
     io.remove(target.next);
     throw new CannotWrite(
-      `${join(target.folder, clash)} is not a file of the earlier site, and the new one has a file of that name. Move it away first; nothing was changed.`,
+      `${join(target.folder, clash.path)} is not a file of the earlier site, and the new one has a file of that name. Move it away first; nothing was changed.`,
     );
   }
+  const kept = strangers.map(({ path }) => path).filter((path) => !replaced(path));
   const had = existsSync(target.folder);
   if (had) {
-    io.remove(target.previous);
     try {
       io.rename(target.folder, target.previous);
     } catch (error) {
@@ -76,24 +101,29 @@ export function swapIn(made: string, target: Target, io: Disk = disk): string[] 
       );
     }
   }
-  return strangers;
+  return kept;
 }
 
 /**
  * Mends what an interrupted exchange left: an earlier site set aside comes back if nothing took its place, and
- * files set aside with it come back otherwise.
+ * files set aside with it come back otherwise. Without the sign of an exchange nothing is taken away.
  */
 export function mend(target: Target, io: Disk = disk): void {
-  if (existsSync(target.previous)) {
-    if (existsSync(target.folder)) clear(target, io);
-    else io.rename(target.previous, target.folder);
-  }
+  if (existsSync(target.previous) && !existsSync(target.folder)) io.rename(target.previous, target.folder);
+  if (!existsSync(target.sign)) return;
+  if (existsSync(target.previous)) clear(target, io);
   if (existsSync(target.next)) io.remove(target.next);
+  takeDown(target);
+}
+
+/** The sign of an exchange goes when nothing of it is left. */
+function takeDown({ next, previous, sign }: Target): void {
+  if (!existsSync(next) && !existsSync(previous)) rmSync(sign, { force: true });
 }
 
 /** Brings back what was not the earlier site’s own, then lets the earlier site go. */
 function clear({ folder, previous }: Target, io: Disk): void {
-  for (const path of strangersIn(previous)) {
+  for (const { path } of strangersIn(previous)) {
     if (existsSync(join(folder, path))) continue;
     mkdirSync(dirname(join(folder, path)), { recursive: true });
     io.rename(join(previous, path), join(folder, path));
@@ -101,21 +131,30 @@ function clear({ folder, previous }: Target, io: Disk): void {
   io.remove(previous);
 }
 
-/** Paths in a folder that its manifest doesn’t list: files, and folders without any file of the site in them. */
-function strangersIn(folder: string): string[] {
-  const own = new Set([manifestName, ...(readManifest(folder)?.files.map((file) => file.path) ?? [])]);
-  const ownFolders = new Set([...own].flatMap((path) => parents(path)));
-  const found: string[] = [];
+/**
+ * What in a folder is not the site’s: files that its manifest doesn’t list, or lists with other bytes (somebody has
+ * changed them, or the list is not true), and folders without any file of the site in them.
+ */
+function strangersIn(folder: string): { path: string; isListed: boolean }[] {
+  const own = new Map(readManifest(folder)?.files.map((file) => [file.path, file.sha256]));
+  const ownFolders = new Set([...own.keys()].flatMap((path) => parents(path)));
+  const found: { path: string; isListed: boolean }[] = [];
   const walk = (at: string) => {
     for (const entry of readdirSync(join(folder, at), { withFileTypes: true })) {
       const path = at ? `${at}/${entry.name}` : entry.name;
-      if (own.has(path) || litter.has(entry.name)) continue;
+      if (path === manifestName || litter.has(entry.name)) continue;
       if (entry.isDirectory() && ownFolders.has(path)) walk(path);
-      else found.push(path);
+      else if (!entry.isFile() || sha256Of(join(folder, path), own.get(path)) !== own.get(path))
+        found.push({ path, isListed: own.has(path) });
     }
   };
   walk('');
-  return found.sort();
+  return found.sort((a, b) => (a.path < b.path ? -1 : 1));
+}
+
+/** The SHA-256 of a file that is expected to have one; of others nothing is asked. */
+function sha256Of(file: string, expected: string | undefined): string | null {
+  return expected === undefined ? null : sha256(readFileSync(file));
 }
 
 function parents(path: string): string[] {

@@ -11,6 +11,8 @@ export interface Target {
   next: string;
   /** The earlier site, on its way out. */
   previous: string;
+  /** Stands there while `next` and `previous` are ours: without it, whatever has one of those names is somebody’s. */
+  sign: string;
   lock: string;
 }
 
@@ -38,9 +40,12 @@ export function targetAt(out: string, content: string, project: string): Target 
     const named = place === folder ? 'it' : `${place}, which is needed while the site is written,`;
     if (state === 'file') refuse(`${named} is a file`);
     if (state === 'unreadable') refuse(`${named} can’t be opened: permission is denied`);
-    if (state === 'other')
+    const isOwn = place === folder || existsSync(target.sign) || isSetAside(target, place);
+    if (state === 'other' || (state !== 'absent' && !isOwn))
       refuse(
-        `${named} holds files that are no earlier site of Whence (it has no ${manifestName} of ours), and they would be lost`,
+        state === 'other'
+          ? `${named} holds files that are no earlier site of Whence (it has no ${manifestName} of ours), and they would be lost`
+          : `${named} is there already and was not left by a build; it would be lost`,
       );
   }
   if (folder === dirname(folder)) refuse('it is the root of the disk');
@@ -81,6 +86,7 @@ export function beside(folder: string): Target {
     folder,
     next: `${folder}.next`,
     previous: `${folder}.previous`,
+    sign: join(dirname(folder), `.${basename(folder)}.exchange`),
     lock: join(dirname(folder), `.${basename(folder)}.lock`),
   };
 }
@@ -97,6 +103,11 @@ function stateOf(path: string): State {
     return 'unreadable';
   }
   return readManifest(path) ? 'ours' : 'other';
+}
+
+/** Whether a place is that of an earlier site in whose place nothing stands: it only wants to go back there. */
+function isSetAside({ folder, previous }: Target, place: string): boolean {
+  return place === previous && !existsSync(folder);
 }
 
 /** A path with every link in it followed, as far as it exists. */

@@ -2,7 +2,7 @@
  * An unpacked case beside a content folder: what is new, what is there already in the same words or the same meaning, and
  * what is there and differs. Nothing that differs is ever written over.
  */
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import canonicalize from 'canonicalize';
 import { parseDocument } from 'yaml';
@@ -23,12 +23,16 @@ export interface Arrival {
 
 const lists = { places: 'place', series: 'series', searches: 'search' } as const;
 
-/** Compares what came with what is there; `here` is absent where the folder is new. */
+/**
+ * Compares what came with what is there; `here` is absent where the folder is new. `sameImages` are files of `media/` that
+ * are known to be there already, though not byte for byte.
+ */
 export function arrivalOf(
   came: Corpus,
   files: readonly string[],
   here: Corpus | undefined,
   into: string,
+  sameImages: ReadonlySet<string>,
 ): Arrival {
   const arrival: Arrival = { write: [], same: [], differs: [], keepsSite: false };
   for (const file of files) {
@@ -58,7 +62,9 @@ export function arrivalOf(
     }
     const target = join(into, file);
     if (!existsSync(target)) arrival.write.push({ file, text: undefined });
-    else if (readFileSync(target).equals(readFileSync(join(came.root, file)))) arrival.same.push(file);
+    else if (sameImages.has(file)) arrival.same.push(file);
+    else if (statSync(target).isFile() && readFileSync(target).equals(readFileSync(join(came.root, file))))
+      arrival.same.push(file);
     else arrival.differs.push({ what: file, where: file });
   }
   return arrival;

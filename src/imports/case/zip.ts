@@ -8,6 +8,7 @@ import { Transform } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import yauzl from 'yauzl';
 import { CannotRun } from '../../corpus/types.ts';
+import { demandPlainFile } from '../plain-file.ts';
 
 const largest = {
   entries: 20_000,
@@ -39,6 +40,7 @@ export async function unpackCase(path: string, into: string): Promise<UnpackedCa
   const refuse = (why: string): never => {
     throw new CannotRun(`${name} was not opened: ${why}`);
   };
+  demandPlainFile(path);
   let zip: yauzl.ZipFile;
   try {
     zip = await yauzl.openPromise(path, { strictFileNames: true, validateEntrySizes: true });

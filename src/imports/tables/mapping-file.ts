@@ -5,11 +5,13 @@ import { SourceText } from '../../corpus/source-text.ts';
 import { CannotRun } from '../../corpus/types.ts';
 import { readYaml } from '../../corpus/yaml.ts';
 import { block } from '../../corpus/yaml-text.ts';
+import { demandPlainFile } from '../plain-file.ts';
 import { mappingFile, type MappingFile } from './mapping.ts';
 
 /** Reads a mapping file. Throws `CannotRun` with its file and line where it can’t be used. */
 export function readMapping(path: string): MappingFile {
   const name = basename(path);
+  demandPlainFile(path);
   let text: string;
   try {
     text = readFileSync(path, 'utf8')
