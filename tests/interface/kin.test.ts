@@ -70,11 +70,11 @@ describe('the kin of a subject, line by line', () => {
       'only in records that also name Ane',
       'bare i kilder som også nevner Ane',
     ],
-    [{ key: 'parents', known: 'none' }, 'parents not known', 'foreldrene er ikke kjent'],
+    [{ key: 'parents', known: 'none' }, 'parents not known', 'foreldre ikke kjent'],
     [
       { key: 'parents', known: 'in-part' },
       'a parent not fully named',
-      'navnet på en av foreldrene er ikke fullt kjent',
+      'en av foreldrene ikke fullt navngitt',
     ],
   ] as const)('what is untraced: %j', (said, english, norwegian) => {
     expect(en.untraced(said)).toBe(english);

@@ -5,16 +5,15 @@ import { kinWord } from './kin-words.ts';
 import { words } from './words.ts';
 
 const untraced: WordsFor<UntracedValues> = {
-  name: () => 'navnet er ikke fullt kjent',
+  name: () => 'navn ikke fullt kjent',
   record: () => 'ikke nevnt i noen kilde',
   'record-apart': ({ subject }) => `bare i kilder som også nevner ${subject}`,
-  birthplace: () => 'fødestedet er ikke oppgitt i noen kilde',
-  marriage: () => 'ekteskap eller barn er ikke kjent',
-  death: () => 'dødsfallet er ikke kjent',
-  parents: ({ known }) =>
-    known === 'none' ? 'foreldrene er ikke kjent' : 'navnet på en av foreldrene er ikke fullt kjent',
-  whereabouts: () => 'det er ikke kjent om de utvandret eller ble igjen',
-  search: () => 'ingen søk er ført i loggen',
+  birthplace: () => 'fødested ikke oppgitt i noen kilde',
+  marriage: () => 'ekteskap eller barn ikke kjent',
+  death: () => 'dødsfall ikke kjent',
+  parents: ({ known }) => (known === 'none' ? 'foreldre ikke kjent' : 'en av foreldrene ikke fullt navngitt'),
+  whereabouts: () => 'utvandret eller ble igjen: ikke kjent',
+  search: () => 'ingen søk i loggen',
 };
 
 const ordinals =
@@ -32,7 +31,7 @@ export const kin: typeof English = {
   also: (words) => words.map((word) => `; også ${word}`).join(''),
   untraced: (said) => worded<UntracedValues>(said, untraced),
   lineOf: {
-    own: (subject) => `Ektefelle og etterkommere av ${subject}`,
+    own: (subject) => `Ektefellen og etterkommerne til ${subject}`,
     forebears: (subject) => `Foreldrene og forfedrene til ${subject}`,
     spouseForebears: (sex) =>
       `Foreldrene og forfedrene til ${sex === 'M' ? 'ektemannen' : sex === 'F' ? 'hustruen' : 'ektefellen'}`,
@@ -58,7 +57,7 @@ export const kin: typeof English = {
     through: 'gjennom',
     states: (key) => (key === 'event' ? 'fødsel eller dåp' : words.statement(key)),
     readAs: (states) => `${states}, tolket som`,
-    anyOf: (states, places) => `${states}, kan være hvilket som helst av ${places} steder`,
+    anyOf: (states, places) => `${states}, kan være ett av ${places} steder`,
     further: 'Knyttet sammen gjennom mer enn ett ekteskap',
     left: (n) =>
       n === 1 ? 'Én fjernere slektning er ikke ført opp.' : `${n} fjernere slektninger er ikke ført opp.`,
