@@ -40,6 +40,13 @@ describe('words for kin in Norwegian', () => {
     expect(kinWord({ ...inLaw, kind: 'step', sex: 'F', up: 1, down: 0, way: [] })).toBe('stemor');
   });
 
+  it('says where one common ancestor is known and not a couple', () => {
+    expect(kinWord({ ...line(1, 1, 'MF'), oneKnown: true })).toBe('søster (én felles forelder er kjent)');
+    expect(kinWord({ ...line(2, 2, 'MMMM'), oneKnown: true })).toBe(
+      'fetter (én felles stamforelder er kjent, ikke et par)',
+    );
+  });
+
   it('takes nobody for an in-law who may be an own parent or child', () => {
     const [parent, child] = [
       { up: 1, down: 0, sexes: ['M'] as const, half: false },

@@ -89,7 +89,7 @@ function perhapsOwn(up: number, down: number, sex: KinSex, way: KinTerm['way']):
 const mostTold = 5;
 
 /** Hva en er for en annen: «farfar», «hustrus bror (svoger)». */
-export function kinWord({ kind, up, down, sex, way }: KinTerm): string {
+export function kinWord({ kind, up, down, sex, way, oneKnown = false }: KinTerm): string {
   if (kind === 'self') return 'samme person';
   if (kind === 'step') return step(up, down, sex);
   if (way.length > mostTold) return `knyttet sammen gjennom ${way.length} familier og ekteskap`;
@@ -98,5 +98,7 @@ export function kinWord({ kind, up, down, sex, way }: KinTerm): string {
     .map((word, i, all) => (i < all.length - 1 ? `${word}s` : word))
     .join(' ');
   const own = kind === 'in-law' ? (perhapsOwn(up, down, sex, way) ?? inLaw(up, down, sex)) : undefined;
+  if (oneKnown)
+    return `${told} (${up === 1 && down === 1 ? 'én felles forelder er kjent' : 'én felles stamforelder er kjent, ikke et par'})`;
   return own === undefined ? told : `${told} (${own})`;
 }
