@@ -134,7 +134,6 @@ export default ts.config(
       'src/model/age.ts',
       'src/imports/people-values.ts',
       'src/interface/*/{everywhere,identity}.ts',
-      'src/reasoning/{clues/chance-words,names/rarity-words}.ts',
       'src/exports/site/links.ts',
     ],
     plugins: { regexp },

@@ -3,19 +3,12 @@ import { currentDossier, isDossierProvided } from '../../src/dossier/current.ts'
 import { english } from '../../src/interface/index.ts';
 import { langOf } from './wording.ts';
 
-export { plainWords } from '../../src/interface/plain-words.ts';
-
 /**
  * The `lang` of a value the room `words` was asked to say: where it came back as the author wrote it, it is in the
  * language of the author’s writing.
  */
 export function langOfWord(own: string, said: string): string | undefined {
   return own === said ? langOf() : undefined;
-}
-
-/** “1 record”, “3 records”; the plural of a word that does not end in s is given. */
-export function count(n: number, one: string, many = `${one}s`): string {
-  return `${n} ${n === 1 ? one : many}`;
 }
 
 /** An age as the contract has it, in the language of the site. */

@@ -132,7 +132,7 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
       argument,
       links: result ? identityLinks(facts, c, result) : [],
       kinship: kinshipView(facts, c, wording),
-      clues: clueViews(facts, c),
+      clues: clueViews(facts, c, wording),
       families: candidateViews(facts, c, wording),
       plan: planView(facts, c, result, false, wording),
       searches: [...family, ...searchesForRivals(facts, c).filter((search) => !family.includes(search))],

@@ -9,7 +9,7 @@ import { relationsBetween } from '../reasoning/kinship/relations.ts';
 import { canonWords, degreeWords, plainDegree } from '../reasoning/kinship/say.ts';
 import { kinTerm } from '../reasoning/kinship/term.ts';
 import { isAffinity, type Relationship } from '../reasoning/kinship/types.ts';
-import { bloodWord, possessive, spouseWord } from '../reasoning/kinship/words.ts';
+import { bloodWord, spouseWord } from '../reasoning/kinship/words.ts';
 
 export interface KinView {
   person: string;
@@ -77,7 +77,7 @@ export function kinshipView(facts: Facts, c: Case, wording: Wording): KinshipVie
     byPerson: new Map([...views, ...further.map((one) => [one.person, one] as const)]),
     lines: found.lines.map(({ kind, head, members }) => ({
       kind,
-      title: titleOf(facts, c.subject, kind, head, views),
+      title: titleOf(facts, c.subject, kind, head, views, wording),
       ...(head === undefined ? {} : { head }),
       members: members.map(view),
     })),
@@ -103,7 +103,7 @@ function kinView(
     also: [...new Set(others.map((other) => said(family, other, wording)))].filter(
       (words) => words !== said(family, relation, wording),
     ),
-    untraced: untraced.map(({ says }) => says),
+    untraced: untraced.map(wording.kin.untraced),
     origins: origins.filter(({ places: [place] }) => {
       if (place === undefined || places.has(place)) return false;
       places.add(place);
@@ -159,15 +159,15 @@ function titleOf(
   kind: KinLine['kind'],
   head: string | undefined,
   views: ReadonlyMap<string, KinView>,
+  { kin: { lineOf } }: Wording,
 ): string {
-  const whose = possessive(facts.people.get(subject)?.name ?? subject);
-  if (kind === 'own') return `${whose} own family`;
-  if (kind === 'forebears') return `${whose} parents and forebears`;
+  const name = (id: string) => facts.people.get(id)?.name ?? id;
+  if (kind === 'own') return lineOf.own(name(subject));
+  if (kind === 'forebears') return lineOf.forebears(name(subject));
   if (kind === 'spouse-forebears') {
     const sexes = new Set(familyOf(facts).spouses(subject).map(familyOf(facts).sex));
-    return `Parents and forebears of the ${spouseWord(sexes.size === 1 ? [...sexes][0] : undefined)}`;
+    return lineOf.spouseForebears(sexes.size === 1 ? [...sexes][0] : undefined);
   }
-  const name = facts.people.get(head!)?.name ?? head!;
   const words = views.get(head!)?.words;
-  return words === undefined ? name : `${name}, ${words}`;
+  return words === undefined ? name(head!) : lineOf.headed(name(head!), words);
 }

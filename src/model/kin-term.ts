@@ -17,4 +17,6 @@ export interface KinTerm {
   down: number;
   sex: KinSex;
   way: readonly (BloodTerm | { spouse: KinSex })[];
+  /** Kin by blood of whom one common ancestor is known, and not a couple. */
+  oneKnown?: boolean;
 }

@@ -31,7 +31,7 @@ const perCase = (view: PerCase) => (facts: Facts) => {
 /** The rooms, in the order a dossier asks them. */
 const rooms: readonly (readonly [name: string, run: (facts: Facts) => unknown])[] = [
   ['kinship', perCase((facts, c) => kinshipView(facts, c, english))],
-  ['clues', perCase(clueViews)],
+  ['clues', perCase((facts, c) => clueViews(facts, c, english))],
   ['candidates', perCase((facts, c) => candidateViews(facts, c, english))],
   ['plan', perCase(planView)],
   ['associates', associatesView],

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { wordingIn } from '../../src/interface/index.ts';
 import { kinWord } from '../../src/interface/nb/kin-words.ts';
 import type { KinSex, KinTerm } from '../../src/model/kin-term.ts';
 
@@ -37,5 +38,60 @@ describe('words for kin in Norwegian', () => {
       'brors hustru (svigerinne)',
     );
     expect(kinWord({ ...inLaw, kind: 'step', sex: 'F', up: 1, down: 0, way: [] })).toBe('stemor');
+  });
+
+  it('says where one common ancestor is known and not a couple', () => {
+    expect(kinWord({ ...line(1, 1, 'MF'), oneKnown: true })).toBe('søster (én felles forelder er kjent)');
+    expect(kinWord({ ...line(2, 2, 'MMMM'), oneKnown: true })).toBe(
+      'fetter (én felles stamforelder er kjent, ikke et par)',
+    );
+  });
+
+  it('takes nobody for an in-law who may be an own parent or child', () => {
+    const [parent, child] = [
+      { up: 1, down: 0, sexes: ['M'] as const, half: false },
+      { up: 0, down: 1, sexes: [undefined], half: false },
+    ];
+    const only = 'bare én av foreldrene er ført inn';
+    expect(kinWord({ kind: 'in-law', up: 1, down: 0, sex: 'F', way: [parent, { spouse: 'F' }] })).toBe(
+      `fars hustru (kanskje egen mor: ${only})`,
+    );
+    expect(kinWord({ kind: 'in-law', up: 1, down: 0, sex: 'M', way: [{ spouse: 'F' }, parent] })).toBe(
+      'hustrus far (svigerfar)',
+    );
+    expect(kinWord({ kind: 'in-law', up: 0, down: 1, sex: undefined, way: [{ spouse: 'F' }, child] })).toBe(
+      `hustrus barn (kanskje eget barn: ${only})`,
+    );
+    expect(kinWord({ kind: 'in-law', up: 0, down: 1, sex: 'M', way: [child, { spouse: 'M' }] })).toBe(
+      'barns ektemann (svigersønn)',
+    );
+  });
+});
+
+describe('the kin of a subject, line by line', () => {
+  const { kin: en } = wordingIn('en');
+  const { kin: nb } = wordingIn('nb');
+  it.each([
+    [
+      { key: 'record-apart', subject: 'Ane' },
+      'only in records that also name Ane',
+      'bare i kilder som også nevner Ane',
+    ],
+    [{ key: 'parents', known: 'none' }, 'parents not known', 'foreldre ikke kjent'],
+    [
+      { key: 'parents', known: 'in-part' },
+      'a parent not fully named',
+      'en av foreldrene ikke fullt navngitt',
+    ],
+  ] as const)('what is untraced: %j', (said, english, norwegian) => {
+    expect(en.untraced(said)).toBe(english);
+    expect(nb.untraced(said)).toBe(norwegian);
+  });
+  it('begins a line by whose it is, and counts one as one', () => {
+    expect(en.lineOf.spouseForebears('F')).toBe('Parents and forebears of the wife');
+    expect(nb.lineOf.spouseForebears('F')).toBe('Foreldrene og forfedrene til hustruen');
+    expect(en.lines.known(1, 'Ane')).toBe('1 relative of Ane is known, by blood or through one marriage.');
+    expect(nb.lines.known(1, 'Ane')).toMatch(/^Én slektning av Ane er kjent/);
+    expect(nb.lines.left(2)).toBe('2 fjernere slektninger er ikke ført opp.');
   });
 });

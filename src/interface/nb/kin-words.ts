@@ -67,13 +67,29 @@ function inLaw(up: number, down: number, sex: KinSex): string | undefined {
   return undefined;
 }
 
-const step = (up: number, down: number, sex: KinSex): string =>
-  `ste${blood({ up, down, sexes: [...Array<KinSex>(Math.max(0, up + down - 1)).fill(undefined), sex], half: false })}`;
+/** Den samme plassen i linjen, uten annet kjønn på veien enn det siste. */
+const bare = (up: number, down: number, sex: KinSex): BloodTerm => ({
+  up,
+  down,
+  sexes: [...Array<KinSex>(Math.max(0, up + down - 1)).fill(undefined), sex],
+  half: false,
+});
+
+const step = (up: number, down: number, sex: KinSex): string => `ste${blood(bare(up, down, sex))}`;
+
+/** Ektefellen til en av forfedrene, eller ektefellens barn: kan være egen slekt når den andre av foreldrene ikke er kjent. */
+function perhapsOwn(up: number, down: number, sex: KinSex, way: KinTerm['way']): string | undefined {
+  const [first, last] = [way[0], way.at(-1)];
+  const direct = (down === 0 && last && 'spouse' in last) || (up === 0 && first && 'spouse' in first);
+  if (!direct) return undefined;
+  const word = blood(bare(up, down, sex));
+  return `kanskje ${word.endsWith('barn') ? 'eget' : 'egen'} ${word}: bare én av foreldrene er ført inn`;
+}
 
 const mostTold = 5;
 
 /** Hva en er for en annen: «farfar», «hustrus bror (svoger)». */
-export function kinWord({ kind, up, down, sex, way }: KinTerm): string {
+export function kinWord({ kind, up, down, sex, way, oneKnown = false }: KinTerm): string {
   if (kind === 'self') return 'samme person';
   if (kind === 'step') return step(up, down, sex);
   if (way.length > mostTold) return `knyttet sammen gjennom ${way.length} familier og ekteskap`;
@@ -81,6 +97,8 @@ export function kinWord({ kind, up, down, sex, way }: KinTerm): string {
     .map((part) => ('spouse' in part ? spouse(part.spouse) : blood(part)))
     .map((word, i, all) => (i < all.length - 1 ? `${word}s` : word))
     .join(' ');
-  const own = kind === 'in-law' ? inLaw(up, down, sex) : undefined;
+  const own = kind === 'in-law' ? (perhapsOwn(up, down, sex, way) ?? inLaw(up, down, sex)) : undefined;
+  if (oneKnown)
+    return `${told} (${up === 1 && down === 1 ? 'én felles forelder er kjent' : 'én felles stamforelder er kjent, ikke et par'})`;
   return own === undefined ? told : `${told} (${own})`;
 }

@@ -62,7 +62,7 @@ export function cluesOf(facts: Facts, c: Case): Clues {
         Number(a.evidence.length > 0) - Number(b.evidence.length > 0) ||
         Number(a.weak) - Number(b.weak) ||
         (a.chance?.probability ?? 0.1) - (b.chance?.probability ?? 0.1) ||
-        (a.says < b.says ? -1 : 1),
+        (JSON.stringify(a.said) < JSON.stringify(b.said) ? -1 : 1),
     );
   return { clues: clues.slice(0, mostClues), left: Math.max(0, clues.length - mostClues) };
 }

@@ -3,13 +3,12 @@
  * mother's or a grandmother's maiden name, or a sponsor's: a clue only.
  */
 import type { Facts } from '../../model/facts.ts';
+import type { KinSex } from '../../model/kin-term.ts';
 import { familyOf, type Family } from '../kinship/family.ts';
-import { bloodWord } from '../kinship/words.ts';
 import { foldName } from '../names/fold.ts';
 import { givenFormsOf, surnameFormsOf } from '../names/lookup.ts';
 import { patronymicOf } from '../names/patronymic.ts';
 import { preparedSurname } from '../names/prepared.ts';
-import { perThousand } from '../names/rarity-words.ts';
 import { maidenNames, namingsIn, sameSurname, surnameOf, type Commonness } from './names.ts';
 import type { Found } from './types.ts';
 import type { Attendant } from './witnesses.ts';
@@ -29,8 +28,8 @@ export function surnamesCarried(
   attendants: readonly Attendant[],
 ): Found[] {
   return kin.flatMap((id) => {
-    const women = womenAbove(familyOf(facts), id).flatMap(({ person, words }) =>
-      maidenNames(facts, person).map(({ surname }) => ({ person, words, surname })),
+    const women = womenAbove(familyOf(facts), id).flatMap(({ person, way }) =>
+      maidenNames(facts, person).map(({ surname }) => ({ person, way, surname })),
     );
     return carriedBy(
       facts,
@@ -42,20 +41,24 @@ export function surnamesCarried(
 
 interface Woman {
   person: string;
-  words: string;
+  way: readonly KinSex[];
   surname: string;
 }
 
-/** The mother and the grandmothers, with what each is to the person. */
-function womenAbove(family: Family, id: string): { person: string; words: string }[] {
-  const found: { person: string; words: string }[] = [];
+/** The mother and the grandmothers, each with the sexes of those on the way up to her. */
+function womenAbove(family: Family, id: string): { person: string; way: KinSex[] }[] {
+  const ways = new Map<string, KinSex[]>();
   let above = [id];
-  for (const up of [1, 2]) {
-    above = [...new Set(above.flatMap((one) => family.parents(one)))];
-    for (const person of above)
-      if (family.sex(person) === 'F') found.push({ person, words: bloodWord(up, 0, 'F') });
+  for (let up = 1; up <= 2; up++) {
+    const next = new Set<string>();
+    for (const below of above)
+      for (const person of family.parents(below)) {
+        next.add(person);
+        if (!ways.has(person)) ways.set(person, [...(ways.get(below) ?? []), family.sex(person)]);
+      }
+    above = [...next];
   }
-  return found;
+  return [...ways].flatMap(([person, way]) => (way.at(-1) === 'F' ? [{ person, way }] : []));
 }
 
 /** The surnames among a person's given names, each with the mentions that have it. */
@@ -104,12 +107,8 @@ function clueOf(
 ): Found {
   const family = familyOf(facts);
   const name = facts.people.get(id)!.name;
-  const his = { M: 'his', F: 'her' }[family.sex(id) as string] ?? 'their';
-  const where = first ? 'as forename' : 'as middle name';
-  const kind = first ? ('forename' as const) : ('middle-name' as const);
-  const base = { kind, refs, telling: refs };
-  const because =
-    'A surname among the given names is often the mother’s or a grandmother’s maiden name, or that of a sponsor or a friend.';
+  const bearer = { bearer: name, sex: family.sex(id), word, first };
+  const base = { kind: first ? ('forename' as const) : ('middle-name' as const), refs, telling: refs };
   const owner = women.find(({ surname }) => sameSurname(surname, word));
   if (owner) {
     const shares = distinct(women.map(({ surname }) => surname)).map((one) => common.surname(one).share);
@@ -117,17 +116,19 @@ function clueOf(
       1,
       shares.reduce((sum, share) => sum + share, 0),
     );
-    const whose = facts.people.get(owner.person)!.name;
+    const chance = { expected, probability: expected };
     return {
       ...base,
-      says: `${name} has ${word} ${where}, the surname of ${his} ${owner.words}, ${whose}.`,
-      because,
-      suggests: `It may have been given for her family: then the ${owner.surname} kin stood near, and their records are worth asking.`,
-      chance: {
-        expected,
-        probability: expected,
-        because: `A surname taken at random would be that of ${his} mother or a grandmother, as far as these are known, in about ${perThousand(expected)} cases. ${common.surname(word).because}`,
+      said: {
+        key: 'surname-of-a-forebear',
+        ...bearer,
+        owner: facts.people.get(owner.person)!.name,
+        surname: owner.surname,
+        way: owner.way,
+        rarity: common.surname(word).reason,
+        ...chance,
       },
+      chance,
       people: [id, owner.person],
     };
   }
@@ -137,24 +138,13 @@ function clueOf(
   if (sponsor)
     return {
       ...base,
-      says: `${name} has ${word} ${where}, and ${sponsor.name} is a ${sponsor.part} in a record that names ${his === 'their' ? 'them' : his === 'her' ? 'her' : 'him'}.`,
-      because,
-      suggests: `Ask who ${sponsor.name} was: perhaps kin of the mother, for whom the child was named.`,
+      said: { key: 'surname-of-an-attendant', ...bearer, attendant: sponsor.name, part: sponsor.part },
       refs: [...refs, sponsor.ref],
-      telling: refs,
       people: [id],
     };
-  const unknown = family.parents(id).filter((one) => family.sex(one) === 'F');
-  const noMaiden = unknown.length === 0 || unknown.every((one) => maidenNames(facts, one).length === 0);
-  return {
-    ...base,
-    says: `${name} has ${word} ${where}, and nobody known of the family is called so.`,
-    because,
-    suggests: noMaiden
-      ? `The mother’s maiden name is not known: it may be ${word}. Look for a marriage with a bride of that name.`
-      : `It may be the maiden name of a grandmother or great-grandmother not yet found, or come from a sponsor: ask of ${word} families beside this one.`,
-    people: [id],
-  };
+  const mothers = family.parents(id).filter((one) => family.sex(one) === 'F');
+  const maidenNameKnown = mothers.some((one) => maidenNames(facts, one).length > 0);
+  return { ...base, said: { key: 'surname-of-nobody', ...bearer, maidenNameKnown }, people: [id] };
 }
 
 const distinct = (surnames: readonly string[]): string[] =>

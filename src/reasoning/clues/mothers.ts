@@ -20,18 +20,14 @@ export function unlikeMaidenNames(facts: Facts, kin: readonly string[]): Found[]
       else groups.push({ surname, refs: [...refs] });
     }
     if (groups.length < 2) return [];
-    const said = groups.map(
-      ({ surname, refs }) => `${surname} (${refs.length} ${refs.length === 1 ? 'record' : 'records'})`,
-    );
-    const name = facts.people.get(id)!.name;
     return [
       {
         kind: 'mother' as const,
-        says: `Records give ${name} different surnames that are not her husband’s: ${said.join(', ')}.`,
-        because:
-          'Either one is a slip, or two women have been taken for one, or a surname from an earlier marriage stands for a maiden name.',
-        suggests:
-          'Look for a second marriage of the husband, and for an earlier one of the wife; each name may lead to a family of its own.',
+        said: {
+          key: 'maiden-names-differ' as const,
+          woman: facts.people.get(id)!.name,
+          surnames: groups.map(({ surname, refs }) => ({ surname, records: refs.length })),
+        },
         refs: groups.map(({ refs }) => refs[0]!),
         telling: groups.slice(1).flatMap(({ refs }) => refs),
         people: [id],

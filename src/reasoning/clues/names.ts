@@ -77,16 +77,15 @@ export function givenOf(facts: Facts, id: string): string {
   return '';
 }
 
-/** The given names of people as their entries or records write them, each once: “John”, “Johannes or John”. */
-export function givenShown(facts: Facts, ids: readonly string[]): string {
+/** The given names of people as their entries or records write them, each once, the first three. */
+export function givenShown(facts: Facts, ids: readonly string[]): string[] {
   const written = ids.flatMap((id) => {
     const naming = namingsIn(facts, id).find(
       ({ parts }) => !parts.husbands && firstGiven(parts.given) !== '',
     );
     return naming ? [naming.parts.given.split(/\s+/u)[0]!] : [];
   });
-  const forms = [...new Set(written)].slice(0, 3);
-  return forms.length < 2 ? (forms[0] ?? '') : `${forms.slice(0, -1).join(', ')} or ${forms.at(-1)}`;
+  return [...new Set(written)].slice(0, 3);
 }
 
 const isFamilyName = (word: string): boolean =>

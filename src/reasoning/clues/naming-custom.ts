@@ -10,7 +10,6 @@ import { birthSpan } from '../ages.ts';
 import { familyOf } from '../kinship/family.ts';
 import { patronymicOf } from '../names/patronymic.ts';
 import { foldName } from '../names/fold.ts';
-import { expectedWords } from './chance-words.ts';
 import { givenOf, givenShown, namingsIn, type Commonness } from './names.ts';
 import type { Found } from './types.ts';
 
@@ -72,23 +71,26 @@ function ofCouple(
   if (open.length === 0) return [];
   const agreeing = kept.filter(({ agrees }) => agrees).length;
   const name = (id: string) => facts.people.get(id)!.name;
-  const elder = (sex: 'M' | 'F') => (sex === 'M' ? 'father' : 'mother');
-  const ofThem = open.map(
-    ({ place, child, parent }) =>
-      `${givenShown(facts, [child])} for the ${elder(place.sex)} of ${name(parent)}`,
-  );
+  const names = open.map(({ place, child, parent }) => ({
+    forms: givenShown(facts, [child]),
+    sex: place.sex,
+    of: name(parent),
+  }));
   const expected = kept.reduce((sum, { share }) => sum + share, 0);
   const refs = open.flatMap(({ child }) => facts.people.get(child)!.mentions.slice(0, 1));
   return [
     {
       kind: 'naming-custom',
-      says: `If ${name(father)} and ${name(mother)} kept to the custom, their eldest children were named ${listed(ofThem)}: names not known otherwise.`,
-      because:
-        `${order.length > 2 ? bothOrders : sonsOnly} ` +
-        (kept.length === 0
-          ? 'Whether this couple kept to it is not known.'
-          : `Of ${kept.length === 1 ? 'the one name' : `the ${kept.length} names`} of theirs that can be compared, ${agreeing} ${agreeing === 1 ? 'keeps' : 'keep'} to it.`),
-      suggests: `Of families over there look first at those whose elders are called so; an elder child who died young and is not known here would shift the order.`,
+      said: {
+        key: 'named-by-custom',
+        father: name(father),
+        mother: name(mother),
+        names,
+        order: order.length > 2 ? 'sons-and-daughters' : 'sons',
+        compared: kept.length,
+        agreeing,
+        expected,
+      },
       ...(kept.length === 0
         ? {}
         : {
@@ -98,7 +100,6 @@ function ofCouple(
                 agreeing,
                 kept.map(({ share }) => share),
               ),
-              because: `By accident ${expectedWords(expected)} of ${kept.length === 1 ? 'one name' : `${kept.length} names`} would keep to it, as common as these are.`,
             },
           }),
       refs,
@@ -107,14 +108,6 @@ function ofCouple(
     },
   ];
 }
-
-const bothOrders =
-  'By a custom of Ireland and Scotland the first son was named for his father’s father, the second for his mother’s; the first daughter for her mother’s mother, the second for her father’s.';
-const sonsOnly =
-  'By a custom of Norway the first son was named for his father’s father, the second for his mother’s.';
-
-const listed = (all: readonly string[]): string =>
-  all.length < 2 ? (all[0] ?? '') : `${all.slice(0, -1).join(', ')} and ${all.at(-1)}`;
 
 /** The first or second son or daughter. None where somebody’s birth is not known well enough to say. */
 function eldest(facts: Facts, children: readonly string[], { at, sex }: Place): string | undefined {

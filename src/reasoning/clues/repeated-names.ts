@@ -8,10 +8,10 @@
  */
 import { anyOf, atLeast } from '../chance.ts';
 import { gather } from '../../model/multimap.ts';
+import type { ClueChance } from '../../model/clue-said.ts';
 import type { Facts } from '../../model/facts.ts';
+import type { Reason } from '../../model/reason.ts';
 import { familyOf, type Family } from '../kinship/family.ts';
-import { bloodWord } from '../kinship/words.ts';
-import { expectedWords, oddsWords } from './chance-words.ts';
 import { givenOf, givenShown, type Commonness } from './names.ts';
 import type { Found } from './types.ts';
 
@@ -69,36 +69,28 @@ function repeatedIn(
   return [...families]
     .filter(([, times]) => times > 1)
     .map(([given, times]) => {
-      const { share, because } = common.given(given, sex);
+      const { share, reason } = common.given(given, sex);
       const chances = named.map((set) => anyOf(set.length, share));
       const forebear = forebears.find((one) => one.given === given);
       const looks = forebear ? Math.max(1, new Set(forebears.map((one) => one.given)).size) : families.size;
-      const probability = anyOf(looks, atLeast(times, chances));
-      const expected = chances.reduce((sum, chance) => sum + chance, 0);
       return clueOf(facts, {
         elder,
         sex,
         given,
         times,
-        of: named.length,
+        families: named.length,
         children: named.reduce((sum, set) => sum + set.length, 0),
         bearers: bearers.get(given)!,
         forebear: forebear?.id,
+        looks,
+        rarity: reason,
         chance: {
-          expected,
-          probability,
-          because:
-            `${capital(because)} Of ${named.length} families with ${named.reduce((sum, set) => sum + set.length, 0)} ${sex === 'M' ? 'sons' : 'daughters'}, ` +
-            `${expectedWords(expected)} would have the name by accident, and as many as ${times} would ${oddsWords(probability)}` +
-            (looks > 1 ? `, ${looks} names having been looked at.` : '.'),
+          expected: chances.reduce((sum, chance) => sum + chance, 0),
+          probability: anyOf(looks, atLeast(times, chances)),
         },
       });
     });
 }
-
-const article = (name: string): string => (/^[aeiou]/i.test(name) ? 'an' : 'a');
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** The elder, their spouses and the forebears known above them, of one sex, with their given names. */
 function forebearsOf(facts: Facts, elder: string, sex: Sex): { id: string; given: string }[] {
@@ -120,34 +112,35 @@ interface Repeated {
   sex: Sex;
   given: string;
   times: number;
-  of: number;
+  families: number;
   children: number;
   bearers: readonly string[];
   forebear: string | undefined;
-  chance: { expected: number; probability: number; because: string };
+  looks: number;
+  rarity: Reason;
+  chance: ClueChance;
 }
 
-function clueOf(facts: Facts, { elder, sex, given, times, of, bearers, forebear, chance }: Repeated): Found {
+function clueOf(facts: Facts, { elder, given, bearers, forebear, chance, ...values }: Repeated): Found {
   const name = (id: string) => facts.people.get(id)!.name;
-  const who = sex === 'M' ? 'grandsons' : 'granddaughters';
-  const refs = bearers.flatMap((id) => facts.people.get(id)!.mentions.slice(0, 1));
-  const called =
-    forebear === undefined
-      ? ', and no forebear known is called so'
-      : forebear === elder
-        ? `, ${sex === 'M' ? 'his' : 'her'} own name`
-        : `, the name of ${name(forebear)}`;
-  const form = givenShown(facts, forebear === undefined ? bearers : [forebear]) || given;
+  const forms = givenShown(facts, forebear === undefined ? bearers : [forebear]);
   return {
     kind: 'repeated-name',
-    says: `${times < of ? `${times} of the ${of}` : of === 2 ? 'Both' : `All ${of}`} families of ${name(elder)}’s ${who} have ${article(form)} ${form}${called}.`,
-    because: 'Grandchildren were often named for their forebears.',
-    suggests:
-      forebear === undefined
-        ? `A ${bloodWord(1, 0, sex)} or ${bloodWord(2, 0, sex)} of ${name(elder)} may have been called ${form}: look for the name in the register of the place.`
-        : `Of families over there, one that has ${article(form)} ${form} among its elders fits better than one that has none.`,
+    said: {
+      key: 'name-repeated',
+      elder: name(elder),
+      forms: forms.length > 0 ? forms : [given],
+      whose:
+        forebear === undefined
+          ? { is: 'nobody' }
+          : forebear === elder
+            ? { is: 'own' }
+            : { is: 'forebear', name: name(forebear) },
+      ...values,
+      ...chance,
+    },
     chance,
-    refs,
+    refs: bearers.flatMap((id) => facts.people.get(id)!.mentions.slice(0, 1)),
     telling: [],
     people: [...bearers.slice(0, 12), ...(forebear === undefined ? [] : [forebear])],
   };

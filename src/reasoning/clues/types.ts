@@ -1,23 +1,12 @@
 /** What names in a family hint at. A clue is never evidence until the author makes one of it. */
-
-export type ClueKind = 'middle-name' | 'forename' | 'repeated-name' | 'naming-custom' | 'witness' | 'mother';
+import type { ClueChance, ClueKind, ClueSaid } from '../../model/clue-said.ts';
 
 export interface Clue {
   kind: ClueKind;
-  /** What was noticed, in a sentence. */
-  says: string;
-  /** Why it may mean something, in a sentence. */
-  because: string;
-  /** What to ask next, in a sentence. */
-  suggests: string;
-  /** How often as much would be met by accident. */
-  chance?: {
-    /** How many such things are expected where nothing is behind them. */
-    expected: number;
-    /** The chance of meeting as many or more by accident, 0 to 1. */
-    probability: number;
-    because: string;
-  };
+  /** What was noticed, from which each language makes its sentences. */
+  said: ClueSaid;
+  /** How often as much would be met by accident, where that can be reckoned. */
+  chance?: ClueChance;
   /** As much is likely enough by accident. */
   weak: boolean;
   /** Mentions in which it was noticed (`record#mention`), first the telling one. */

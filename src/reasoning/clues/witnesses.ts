@@ -4,16 +4,15 @@
  */
 import { atLeast } from '../chance.ts';
 import { kindsOf } from '../associates/role-kinds.ts';
+import type { AttendantPart } from '../../model/clue-said.ts';
 import type { Facts } from '../../model/facts.ts';
 import { gather } from '../../model/multimap.ts';
 import { comparisonAt } from '../identity/context.ts';
 import { mentionRows } from '../identity/mention-row.ts';
 import { kinOf } from '../kin.ts';
 import { familyOf } from '../kinship/family.ts';
-import { inEnglish } from '../names/rarity-words.ts';
 import { foldName } from '../names/fold.ts';
 import { firstGiven, maidenNames, sameSurname, type Commonness } from './names.ts';
-import { expectedWords, oddsWords } from './chance-words.ts';
 import type { Found } from './types.ts';
 
 /** Somebody who stood by in a record of the family, and is not known to be kin. */
@@ -23,7 +22,7 @@ export interface Attendant {
   name: string;
   given: string;
   surname: string;
-  part: 'witness' | 'sponsor';
+  part: AttendantPart;
   /** People of the family for whom they stood: those the record joins them to, else all it names. */
   kin: string[];
 }
@@ -32,6 +31,8 @@ export interface Attendant {
 const mostOfRecord = 40;
 /** A record that names more of the family than this doesn't say for whom somebody stood, unless it says so. */
 const mostBeside = 20;
+/** Attendants of one surname named in a clue. */
+const mostNamed = 4;
 
 /** Witnesses and sponsors in the records that name people of a family, in file order. */
 export function attendantsOf(facts: Facts, kin: ReadonlySet<string>): Attendant[] {
@@ -141,26 +142,26 @@ function clueOf(
   const byName = new Map<string, Attendant[]>();
   for (const one of attendants) gather(byName, keyOf(one), one);
   const named = [...byName.values()].map((all) => all[0]!);
-  const whose = facts.people.get(woman)!.name;
   // Each is as likely to bear the name as anybody where the record was made.
   const share = ({ record }: Attendant) =>
     comparisonAt(facts, record, common.place).shares?.('surname', surname) ?? common.surname(surname);
   const chances = stood.map((one) => share(one).share);
-  const mean = chances.reduce((sum, one) => sum + one, 0);
-  const chance = atLeast(named.length, chances);
-  const because = inEnglish(share(named[0]!).reason);
-  const list = named.slice(0, 4).map(({ name, part }) => `${name} (${part})`);
-  const more = named.length > 4 ? ` and ${named.length - 4} more` : '';
+  const chance = {
+    expected: chances.reduce((sum, one) => sum + one, 0),
+    probability: atLeast(named.length, chances),
+  };
   return {
     kind: 'witness',
-    says: `${list.join(', ')}${more} ${named.length === 1 ? 'shares a surname' : 'share a surname'} with ${whose}.`,
-    because: 'A witness or sponsor of unknown standing often proves to be kin of the wife or mother.',
-    suggests: `${named.length === 1 ? 'This may be' : 'These may be'} her father, a brother, sister or cousin: their own records may name the place her family came from.`,
-    chance: {
-      expected: mean,
-      probability: chance,
-      because: `${stood.length} ${stood.length === 1 ? 'person stood' : 'different people stood'} by. Of as many strangers ${expectedWords(mean)} would bear the name, and ${named.length} or more would ${oddsWords(chance)}. ${because}`,
+    said: {
+      key: 'surname-shared',
+      woman: facts.people.get(woman)!.name,
+      attendants: named.slice(0, mostNamed).map(({ name, part }) => ({ name, part })),
+      more: Math.max(0, named.length - mostNamed),
+      stood: stood.length,
+      rarity: share(named[0]!).reason,
+      ...chance,
     },
+    chance,
     refs: attendants.map(({ ref }) => ref),
     telling: attendants.map(({ ref }) => ref),
     people: [...new Set([woman, ...attendants.flatMap(({ kin }) => kin)])].slice(0, 12),

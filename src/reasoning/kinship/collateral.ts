@@ -6,15 +6,16 @@
  * Rule (*common practice*): where the immigrant's own papers don't name the place, those of a collateral line may.
  */
 import type { Facts } from '../../model/facts.ts';
+import type { UntracedSaid } from '../../model/untraced-said.ts';
 import { countriesOfOrigin, originsOf, type StatedOrigin } from './origins.ts';
 import { relationsFrom } from './relations.ts';
 import { isAffinity, type Relationship } from './types.ts';
-import { untracedOf, type Untraced } from './untraced.ts';
+import { untracedOf } from './untraced.ts';
 
 export interface KinEntry {
   person: string;
   relation: Relationship;
-  untraced: Untraced[];
+  untraced: UntracedSaid[];
   origins: StatedOrigin[];
 }
 

@@ -8,6 +8,7 @@ import type { Relationship } from './types.ts';
 export function kinTerm(family: Family, relation: Relationship): KinTerm {
   const { kind, up, down, to, through } = relation;
   const way: (BloodTerm | { spouse: ReturnType<Family['sex']> })[] = [];
+  let oneKnown = false;
   let at = 0;
   while (at < through.length - 1) {
     const start = at;
@@ -19,10 +20,11 @@ export function kinTerm(family: Family, relation: Relationship): KinTerm {
       way.push({ spouse: family.sex(through[at]!) });
       continue;
     }
-    const half =
-      top > start && at > top && sharingOf(family, through[top - 1]!, through[top + 1]!) === 'half';
+    const sharing =
+      top > start && at > top ? sharingOf(family, through[top - 1]!, through[top + 1]!) : 'direct';
+    if (kind === 'blood' && sharing === 'one-known') oneKnown = true;
     const sexes = through.slice(start + 1, at + 1).map((id) => family.sex(id));
-    way.push({ up: top - start, down: at - top, sexes, half });
+    way.push({ up: top - start, down: at - top, sexes, half: sharing === 'half' });
   }
-  return { kind, up, down, sex: family.sex(to), way };
+  return { kind, up, down, sex: family.sex(to), way, oneKnown };
 }

@@ -7,6 +7,7 @@ import { mentionAt } from '../../model/facts.ts';
 import { addYears } from '../../model/days.ts';
 import { daySpan } from '../../model/edtf.ts';
 import type { Person } from '../../model/person.ts';
+import type { UntracedSaid } from '../../model/untraced-said.ts';
 import { birthSpan } from '../ages.ts';
 import { isBirth } from '../items.ts';
 import { kinOf } from '../kin.ts';
@@ -15,49 +16,31 @@ import { familyOf } from './family.ts';
 import { isNarrow } from './origins.ts';
 import { placesMeant } from '../identity/place-agreement.ts';
 
-export type UntracedKind =
-  | 'name'
-  | 'record'
-  | 'record-apart'
-  | 'birthplace'
-  | 'marriage'
-  | 'death'
-  | 'parents'
-  | 'whereabouts'
-  | 'search';
-
-export interface Untraced {
-  kind: UntracedKind;
-  /** In a few words, without a subject: “death not known”. */
-  says: string;
-}
-
 /** Who died younger than this left no marriage to look for, and no papers of their own. */
 const grown = 16;
 
 /** What is not known of a person of a subject's family, in a fixed order. Empty where everything asked is there. */
-export function untracedOf(facts: Facts, id: string, subject: string): Untraced[] {
+export function untracedOf(facts: Facts, id: string, subject: string): UntracedSaid[] {
   const person = facts.people.get(id);
   if (!person) return [];
-  const found: Untraced[] = [];
-  const say = (kind: UntracedKind, says: string) => void found.push({ kind, says });
+  const found: UntracedSaid[] = [];
   const family = familyOf(facts);
   const young = diedYoung(facts, person);
 
-  if (person.placeholder) say('name', 'name not fully known');
-  if (person.mentions.length === 0) say('record', 'named in no record');
+  if (person.placeholder) found.push({ key: 'name' });
+  if (person.mentions.length === 0) found.push({ key: 'record' });
   else if (!namedApart(facts, person, subject))
-    say('record-apart', `only in records that also name ${facts.people.get(subject)?.name ?? subject}`);
-  if (!birthplaceStated(facts, person)) say('birthplace', 'birthplace stated in no record');
+    found.push({ key: 'record-apart', subject: facts.people.get(subject)?.name ?? subject });
+  if (!birthplaceStated(facts, person)) found.push({ key: 'birthplace' });
   if (!young && family.spouses(id).length === 0 && family.children(id).length === 0)
-    say('marriage', 'marriage or children not known');
-  if (!deathKnown(facts, person)) say('death', 'death not known');
+    found.push({ key: 'marriage' });
+  if (!deathKnown(facts, person)) found.push({ key: 'death' });
   const parents = family.parents(id);
-  if (parents.length === 0) say('parents', 'parents not known');
+  if (parents.length === 0) found.push({ key: 'parents', known: 'none' });
   else if (parents.some((parent) => facts.people.get(parent)!.placeholder))
-    say('parents', 'a parent not fully named');
-  if (!young && !seenGrown(facts, person)) say('whereabouts', 'emigrated or stayed: not known');
-  if (!searched(facts).has(id)) say('search', 'no search logged');
+    found.push({ key: 'parents', known: 'in-part' });
+  if (!young && !seenGrown(facts, person)) found.push({ key: 'whereabouts' });
+  if (!searched(facts).has(id)) found.push({ key: 'search' });
   return found;
 }
 

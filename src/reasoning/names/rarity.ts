@@ -21,7 +21,7 @@ import {
   type NameTables,
   type Sex,
 } from './name-tables.ts';
-import { inEnglish, reasonOf } from './rarity-words.ts';
+import { reasonOf } from './rarity-reason.ts';
 
 export { prepareNameTables, type NameTables } from './name-tables.ts';
 
@@ -43,8 +43,6 @@ export interface NameShare {
   source: string;
   /** Why it has that share. */
   reason: Reason;
-  /** The same in English: a whole sentence. */
-  readonly because: string;
 }
 /**
  * The share of a surname among the people of a place. `chain` holds place ids from the smallest to the largest; the
@@ -128,7 +126,7 @@ function shareIn(
     total: nearest.total,
     ...(nearest.place === undefined ? {} : { place: nearest.place }),
     source: counted?.source ?? nearest.source,
-    ...told(reasonOf(tables, name, covering, countedIn, rounded)),
+    reason: reasonOf(tables, name, covering, countedIn, rounded),
   };
 }
 /** Where no table covers the place, the name is taken to be as common as where it is most common: the careful guess. */
@@ -148,7 +146,7 @@ function elsewhere(
     return {
       share: unseenShare,
       source: '',
-      ...told({ key: 'in-no-list', name: name.written, share: unseenShare }),
+      reason: { key: 'in-no-list', name: name.written, share: unseenShare },
     };
   }
   const place = found.table.place;
@@ -158,13 +156,11 @@ function elsewhere(
     total: found.table.total,
     ...(place === undefined ? {} : { place }),
     source: found.counted.source,
-    ...told({
+    reason: {
       key: 'no-list-of-the-place',
       name: name.written,
       place: place === undefined ? '' : nameOfPlace(place),
       share: found.share,
-    }),
+    },
   };
 }
-
-const told = (reason: Reason) => ({ reason, because: inEnglish(reason) });

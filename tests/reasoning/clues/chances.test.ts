@@ -3,9 +3,9 @@
  * seed in which names are given by accident.
  */
 import { describe, expect, test } from 'vitest';
+import { english } from '../../../src/interface/index.ts';
 import { anyOf, atLeast } from '../../../src/reasoning/chance.ts';
 import { cluesOf } from '../../../src/reasoning/clues/clues.ts';
-import { expectedWords, oddsWords } from '../../../src/reasoning/clues/chance-words.ts';
 import { commonnessFor } from '../../../src/reasoning/clues/names.ts';
 import { facts } from '../../twin/facts.ts';
 
@@ -55,8 +55,8 @@ describe('names among grandchildren', () => {
   ])('with one grandson in each of %i families, %i of the name: the binomial tail', (families, times) => {
     const content = grandsons(families, times);
     const share = commonnessFor(content, 'maurice', 'ireland').given('Cornelius', 'M').share;
-    const clue = cluesOf(content, content.cases.get('c')!).clues.find(({ says }) =>
-      says.includes('Cornelius, his own name'),
+    const clue = cluesOf(content, content.cases.get('c')!).clues.find(
+      ({ said }) => said.key === 'name-repeated' && said.whose.is === 'own' && said.forms[0] === 'Cornelius',
     );
     expect(clue!.chance!.expected).toBeCloseTo(families * share, 12);
     expect(clue!.chance!.probability).toBeCloseTo(binomialTail(families, times, share), 12);
@@ -82,12 +82,12 @@ describe('names among grandchildren', () => {
 });
 
 test('chances in words', () => {
-  expect([0.5, 0.095, 0.05, 1 / 3400, 1e-9].map(oddsWords)).toEqual([
+  expect([0.5, 0.095, 0.05, 1 / 3400, 1e-9].map(english.clues.odds)).toEqual([
     'in about 50 of 100 families',
     'in about 10 of 100 families',
     'in about one of 20 families',
     'in about one of 3,400 families',
     'in fewer than one of a million families',
   ]);
-  expect([0.0001, 0.123, 2.5].map(expectedWords)).toEqual(['fewer than 0.01', '0.12', '2.5']);
+  expect([0.0001, 0.123, 2.5].map(english.clues.expected)).toEqual(['fewer than 0.01', '0.12', '2.5']);
 });

@@ -3,9 +3,12 @@
  * and a seeded simulation in chances.test.ts. The families are invented.
  */
 import { describe, expect, test } from 'vitest';
+import type { ClueTold } from '../../../src/interface/en/clues.ts';
+import { english } from '../../../src/interface/index.ts';
+import type { ClueKind } from '../../../src/model/clue-said.ts';
 import type { Facts } from '../../../src/model/facts.ts';
 import { cluesOf, mostClues } from '../../../src/reasoning/clues/clues.ts';
-import type { Clue, ClueKind } from '../../../src/reasoning/clues/types.ts';
+import type { Clue } from '../../../src/reasoning/clues/types.ts';
 import { facts, type RawFacts } from '../../twin/facts.ts';
 
 const ireland = [
@@ -24,6 +27,9 @@ function family(raw: RawFacts, evidence: object[] = []): Facts {
 }
 const clues = (content: Facts, kind?: ClueKind): Clue[] =>
   cluesOf(content, content.cases.get('c')!).clues.filter((clue) => kind === undefined || clue.kind === kind);
+
+/** A clue in English. */
+const told = (clue: Clue | undefined): ClueTold => english.clues.told(clue!.said);
 
 const couple = [
   { id: 'maurice', name: 'Maurice Phelan', sex: 'M' as const, spouses: ['johanna'] },
@@ -44,7 +50,7 @@ describe('surnames among given names', () => {
       'middle-name',
     );
     expect(others).toEqual([]);
-    expect(clue!.says).toBe(
+    expect(told(clue).says).toBe(
       'Maurice Kirwan Phelan has Kirwan as middle name, the surname of his mother, Johanna Kirwan.',
     );
     expect(clue!.people).toEqual(['mk', 'johanna']);
@@ -56,16 +62,16 @@ describe('surnames among given names', () => {
       { id: 'margaret', name: 'Margaret Foley', sex: 'F' as const },
       child('mf', 'Michael Foley Phelan'),
     ];
-    expect(clues(family({ people }), 'middle-name').map((clue) => clue.says)).toEqual([
+    expect(clues(family({ people }), 'middle-name').map((clue) => told(clue).says)).toEqual([
       'Michael Foley Phelan has Foley as middle name, the surname of his grandmother, Margaret Foley.',
     ]);
   });
   test('as a forename, and of nobody known', () => {
     const [clue] = clues(family({ people: [...couple, child('mp', 'Power Phelan')] }), 'forename');
-    expect(clue!.says).toBe(
+    expect(told(clue).says).toBe(
       'Power Phelan has Power as forename, and nobody known of the family is called so.',
     );
-    expect(clue!.suggests).toContain('grandmother');
+    expect(told(clue).suggests).toContain('grandmother');
   });
   test('the name of a sponsor', () => {
     const content = family({
@@ -80,7 +86,7 @@ describe('surnames among given names', () => {
         },
       ],
     });
-    expect(clues(content, 'middle-name')[0]!.says).toBe(
+    expect(told(clues(content, 'middle-name')[0]).says).toBe(
       'Michael Power Phelan has Power as middle name, and Thos Power is a sponsor in a record that names him.',
     );
   });
@@ -137,7 +143,7 @@ describe('witnesses and sponsors', () => {
 
   test('a sponsor of the mother’s surname, spelled otherwise', () => {
     const [clue] = clues(content([{ ...edward, name: 'Edwd. Kirwan' }]), 'witness');
-    expect(clue!.says).toBe('Edwd. Kirwan (sponsor) shares a surname with Johanna Kirwan.');
+    expect(told(clue).says).toBe('Edwd. Kirwan (sponsor) shares a surname with Johanna Kirwan.');
     expect(clue!.refs).toEqual(['font#s']);
     expect(clue!.chance!.expected).toBeCloseTo(clue!.chance!.probability, 6);
   });
@@ -176,10 +182,10 @@ describe('given names that come back', () => {
       grandson('c', 'John Phelan', 's3'),
     ];
     const [clue] = clues(family({ people }), 'repeated-name');
-    expect(clue!.says).toBe(
+    expect(told(clue).says).toBe(
       '2 of the 3 families of Cornelius Phelan’s grandsons have a Cornelius, his own name.',
     );
-    expect(clue!.chance!.because).toContain('in Ireland');
+    expect(told(clue).chance).toContain('in Ireland');
     expect(clue!.weak).toBe(false);
   });
   test('a name of nobody known points to a forebear', () => {
@@ -188,7 +194,7 @@ describe('given names that come back', () => {
       grandson('a', 'Florence Phelan', 'maurice'),
       grandson('b', 'Florence Phelan', 's2'),
     ];
-    expect(clues(family({ people }), 'repeated-name')[0]!.suggests).toContain(
+    expect(told(clues(family({ people }), 'repeated-name')[0]).suggests).toContain(
       'grandfather of Cornelius Phelan',
     );
   });
@@ -207,9 +213,9 @@ describe('given names that come back', () => {
         grandson(`${id}b`, `Child${n} Phelan`, id),
       ]),
     ];
-    expect(clues(family({ people }), 'repeated-name').filter(({ says }) => says.includes('a John'))).toEqual(
-      [],
-    );
+    expect(
+      clues(family({ people }), 'repeated-name').filter((clue) => told(clue).says.includes('a John')),
+    ).toEqual([]);
   });
 });
 
@@ -234,7 +240,7 @@ describe('the custom of naming', () => {
   ];
   test('suggests grandparents not known by name', () => {
     const [clue] = clues(family({ people: [...parents, ...children] }), 'naming-custom');
-    expect(clue!.says).toBe(
+    expect(told(clue).says).toBe(
       'If Patrick Phelan and Mary Power kept to the custom, their eldest children were named Thomas for the father of Patrick Phelan, Maurice for the father of Mary Power, Ellen for the mother of Mary Power and Bridget for the mother of Patrick Phelan: names not known otherwise.',
     );
     expect(clue!.chance).toBeUndefined();
@@ -246,8 +252,8 @@ describe('the custom of naming', () => {
       ...children,
     ];
     const [clue] = clues(family({ people: known('Thomas Phelan') }), 'naming-custom');
-    expect(clue!.because).toContain('Of the one name of theirs that can be compared, 1 keeps to it.');
-    expect(clue!.says).not.toContain('father of Patrick Phelan');
+    expect(told(clue).because).toContain('Of the one name of theirs that can be compared, 1 keeps to it.');
+    expect(told(clue).says).not.toContain('father of Patrick Phelan');
     expect(clues(family({ people: known('Denis Phelan') }), 'naming-custom')).toEqual([]);
   });
   test('only where the custom was, and where the order of the children is known', () => {
@@ -263,7 +269,7 @@ describe('the custom of naming', () => {
       ...people,
       { id: 'u', name: 'John Phelan', sex: 'M' as const, parents: ['father', 'mother'] },
     ];
-    expect(clues(family({ people: undated }), 'naming-custom')[0]!.says).not.toContain('Thomas');
+    expect(told(clues(family({ people: undated }), 'naming-custom')[0]).says).not.toContain('Thomas');
   });
 });
 
@@ -279,7 +285,7 @@ describe('mothers of several maiden names', () => {
     });
   test('are told', () => {
     const [clue] = clues(content('Johanna Kirwan', 'Hannah Foley', 'Johanna Kirwan'), 'mother');
-    expect(clue!.says).toBe(
+    expect(told(clue).says).toBe(
       'Records give Johanna Kirwan different surnames that are not her husband’s: Kirwan (2 records), Foley (1 record).',
     );
   });

@@ -93,7 +93,7 @@ describe('the lines of a family', () => {
     ]);
   });
   test('what is untraced of each', () => {
-    const untraced = (id: string) => lines.kin.get(id)!.untraced.map(({ kind }) => kind);
+    const untraced = (id: string) => lines.kin.get(id)!.untraced.map(({ key }) => key);
     expect(untraced('bridget')).toEqual(['death', 'parents', 'search']);
     expect(untraced('pat')).toEqual(['record-apart', 'marriage', 'death']);
     expect(untraced('father')).toEqual([
