@@ -62,8 +62,11 @@ export function firstGiven(given: string): string {
   const first = foldName(given).split(' ')[0] ?? '';
   if (first.length < 2) return '';
   const forms = givenFormsOf(first);
+  // “Britha” is Brita spelt otherwise before it is a translation of Bridget.
   const plain =
-    forms.find(({ kind }) => kind === 'name') ?? forms.find(({ kind }) => kind !== 'interchangeable');
+    forms.find(({ kind }) => kind === 'name') ??
+    forms.find(({ kind }) => kind === 'spelling') ??
+    forms.find(({ kind }) => kind !== 'interchangeable');
   return plain ? foldName(givenNameOf(plain.group)) : first;
 }
 
