@@ -6,8 +6,12 @@ import { cslNameVariables } from '../model/citation.ts';
 import { mentionAt, type Facts } from '../model/facts.ts';
 import type { Mention } from '../model/record.ts';
 import { kinOf } from '../reasoning/kin.ts';
-import { dayForms, foldedWords, keyOf, nameForms } from './living-forms.ts';
+import { parseName } from '../reasoning/names/parse-name.ts';
+import { emailsIn, particulars } from './living-contacts.ts';
+import { foldedWords } from './living-fold.ts';
+import { dayForms, keyOf, marriedForms, nameForms, type Form } from './living-forms.ts';
 import type { Telling } from './living-look.ts';
+import { unspacedParts } from './living-unspaced.ts';
 import { isWithheldMention, type Withheld } from './withhold.ts';
 
 /** Words that are no name by themselves, however they are written (*common practice*). */
@@ -25,22 +29,98 @@ const noNames = new Set(
 export function tellingsOf(corpus: Facts, withheld: Withheld): Telling[] {
   if (withheld.mentions.size === 0 && withheld.people.size === 0) return [];
   const names = namesOf(corpus, withheld);
-  const others = namesOfOthers(corpus, withheld, names);
+  const spouses = spousesOf(corpus);
+  const ours = new Map(
+    [...names].map(([who, written]) => [
+      who,
+      {
+        own: written.flatMap((name) => nameForms(name)),
+        married: written.flatMap((name) => formsByMarriage(corpus, spouses, who, name)),
+      },
+    ]),
+  );
+  const words = new Set(
+    [...ours.values()].flatMap((forms) => [...forms.own, ...forms.married].flatMap((form) => form.words)),
+  );
+  const others = namesOfOthers(corpus, withheld, words, spouses);
   const tellings: Telling[] = [];
   const seen = new Set<string>();
-  for (const [who, written] of names)
-    for (const form of written.flatMap((name) => nameForms(name))) {
-      const key = keyOf(form);
-      if (seen.has(`${form.how} ${key}`) || others.names.has(key)) continue;
-      if (form.weak && others.weak.has(key)) continue;
-      if (form.how === 'lone' && (key.length < 3 || noNames.has(key) || others.words.has(key))) continue;
-      seen.add(`${form.how} ${key}`);
-      tellings.push({ ...form, who });
-    }
+  const take = (who: string, form: Form, taken: boolean) => {
+    const key = keyOf(form);
+    if (seen.has(`${form.how} ${key}`)) return;
+    if (taken && form.how !== 'handle') return;
+    if (form.how === 'lone' && (key.length < 3 || noNames.has(key) || others.words.has(key))) return;
+    seen.add(`${form.how} ${key}`);
+    tellings.push(taken ? { ...form, who, shared: true } : { ...form, who });
+  };
+  for (const [who, forms] of ours) {
+    for (const form of forms.own) take(who, form, others.names.has(keyOf(form)) || (form.weak && others.weak.has(keyOf(form))));
+    for (const form of forms.married)
+      take(who, form, others.married.has(keyOf(form)) || others.names.has(keyOf(form)) || (form.weak && others.weak.has(keyOf(form))));
+  }
   tellings.push(...harmless(tellings, others.written));
-  for (const [day, who] of birthdays(corpus, withheld))
-    for (const form of dayForms(day)) tellings.push({ ...form, who });
+  for (const [day, who] of birthdays(corpus, withheld)) tellings.push(...dayForms(day).map((form) => ({ ...form, who })));
+  tellings.push(...particularsOf(corpus, withheld));
   return tellings;
+}
+
+/** The forms of a name that somebody has by a marriage. */
+function formsByMarriage(
+  corpus: Facts,
+  spouses: ReadonlyMap<string, readonly string[]>,
+  who: string,
+  name: string,
+): Form[] {
+  const person = corpus.people.get(who);
+  if (!person || person.sex === 'M') return [];
+  return (spouses.get(who) ?? []).flatMap((id) => {
+    const spouse = corpus.people.get(id);
+    return spouse ? marriedForms(name, spouse.name, spouse.sex !== 'F') : [];
+  });
+}
+
+/** Whom each is or was married to, whichever entry says so. */
+function spousesOf(corpus: Facts): Map<string, string[]> {
+  const spouses = new Map<string, string[]>();
+  for (const person of corpus.people.values())
+    for (const { person: spouse } of person.spouses)
+      for (const [one, other] of [
+        [person.id, spouse],
+        [spouse, person.id],
+      ] as const) {
+        const list = spouses.get(one) ?? spouses.set(one, []).get(one)!;
+        if (!list.includes(other)) list.push(other);
+      }
+  return spouses;
+}
+
+/**
+ * The particulars of the withheld that nothing public gives: not those of a mention that is shown, of a place, or the
+ * address to write to.
+ */
+function particularsOf(corpus: Facts, withheld: Withheld): Telling[] {
+  const { owner } = kinOf(corpus);
+  const found = new Map<string, Telling>();
+  const add = (who: string, form: Form) => {
+    const key = `${form.how} ${keyOf(form)}`;
+    if (!found.has(key)) found.set(key, { ...form, who });
+  };
+  for (const ref of withheld.mentions) {
+    const mention = mentionAt(corpus, ref)?.mention;
+    if (mention) for (const form of particulars(mention)) add(owner(ref) ?? ref, form);
+  }
+  for (const id of withheld.people)
+    for (const email of emailsIn(corpus.people.get(id)?.body ?? ''))
+      add(id, { words: [email], how: 'email', weak: false });
+  if (found.size === 0) return [];
+  const given = (form: Form) => found.delete(`${form.how} ${keyOf(form)}`);
+  for (const email of emailsIn(corpus.site.contact ?? '')) given({ words: [email], how: 'email', weak: false });
+  for (const record of corpus.records.values())
+    for (const mention of record.mentions)
+      if (!isWithheldMention(withheld, `${record.id}#${mention.id}`)) particulars(mention).forEach(given);
+  for (const { name, builtIn } of corpus.places.values())
+    if (!builtIn) given({ words: foldedWords(name), how: 'address', weak: false });
+  return [...found.values()];
 }
 
 /**
@@ -60,18 +140,41 @@ export function tellingsToKeepOut(corpus: Facts, withheld: Withheld): Telling[] 
 }
 
 /** Names of others, longer than a name that tells and with that inside them: “Mary Ann Tobin” is not Ann Tobin. */
-function harmless(tellings: readonly Telling[], written: readonly string[][]): Telling[] {
-  const telling = new Set(tellings.filter(({ how }) => how === 'name').map(keyOf));
-  return written
-    .filter((words) =>
-      words.some((_, from) =>
-        words.some(
-          (_, to) =>
-            to > from && to - from + 1 < words.length && telling.has(words.slice(from, to + 1).join(' ')),
-        ),
+function harmless(tellings: readonly Telling[], written: readonly Form[]): Telling[] {
+  const telling = new Set(
+    tellings.filter(({ how }) => how === 'name' || how === 'unspaced' || how === 'reversed').map(keyOf),
+  );
+  const spread = new Map<string, Set<string>>();
+  for (const { how, words } of tellings)
+    if (how === 'spread')
+      for (const [one, other] of [
+        [words[0]!, words[1]!],
+        [words[1]!, words[0]!],
+      ] as const)
+        (spread.get(one) ?? spread.set(one, new Set()).get(one)!).add(other);
+  const holdsRow = (words: readonly string[]) =>
+    words.some((_, from) =>
+      words.some(
+        (_, to) => to > from && to - from + 1 < words.length && telling.has(words.slice(from, to + 1).join(' ')),
       ),
-    )
-    .map((words) => ({ words, how: 'name', weak: false, who: '', harmless: true }));
+    );
+  const holdsSpread = (words: readonly string[]) =>
+    words.some((word, from) => {
+      const ends = spread.get(word);
+      return ends !== undefined && words.some((end, to) => to > from + 1 && ends.has(end));
+    });
+  const holdsInside = (name: string) => [...telling].some((one) => one !== name && name.includes(one));
+  const seen = new Set<string>();
+  return written
+    .filter((form) => {
+      const key = `${form.how} ${keyOf(form)}`;
+      if (seen.has(key)) return false;
+      seen.add(key);
+      return form.how === 'unspaced'
+        ? holdsInside(form.words[0]!)
+        : form.words.length > 2 && (holdsRow(form.words) || holdsSpread(form.words));
+    })
+    .map((form) => ({ ...form, weak: false, who: '', harmless: true }));
 }
 
 /** Names of each withheld, as written: in the person’s entry and in the mentions that are theirs. */
@@ -79,12 +182,12 @@ function namesOf(corpus: Facts, withheld: Withheld): Map<string, string[]> {
   const names = new Map<string, string[]>();
   const add = (who: string, ...written: (string | undefined)[]) => {
     const own = names.get(who) ?? names.set(who, []).get(who)!;
-    for (const name of written) if (name !== undefined) own.push(name);
+    for (const name of written) if (name !== undefined && !own.includes(name) && !isNoName(name)) own.push(name);
   };
   const { owner } = kinOf(corpus);
   for (const id of withheld.people) {
     const person = corpus.people.get(id);
-    if (person && !person.placeholder) add(id, person.name);
+    if (person) add(id, person.name);
   }
   for (const ref of withheld.mentions) {
     const mention = mentionAt(corpus, ref)?.mention;
@@ -99,18 +202,47 @@ function writtenNames({ name, alsoRead, says }: Mention): string[] {
   return [...(name === undefined ? [] : [name]), ...alsoRead, ...signed];
 }
 
-/** What the dead and places are called: whole names, their initials, and single words. */
+/** Signs that stand where a name is not known. */
+const blank = /^(?:[—–\-_?.…*[\]()\s]+|n\.?\s?n\.?|x+)$/i;
+
+/** Whether a written name leaves out the given name or the surname: “— Phelan”, “Unknown”, “Infant Tobin”. */
+export function isNoName(written: string): boolean {
+  const words = written.split(/[\s,]+/).filter((word) => word !== '');
+  const unknown = (word: string) => blank.test(word) || foldedWords(word).every((one) => noNames.has(one));
+  if (words.every(unknown)) return true;
+  // A title or “infant” before a lone surname, or a sign for what is missing.
+  if (!words.some((word) => blank.test(word) || isUnknown.has(foldedWords(word)[0] ?? ''))) return false;
+  return words.filter((word) => !unknown(word)).length < 2;
+}
+
+const isUnknown = new Set(['unknown', 'unnamed', 'infant', 'baby', 'stillborn', 'living', 'ukjent', 'barn', 'child', 'nn']);
+
+/** What the dead and places are called. */
+interface Others {
+  /** Whole names. */
+  names: Set<string>;
+  /** Those, and their initials and short forms. */
+  weak: Set<string>;
+  /** Those of the dead by a marriage. */
+  married: Set<string>;
+  /** Single words. */
+  words: Set<string>;
+  /** Every form of a name that has a word of ours. */
+  written: Form[];
+}
+
 function namesOfOthers(
   corpus: Facts,
   withheld: Withheld,
-  names: ReadonlyMap<string, readonly string[]>,
-): { names: Set<string>; weak: Set<string>; words: Set<string>; written: string[][] } {
-  const ours = new Set([...names.values()].flat().flatMap((name) => nameForms(name).flatMap((f) => f.words)));
-  const others = {
-    names: new Set<string>(),
-    weak: new Set<string>(),
-    words: new Set<string>(),
-    written: [] as string[][],
+  ours: ReadonlySet<string>,
+  spouses: ReadonlyMap<string, readonly string[]>,
+): Others {
+  const others: Others = {
+    names: new Set(),
+    weak: new Set(),
+    married: new Set(),
+    words: new Set(),
+    written: [],
   };
   const known = new Set<string>();
   const addName = (name: string) => {
@@ -118,15 +250,25 @@ function namesOfOthers(
     known.add(name);
     const words = foldedWords(name);
     for (const word of words) others.words.add(word);
-    if (!words.some((word) => word.length > 1 && ours.has(word))) return;
-    if (words.length > 2) others.written.push(words);
+    const { native } = unspacedParts(name);
+    if (native.length === 0 && !words.some((word) => word.length > 1 && ours.has(word))) return;
+    if (words.length > 2) others.written.push({ words, how: 'name', weak: false });
     for (const form of nameForms(name)) {
       if (form.how === 'lone') continue;
+      if (form.how !== 'spread' && form.how !== 'handle') others.written.push(form);
       (form.weak ? others.weak : others.names).add(keyOf(form));
       others.weak.add(keyOf(form));
     }
   };
-  for (const person of corpus.people.values()) if (!withheld.people.has(person.id)) addName(person.name);
+  for (const person of corpus.people.values()) {
+    if (withheld.people.has(person.id)) continue;
+    addName(person.name);
+    for (const form of formsByMarriage(corpus, spouses, person.id, person.name)) {
+      if (!form.words.some((word) => word.length > 1 && ours.has(word))) continue;
+      others.married.add(keyOf(form));
+      if (form.how !== 'spread' && form.how !== 'handle') others.written.push(form);
+    }
+  }
   for (const record of corpus.records.values())
     for (const mention of record.mentions) {
       if (isWithheldMention(withheld, `${record.id}#${mention.id}`)) continue;
@@ -141,6 +283,43 @@ function namesOfOthers(
       if (builtIn) others.names.add(words.join(' '));
     }
   return others;
+}
+
+/**
+ * People withheld whose name, as their entry has it, somebody dead bears too, with a name of that one: it can’t be
+ * looked for.
+ */
+export function namesakes(corpus: Facts, withheld: Withheld): { id: string; other: string }[] {
+  if (withheld.people.size === 0) return [];
+  const theirs = new Map<string, string>();
+  const wanted = new Map<string, string>();
+  for (const id of withheld.people) {
+    const name = corpus.people.get(id)?.name;
+    if (name !== undefined && !isNoName(name)) wanted.set(id, wholeName(name));
+  }
+  const keys = new Set(wanted.values());
+  const add = (name: string | undefined, at: string) => {
+    if (name === undefined) return;
+    const key = wholeName(name);
+    if (keys.has(key) && !theirs.has(key)) theirs.set(key, at);
+  };
+  for (const person of corpus.people.values())
+    if (!withheld.people.has(person.id)) add(person.name, `people/${person.id}`);
+  for (const record of corpus.records.values())
+    for (const mention of record.mentions)
+      if (!isWithheldMention(withheld, `${record.id}#${mention.id}`))
+        for (const name of [mention.name, ...mention.alsoRead]) add(name, `${record.id}#${mention.id}`);
+  return [...wanted].flatMap(([id, key]) => {
+    const other = theirs.get(key);
+    return other === undefined || !key.includes(' ') ? [] : [{ id, other }];
+  });
+}
+
+/** A name as one text: titles off, given name first. */
+function wholeName(name: string): string {
+  const { given, surname, farm } = parseName(unspacedParts(name).rest);
+  const words = foldedWords(`${given} ${surname} ${farm}`);
+  return [...words, ...unspacedParts(name).native].join(' ');
 }
 
 /** A day and nothing less. */
