@@ -98,6 +98,9 @@ function spacedForms(written: string, short: boolean): Form[] {
       }
     }
     for (const farm of fatherAndFarm(parts)) add('name', farm.weak, first, ...farm.words);
+    // A middle name that the catalogue doesn’t know is taken for a surname.
+    for (const middle of parts.otherSurnames)
+      for (const { words } of surnames.slice(0, 1)) add('name', true, ...foldedWords(middle), ...words);
   }
   return forms;
 }

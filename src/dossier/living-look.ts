@@ -7,7 +7,7 @@ import { dayAt, maySayDay } from './living-days.ts';
 import { foldWord, isSmall, wordPattern } from './living-fold.ts';
 import type { Form, FormKind } from './living-forms.ts';
 import { eachAddress, phoneEnd } from './living-contacts.ts';
-import { givenFartherOn, isInList, surnameFartherOn } from './living-spread.ts';
+import { givenFartherOn, isInList, surnameFartherOn, type Bearers } from './living-spread.ts';
 import { eachUnspaced } from './living-unspaced.ts';
 
 /** A form with whom it tells of: a person’s id, or `record#mention` for a mention of nobody’s. */
@@ -49,7 +49,7 @@ interface Beginning {
   /** Those whose given name it is, by the first word of the surname. */
   surnames: ReadonlyMap<string, readonly Telling[]> | undefined;
   /** Those whose surname it begins. */
-  givens: readonly Telling[];
+  givens: readonly Bearers<Telling>[];
   isDay: boolean;
   telephones: readonly Telling[];
 }
@@ -60,7 +60,7 @@ const none: readonly never[] = [];
 class Index {
   readonly inARow = new Map<string, Telling[]>();
   readonly byGiven = new Map<string, Map<string, Telling[]>>();
-  readonly bySurname = new Map<string, Telling[]>();
+  readonly bySurname = new Map<string, Bearers<Telling>[]>();
   readonly days = new Map<string, Telling>();
   readonly telephones = new Map<string, Telling[]>();
   readonly emails = new Map<string, Telling>();
@@ -80,7 +80,7 @@ class Index {
       case 'spread': {
         const ofGiven = this.byGiven.get(first) ?? this.byGiven.set(first, new Map()).get(first)!;
         gather(ofGiven, second, telling);
-        gather(this.bySurname, second, telling);
+        this.#addBearer(telling);
         break;
       }
       case 'day':
@@ -102,6 +102,14 @@ class Index {
       default:
         gather(this.inARow, first, telling);
     }
+  }
+
+  #addBearer(telling: Telling): void {
+    const [given = '', surname = '', ...rest] = telling.words;
+    const all = this.bySurname.get(surname) ?? this.bySurname.set(surname, []).get(surname)!;
+    let bearers = all.find((one) => one.rest.join(' ') === rest.join(' '));
+    if (!bearers) all.push((bearers = { rest, byGiven: new Map() }));
+    if (!bearers.byGiven.has(given)) bearers.byGiven.set(given, telling);
   }
 
   /** What a word, as written, may begin; most begin nothing. */
@@ -222,7 +230,6 @@ function endOf(
   const isInitial = (i: number) => telling.weak && /^\p{L}$/u.test(telling.words[i]!);
   if (isInitial(0) && small(firstWord)) return undefined;
   let end = start + firstWord.length;
-  let comes = false;
   for (let i = 1; i < telling.words.length; i++) {
     next.lastIndex = end;
     const found = next.exec(text);
@@ -232,27 +239,27 @@ function endOf(
     if (!gaps[telling.how as InARow].test(gap)) return undefined;
     // A full stop ends a sentence, unless it is that of an initial or an abbreviation.
     if (telling.how === 'name' && gap.includes('. ') && telling.words[i - 1]!.length > 5) return undefined;
-    comes ||= /[,:]/.test(gap);
     end = found.index + found[0].length;
   }
-  return telling.how === 'reversed' && comes && isInList(text, start, end) ? undefined : end;
+  return telling.how === 'reversed' && isInList(text, start, end) ? undefined : end;
 }
 
 const next = new RegExp(wordPattern.source, 'gu');
 
 /** How far around a mark of an editor words are read again. */
 const around = 90;
-const marked = /\p{L}[-‐]\s+\p{L}|\p{L}[ \t]{0,2}[[\]]|[[\]][ \t]{0,2}\p{L}/gu;
+const mark = /[[\]]|[-‐]\s/g;
+const besideLetter = /\p{L}[ \t]{0,2}[[\]]|[[\]][ \t]{0,2}\p{L}|\p{L}[-‐]\s/u;
 
 /**
  * Parts of a text read as if words were not divided at the end of a line, and as if the brackets of an editor were not
  * there: “Quill[inan]”, “Nora [sic] Quillinan”. Offsets within a part stay those of the text.
  */
 function* readOtherwise(text: string): Generator<{ part: string; from: number }> {
-  if (!text.includes('[') && !/\p{L}[-‐]\s+\p{L}/u.test(text)) return;
   let from: number | undefined;
   let to = 0;
-  for (const { index } of text.matchAll(marked)) {
+  for (const { index } of text.matchAll(mark)) {
+    if (!besideLetter.test(text.slice(Math.max(0, index - 3), index + 4))) continue;
     if (from !== undefined && index - around > to) yield windowOf(text, from, to);
     if (from === undefined || index - around > to) from = Math.max(0, index - around);
     to = index + around;

@@ -143,26 +143,25 @@ function wordsOn(text: string, from: number, words: readonly string[]): number |
   return end;
 }
 
+/** A surname, by the words behind its first, with those who bear it by their given names. */
+export interface Bearers<One> {
+  rest: readonly string[];
+  byGiven: Map<string, One>;
+}
+
 /** Where a given name is found behind a surname that begins a list: “Quillinan, Tom and Nora”. */
-export function givenFartherOn<One extends Named>(
+export function givenFartherOn<One>(
   text: string,
   start: number,
   end: number,
-  ofSurname: readonly One[],
+  ofSurname: readonly Bearers<One>[],
   ids: boolean,
 ): { found: One; end: number } | undefined {
-  const tried = new Map<string, number | undefined>();
-  for (const one of ofSurname) {
-    const key = one.words.slice(2).join(' ');
-    if (!tried.has(key)) tried.set(key, wordsOn(text, end, one.words.slice(2)));
-    const after = tried.get(key);
-    if (after === undefined) continue;
-    const givens = new Map(
-      ofSurname.filter((other) => other.words.slice(2).join(' ') === key).map((other) => [other.words[0]!, other]),
-    );
-    const found = givenBehind(text, start, after, givens, ids);
+  for (const { rest, byGiven } of ofSurname) {
+    const after = wordsOn(text, end, rest);
+    if (after === undefined || !/^["”’)]?\s*[,:]/.test(text.slice(after, after + 4))) continue;
+    const found = givenBehind(text, start, after, byGiven, ids);
     if (found) return found;
-    if ([...tried.keys()].length > 8) return undefined;
   }
   return undefined;
 }

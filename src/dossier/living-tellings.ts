@@ -265,7 +265,7 @@ function namesOfOthers(
     addName(person.name);
     for (const form of formsByMarriage(corpus, spouses, person.id, person.name)) {
       if (!form.words.some((word) => word.length > 1 && ours.has(word))) continue;
-      others.married.add(keyOf(form));
+      (form.weak ? others.weak : others.married).add(keyOf(form));
       if (form.how !== 'spread' && form.how !== 'handle') others.written.push(form);
     }
   }
