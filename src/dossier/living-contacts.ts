@@ -17,11 +17,13 @@ export function emailsIn(text: string): string[] {
 /** The particulars that a mention gives, as forms to look for. */
 export function particulars(mention: Mention): Form[] {
   const forms: Form[] = [];
-  const { residence, lastResidence, birthplace, event, joining, nearest, says } = mention;
-  const places = [residence, lastResidence, birthplace, event?.place, joining?.address, nearest?.address];
+  const { joining, nearest, says } = mention;
   const add = (how: Form['how'], words: string[]) => forms.push({ words, how, weak: false });
   const texts: [key: string, text: string][] = [
-    ...places.map((text): [string, string] => ['address', text ?? '']),
+    ...[...ownPlaces(mention), joining?.address, nearest?.address].map((text): [string, string] => [
+      'address',
+      text ?? '',
+    ]),
     ...Object.entries(says).map(([key, value]): [string, string] => [key, String(value)]),
     ['', mention.occupation ?? ''],
   ];
@@ -33,6 +35,20 @@ export function particulars(mention: Mention): Form[] {
   }
   return forms;
 }
+
+/** The streets with a number where somebody lived, by what their own mention says. */
+export function ownStreets(mention: Mention): Form[] {
+  return ownPlaces(mention)
+    .flatMap((text) => streetsOf(text ?? ''))
+    .map((words) => ({ words, how: 'address', weak: false }));
+}
+
+const ownPlaces = ({ residence, lastResidence, birthplace, event }: Mention) => [
+  residence,
+  lastResidence,
+  birthplace,
+  event?.place,
+];
 
 /** The figures of a telephone number, with and without the code of a country. */
 function telephoneOf(key: string, text: string): string[] {
@@ -86,21 +102,27 @@ const noHouse = new Set(
 );
 const isNumber = (word: string): boolean => /^\d{1,5}[a-z]?$/.test(word);
 
-/** The streets with a number in a text: “14 Elm Street”, “Storgata 14”; in either order, the street short or in full. */
+/**
+ * The streets with a number in a text: “14 Elm Street”, “Storgata 14”; in either order, the street short or in full. The
+ * code of a town is no number of a house.
+ */
 function streetsOf(text: string): string[][] {
   const found: string[][] = [];
-  for (const piece of text.split(/[,;\n]/)) {
-    if (/^\s*\d+(?:st|nd|rd|th)\b/i.test(piece) && !/\d\s+\S+\s+\d/.test(piece)) continue;
+  for (const [i, piece] of text.split(/[,;\n]/).entries()) {
     const words = foldedWords(piece);
+    const [number = '', ...rest] = words;
     if (words.some((word) => noHouse.has(word))) continue;
-    const [number, ...rest] = words;
-    if (number !== undefined && isNumber(number) && /^\s*\S+\s+\S*\p{Lu}|^\s*\d/u.test(piece)) {
-      const type = rest.findIndex((word, i) => i > 0 && fullWords.has(word));
+    if (isNumber(number)) {
+      const type = rest.findIndex((word, at) => at > 0 && fullWords.has(word));
       const street = type > 0 ? rest.slice(0, type + 1) : rest;
-      if (street.length > 0 && street.length <= 5 && street.join('').length > 2) found.push(...bothWays(street, number));
+      const isOrdinal = /^\s*\d+(?:st|nd|rd|th)\b/i.test(piece);
+      const sure = type > 0 || (i === 0 && !/^\s*0/.test(piece));
+      if (sure && !isOrdinal && street.length > 0 && street.length <= 5 && street.join('').length > 2)
+        found.push(...bothWays(street, number));
+      continue;
     }
-    const at = words.findIndex((word, i) => i > 0 && isNumber(word));
-    if (at > 0 && at <= 4 && (number === undefined || !isNumber(number)))
+    const at = words.findIndex((word) => /^\d{1,4}[a-z]?$/.test(word));
+    if (at > 0 && at <= 4 && !/\b\p{Lu}{2}\s+\d/u.test(piece))
       found.push(...bothWays(words.slice(0, at), words[at]!));
   }
   return found;

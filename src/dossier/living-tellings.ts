@@ -6,24 +6,12 @@ import { cslNameVariables } from '../model/citation.ts';
 import { mentionAt, type Facts } from '../model/facts.ts';
 import type { Mention } from '../model/record.ts';
 import { kinOf } from '../reasoning/kin.ts';
-import { parseName } from '../reasoning/names/parse-name.ts';
-import { emailsIn, particulars } from './living-contacts.ts';
+import { emailsIn, ownStreets, particulars } from './living-contacts.ts';
 import { foldedWords } from './living-fold.ts';
-import { dayForms, keyOf, marriedForms, nameForms, type Form } from './living-forms.ts';
+import { dayForms, keyOf, nameForms, type Form } from './living-forms.ts';
 import type { Telling } from './living-look.ts';
-import { unspacedParts } from './living-unspaced.ts';
+import { formsByMarriage, isNoName, namesOfOthers, noNames, spousesOf } from './living-others.ts';
 import { isWithheldMention, type Withheld } from './withhold.ts';
-
-/** Words that are no name by themselves, however they are written (*common practice*). */
-const noNames = new Set(
-  `unknown unnamed stranger infant baby child son daughter boy girl male female father mother parent brother sister
-  husband wife widow widower spouse uncle aunt niece nephew cousin grandmother grandfather mrs mr miss ms dr rev sir
-  will may april june august art mark bill grace hope faith rose king prince dean major junior senior living person
-  family friend neighbour neighbor writer informant interviewee witness minister clerk head none nobody anon anonymous
-  ukjent barn sønn datter mann kone hustru enke far mor bror søster`
-    .split(/\s+/)
-    .flatMap(foldedWords),
-);
 
 /** Everything that tells of the withheld. An error where an author writes it, but for what records cite. */
 export function tellingsOf(corpus: Facts, withheld: Withheld): Telling[] {
@@ -64,39 +52,9 @@ export function tellingsOf(corpus: Facts, withheld: Withheld): Telling[] {
   return tellings;
 }
 
-/** The forms of a name that somebody has by a marriage. */
-function formsByMarriage(
-  corpus: Facts,
-  spouses: ReadonlyMap<string, readonly string[]>,
-  who: string,
-  name: string,
-): Form[] {
-  const person = corpus.people.get(who);
-  if (!person || person.sex === 'M') return [];
-  return (spouses.get(who) ?? []).flatMap((id) => {
-    const spouse = corpus.people.get(id);
-    return spouse ? marriedForms(name, spouse.name, spouse.sex !== 'F') : [];
-  });
-}
-
-/** Whom each is or was married to, whichever entry says so. */
-function spousesOf(corpus: Facts): Map<string, string[]> {
-  const spouses = new Map<string, string[]>();
-  for (const person of corpus.people.values())
-    for (const { person: spouse } of person.spouses)
-      for (const [one, other] of [
-        [person.id, spouse],
-        [spouse, person.id],
-      ] as const) {
-        const list = spouses.get(one) ?? spouses.set(one, []).get(one)!;
-        if (!list.includes(other)) list.push(other);
-      }
-  return spouses;
-}
-
 /**
- * The particulars of the withheld that nothing public gives: not those of a mention that is shown, of a place, or the
- * address to write to.
+ * The particulars of the withheld: but for an address at which somebody lived who is shown, or that is a place of the
+ * author’s, and for the author’s own address of electronic mail.
  */
 function particularsOf(corpus: Facts, withheld: Withheld): Telling[] {
   const { owner } = kinOf(corpus);
@@ -117,7 +75,7 @@ function particularsOf(corpus: Facts, withheld: Withheld): Telling[] {
   for (const email of emailsIn(corpus.site.contact ?? '')) given({ words: [email], how: 'email', weak: false });
   for (const record of corpus.records.values())
     for (const mention of record.mentions)
-      if (!isWithheldMention(withheld, `${record.id}#${mention.id}`)) particulars(mention).forEach(given);
+      if (!isWithheldMention(withheld, `${record.id}#${mention.id}`)) ownStreets(mention).forEach(given);
   for (const { name, builtIn } of corpus.places.values())
     if (!builtIn) given({ words: foldedWords(name), how: 'address', weak: false });
   return [...found.values()];
@@ -200,126 +158,6 @@ function writtenNames({ name, alsoRead, says }: Mention): string[] {
   const signature = says['signature'];
   const signed = typeof signature === 'string' && foldedWords(signature).length > 1 ? [signature] : [];
   return [...(name === undefined ? [] : [name]), ...alsoRead, ...signed];
-}
-
-/** Signs that stand where a name is not known. */
-const blank = /^(?:[—–\-_?.…*[\]()\s]+|n\.?\s?n\.?|x+)$/i;
-
-/** Whether a written name leaves out the given name or the surname: “— Phelan”, “Unknown”, “Infant Tobin”. */
-export function isNoName(written: string): boolean {
-  const words = written.split(/[\s,]+/).filter((word) => word !== '');
-  const unknown = (word: string) => blank.test(word) || foldedWords(word).every((one) => noNames.has(one));
-  if (words.every(unknown)) return true;
-  // A title or “infant” before a lone surname, or a sign for what is missing.
-  if (!words.some((word) => blank.test(word) || isUnknown.has(foldedWords(word)[0] ?? ''))) return false;
-  return words.filter((word) => !unknown(word)).length < 2;
-}
-
-const isUnknown = new Set(['unknown', 'unnamed', 'infant', 'baby', 'stillborn', 'living', 'ukjent', 'barn', 'child', 'nn']);
-
-/** What the dead and places are called. */
-interface Others {
-  /** Whole names. */
-  names: Set<string>;
-  /** Those, and their initials and short forms. */
-  weak: Set<string>;
-  /** Those of the dead by a marriage. */
-  married: Set<string>;
-  /** Single words. */
-  words: Set<string>;
-  /** Every form of a name that has a word of ours. */
-  written: Form[];
-}
-
-function namesOfOthers(
-  corpus: Facts,
-  withheld: Withheld,
-  ours: ReadonlySet<string>,
-  spouses: ReadonlyMap<string, readonly string[]>,
-): Others {
-  const others: Others = {
-    names: new Set(),
-    weak: new Set(),
-    married: new Set(),
-    words: new Set(),
-    written: [],
-  };
-  const known = new Set<string>();
-  const addName = (name: string) => {
-    if (known.has(name)) return;
-    known.add(name);
-    const words = foldedWords(name);
-    for (const word of words) others.words.add(word);
-    const { native } = unspacedParts(name);
-    if (native.length === 0 && !words.some((word) => word.length > 1 && ours.has(word))) return;
-    if (words.length > 2) others.written.push({ words, how: 'name', weak: false });
-    for (const form of nameForms(name)) {
-      if (form.how === 'lone') continue;
-      if (form.how !== 'spread' && form.how !== 'handle') others.written.push(form);
-      (form.weak ? others.weak : others.names).add(keyOf(form));
-      others.weak.add(keyOf(form));
-    }
-  };
-  for (const person of corpus.people.values()) {
-    if (withheld.people.has(person.id)) continue;
-    addName(person.name);
-    for (const form of formsByMarriage(corpus, spouses, person.id, person.name)) {
-      if (!form.words.some((word) => word.length > 1 && ours.has(word))) continue;
-      (form.weak ? others.weak : others.married).add(keyOf(form));
-      if (form.how !== 'spread' && form.how !== 'handle') others.written.push(form);
-    }
-  }
-  for (const record of corpus.records.values())
-    for (const mention of record.mentions) {
-      if (isWithheldMention(withheld, `${record.id}#${mention.id}`)) continue;
-      for (const name of [...(mention.name === undefined ? [] : [mention.name]), ...mention.alsoRead])
-        addName(name);
-    }
-  for (const { name, variants, builtIn } of corpus.places.values())
-    for (const one of [name, ...variants]) {
-      const words = foldedWords(one);
-      for (const word of words) others.words.add(word);
-      // Of the author’s own places only the words: an estate may well be called by the whole name of who lives there.
-      if (builtIn) others.names.add(words.join(' '));
-    }
-  return others;
-}
-
-/**
- * People withheld whose name, as their entry has it, somebody dead bears too, with a name of that one: it can’t be
- * looked for.
- */
-export function namesakes(corpus: Facts, withheld: Withheld): { id: string; other: string }[] {
-  if (withheld.people.size === 0) return [];
-  const theirs = new Map<string, string>();
-  const wanted = new Map<string, string>();
-  for (const id of withheld.people) {
-    const name = corpus.people.get(id)?.name;
-    if (name !== undefined && !isNoName(name)) wanted.set(id, wholeName(name));
-  }
-  const keys = new Set(wanted.values());
-  const add = (name: string | undefined, at: string) => {
-    if (name === undefined) return;
-    const key = wholeName(name);
-    if (keys.has(key) && !theirs.has(key)) theirs.set(key, at);
-  };
-  for (const person of corpus.people.values())
-    if (!withheld.people.has(person.id)) add(person.name, `people/${person.id}`);
-  for (const record of corpus.records.values())
-    for (const mention of record.mentions)
-      if (!isWithheldMention(withheld, `${record.id}#${mention.id}`))
-        for (const name of [mention.name, ...mention.alsoRead]) add(name, `${record.id}#${mention.id}`);
-  return [...wanted].flatMap(([id, key]) => {
-    const other = theirs.get(key);
-    return other === undefined || !key.includes(' ') ? [] : [{ id, other }];
-  });
-}
-
-/** A name as one text: titles off, given name first. */
-function wholeName(name: string): string {
-  const { given, surname, farm } = parseName(unspacedParts(name).rest);
-  const words = foldedWords(`${given} ${surname} ${farm}`);
-  return [...words, ...unspacedParts(name).native].join(' ');
 }
 
 /** A day and nothing less. */
