@@ -53,7 +53,7 @@ const within = new Set(['of', 'day', 'the', 'den', 'dag', 'i', 'in', 'de', 'di',
 /** Whether a date may begin at a folded word. */
 export function maySayDay(word: string): boolean {
   return (
-    /^\d{1,4}(?:er)?$|^\d{8}$/.test(word) || (months.has(word) && !romans.has(word)) || ordinals.has(word) || tens.has(word)
+    /^\d{1,4}$|^\d{1,2}(?:e|er|de|te|ste)$|^\d{8}$/.test(word) || (months.has(word) && !romans.has(word)) || ordinals.has(word) || tens.has(word)
   );
 }
 
@@ -114,7 +114,7 @@ function daysFrom(text: string, start: number, raw: string, word: string, end: n
 
 /** The day of the month that words say, and where they end. */
 function dateOf(text: string, word: string, end: number): { date: number; end: number; inFigures: boolean } | undefined {
-  const digits = /^(\d{1,2})(?:er)?$/.exec(word);
+  const digits = /^(\d{1,2})(?:e|er|de|te|ste)?$/.exec(word);
   if (digits) return { date: Number(digits[1]), end, inFigures: true };
   const ordinal = ordinals.get(word);
   if (ordinal !== undefined) return { date: ordinal, end, inFigures: false };

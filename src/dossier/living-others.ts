@@ -1,6 +1,5 @@
 /** Whose names tell of nobody living: what the dead and places are called, and names that are none. */
 import type { Facts } from '../model/facts.ts';
-import { parseName } from '../reasoning/names/parse-name.ts';
 import { foldedWords } from './living-fold.ts';
 import { keyOf, marriedForms, nameForms, type Form } from './living-forms.ts';
 import { unspacedParts } from './living-unspaced.ts';
@@ -102,40 +101,38 @@ export function namesOfOthers(
 }
 
 /**
- * People withheld whose name, as their entry has it, somebody dead bears too, with a name of that one: it can’t be
- * looked for.
+ * People withheld whose name, as their entry has it, somebody shown bears too, perhaps with a middle name besides, and
+ * who that is: it can’t be looked for.
  */
 export function namesakes(corpus: Facts, withheld: Withheld): { id: string; other: string }[] {
-  if (withheld.people.size === 0) return [];
-  const theirs = new Map<string, string>();
   const wanted = new Map<string, string>();
   for (const id of withheld.people) {
-    const name = corpus.people.get(id)?.name;
-    if (name !== undefined && !isNoName(name)) wanted.set(id, wholeName(name));
+    const { name } = corpus.people.get(id) ?? {};
+    if (name === undefined || isNoName(name)) continue;
+    const whole = nameForms(name, false).find(({ how, weak }) => !weak && (how === 'name' || how === 'unspaced'));
+    if (whole) wanted.set(id, keyOf(whole));
   }
-  const keys = new Set(wanted.values());
+  if (wanted.size === 0) return [];
+  const lasts = new Set([...wanted.values()].map((key) => key.slice(key.lastIndexOf(' ') + 1)));
+  const theirs = new Map<string, string>();
   const add = (name: string | undefined, at: string) => {
     if (name === undefined) return;
-    const key = wholeName(name);
-    if (keys.has(key) && !theirs.has(key)) theirs.set(key, at);
+    if (!foldedWords(name).some((word) => lasts.has(word)) && unspacedParts(name).native.length === 0) return;
+    for (const form of nameForms(name, false))
+      if (!form.weak && (form.how === 'name' || form.how === 'unspaced') && !theirs.has(keyOf(form)))
+        theirs.set(keyOf(form), at);
   };
   for (const person of corpus.people.values())
     if (!withheld.people.has(person.id)) add(person.name, `people/${person.id}`);
   for (const record of corpus.records.values())
-    for (const mention of record.mentions)
-      if (!isWithheldMention(withheld, `${record.id}#${mention.id}`))
-        for (const name of [mention.name, ...mention.alsoRead]) add(name, `${record.id}#${mention.id}`);
+    for (const mention of record.mentions) {
+      const ref = `${record.id}#${mention.id}`;
+      if (!isWithheldMention(withheld, ref)) for (const name of [mention.name, ...mention.alsoRead]) add(name, ref);
+    }
   return [...wanted].flatMap(([id, key]) => {
     const other = theirs.get(key);
-    return other === undefined || !key.includes(' ') ? [] : [{ id, other }];
+    return other === undefined ? [] : [{ id, other }];
   });
-}
-
-/** A name as one text: titles off, given name first. */
-function wholeName(name: string): string {
-  const { given, surname, farm } = parseName(unspacedParts(name).rest);
-  const words = foldedWords(`${given} ${surname} ${farm}`);
-  return [...words, ...unspacedParts(name).native].join(' ');
 }
 
 /** The forms of a name that somebody has by a marriage. */

@@ -43,6 +43,7 @@ const kin = new Set(
     .split(/\s+/)
     .map(foldWord),
 );
+const isTitle = (word: string): boolean => titles.has(word) || word === 'froken';
 /** Words with a capital that are no names. */
 const noPart = new Set(
   `county parish street road avenue church cemetery city town township north south east west saint river lake
@@ -55,7 +56,7 @@ const isGivenName = (word: string): boolean => givenFormsOf(word).length > 0;
 /** Whether a word can be part of a name. In ids nothing has a capital, so only known names and initials can. */
 function isPart(token: Token, ids: boolean): boolean {
   const { raw, word } = token;
-  if (word === '' || /\d/.test(raw) || titles.has(word) || noPart.has(word)) return false;
+  if (word === '' || /\d/.test(raw) || isTitle(word) || noPart.has(word)) return false;
   if (word.length > 1 && remarkWords.has(word)) return false;
   return ids ? word.length === 1 || isGivenName(word) : !isSmall(raw);
 }
@@ -184,7 +185,7 @@ function givenBehind<One>(
     const isClose = close.test(token.gap);
     if (i === 0 && !isComma && !/^\s*:\s*$/.test(token.gap)) return undefined;
     if (!isComma && !isClose && !sign.test(token.gap) && i > 0) return undefined;
-    if (titles.has(token.word) && group === 0) {
+    if (isTitle(token.word) && group === 0) {
       titled = true;
       at = token.end;
       continue;
