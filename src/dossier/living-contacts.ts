@@ -54,9 +54,11 @@ const ownPlaces = ({ residence, lastResidence, birthplace, event }: Mention) => 
 function telephoneOf(key: string, text: string): string[] {
   const written = /(?:\+|\b00|\()?\d[\d\s().\-–/\u00a0]{4,24}\d/.exec(text)?.[0];
   if (written === undefined || /^\d{4}-\d\d(?:-\d\d)?(?:\/|$)/.test(written)) return [];
-  const isPhone = /phone|tel|tlf|mobil|cell|fax|ring/i.test(key) || /^\s*(?:tel|tlf|phone|mob|fax)/i.test(text);
+  const isPhone =
+    /phone|tel|tlf|mobil|cell|fax|ring/i.test(key) || /^\s*(?:tel|tlf|phone|mob|fax)/i.test(text);
   const figures = written.replaceAll(/\D/g, '');
-  if (figures.length < 7 || figures.length > 15 || (!isPhone && !/^\+|[\s().\-–/\u00a0]/.test(written))) return [];
+  if (figures.length < 7 || figures.length > 15 || (!isPhone && !/^\+|[\s().\-–/\u00a0]/.test(written)))
+    return [];
   const all = [figures];
   if (/^(?:\+|00)/.test(written))
     for (const code of [1, 2, 3]) {
@@ -90,7 +92,9 @@ const streets: Readonly<Record<string, readonly string[]>> = {
   vegen: ['v', 'vn', 'veien'],
 };
 const fullWords = new Map(
-  Object.entries(streets).flatMap(([word, short]) => [word, ...short].map((one): [string, string] => [one, word])),
+  Object.entries(streets).flatMap(([word, short]) =>
+    [word, ...short].map((one): [string, string] => [one, word]),
+  ),
 );
 /** Numbered things that are no house. */
 const noHouse = new Set(
@@ -134,9 +138,12 @@ function bothWays(street: readonly string[], number: string): string[][] {
   const endings = full === undefined ? [last] : [last, full, ...streets[full]!];
   const written = [...new Set(endings)].map((ending) => [...street.slice(0, -1), ending]);
   // Storgata is Storgt. and Storgaten.
-  const joined = /^(.{2,})(?:gata|gaten|gate|gt)$/.exec(last) ?? /^(.{2,})(?:veien|vegen|vei|veg|vn)$/.exec(last);
+  const joined =
+    /^(.{2,})(?:gata|gaten|gate|gt)$/.exec(last) ?? /^(.{2,})(?:veien|vegen|vei|veg|vn)$/.exec(last);
   if (joined)
-    for (const ending of /g(?:at(?:a|en|e)|t)$/.test(last) ? ['gata', 'gaten', 'gate', 'gt'] : ['veien', 'vegen', 'vei', 'veg', 'vn'])
+    for (const ending of /g(?:at(?:a|en|e)|t)$/.test(last)
+      ? ['gata', 'gaten', 'gate', 'gt']
+      : ['veien', 'vegen', 'vei', 'veg', 'vn'])
       written.push([...street.slice(0, -1), joined[1]! + ending]);
   return written.flatMap((words) => [
     [number, ...words],
@@ -153,7 +160,8 @@ export function phoneEnd(text: string, figures: string, start: number): number |
     if (sign === figures[i]) {
       i++;
       parted = 0;
-    } else if (sign === undefined || i === 0 || ++parted > 4 || !/[\s().\-–/\u00ad]/.test(sign)) return undefined;
+    } else if (sign === undefined || i === 0 || ++parted > 4 || !/[\s().\-–/\u00ad]/.test(sign))
+      return undefined;
   }
   return /\d/.test(text.charAt(at)) || /[\d]/.test(text.charAt(start - 1)) ? undefined : at;
 }
@@ -176,14 +184,15 @@ export function eachAddress<One extends { shared?: true }>(
     while (start > 0 && at - start < 64 && partOfAddress.test(text[start - 1]!)) start--;
     let end = at + 1;
     while (end < text.length && end - at < 100 && partOfAddress.test(text[end]!)) end++;
+    while (end > at + 1 && /[.-]/.test(text[end - 1]!)) end--;
     const local = text.slice(start, at);
-    const behind = text.slice(at + 1, end).replace(/[.\-]+$/, '');
+    const behind = text.slice(at + 1, end);
     const whole = known.get(`${local}@${behind}`.replaceAll('\u00ad', '').toLowerCase());
     const named = whole ?? (local === '' ? undefined : handleOf(local, handles));
-    if (named) found(named, start, at + 1 + behind.length);
+    if (named) found(named, start, end);
     else if (local === '') {
       const handle = handleOf(behind, handles);
-      if (handle && !handle.shared) found(handle, at + 1, at + 1 + behind.length);
+      if (handle && !handle.shared) found(handle, at + 1, end);
     }
   }
 }
@@ -192,5 +201,8 @@ function handleOf<One>(local: string, handles: ReadonlyMap<string, One>): One | 
   const parts = local.split(/[._%+-]+/).flatMap((part) => foldedWords(part.replaceAll(/\d+/g, '')));
   const [first = ''] = parts;
   const last = parts.at(-1) ?? '';
-  return handles.get(parts.join('')) ?? (parts.length > 2 ? (handles.get(first + last) ?? handles.get(last + first)) : undefined);
+  return (
+    handles.get(parts.join('')) ??
+    (parts.length > 2 ? (handles.get(first + last) ?? handles.get(last + first)) : undefined)
+  );
 }

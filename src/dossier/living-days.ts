@@ -53,7 +53,10 @@ const within = new Set(['of', 'day', 'the', 'den', 'dag', 'i', 'in', 'de', 'di',
 /** Whether a date may begin at a folded word. */
 export function maySayDay(word: string): boolean {
   return (
-    /^\d{1,4}$|^\d{1,2}(?:e|er|de|te|ste)$|^\d{8}$/.test(word) || (months.has(word) && !romans.has(word)) || ordinals.has(word) || tens.has(word)
+    /^\d{1,4}$|^\d{1,2}(?:e|er|de|te|ste)$|^\d{8}$/.test(word) ||
+    (months.has(word) && !romans.has(word)) ||
+    ordinals.has(word) ||
+    tens.has(word)
   );
 }
 
@@ -113,7 +116,11 @@ function daysFrom(text: string, start: number, raw: string, word: string, end: n
 }
 
 /** The day of the month that words say, and where they end. */
-function dateOf(text: string, word: string, end: number): { date: number; end: number; inFigures: boolean } | undefined {
+function dateOf(
+  text: string,
+  word: string,
+  end: number,
+): { date: number; end: number; inFigures: boolean } | undefined {
   const digits = /^(\d{1,2})(?:e|er|de|te|ste)?$/.exec(word);
   if (digits) return { date: Number(digits[1]), end, inFigures: true };
   const ordinal = ordinals.get(word);
@@ -182,7 +189,7 @@ function inFiguresOnly(text: string, start: number, first: number, second: Token
     /^[.\-–/]$/.test(second.gap) &&
     second.gap === third.gap &&
     !/[\d.\-–/]/.test(text.charAt(start - 1)) &&
-    !/^(?:[\-–/]|\.\d)/.test(text.slice(third.end, third.end + 2));
+    !/^(?:[–/]|\.\d)/.test(text.slice(third.end, third.end + 2));
   return alone ? both(third.raw) : [];
 }
 
@@ -192,7 +199,7 @@ function withYear(text: string, month: number, date: number, end: number): Said[
   if (!at || !loose.test(at.gap)) return [];
   const rest = `-${two(month)}-${two(date)}`;
   if (isYear(at.word)) return [[at.word + rest, at.end]];
-  if (/^['’]?\d\d$/.test(at.raw) && /^(?:[\s.\-/]|, )$/.test(at.gap))
+  if (/^['’]?\d\d$/.test(at.raw) && /^(?:[\s./-]|, )$/.test(at.gap))
     return [[at.raw.slice(-2) + rest, at.end]];
   const spoken = yearInWords(text, at);
   return spoken ? [[spoken.year + rest, spoken.end]] : [];

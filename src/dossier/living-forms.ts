@@ -174,7 +174,8 @@ export function marriedForms(written: string, spouse: string, titled: boolean): 
   const [first = ''] = foldedWords(given);
   for (const maiden of own)
     for (const { words: before, weak } of first.length < 2 ? [] : surnameSpellings(maiden))
-      for (const born of weak ? [] : bornWords) forms.push({ words: [first, born, ...before], how: 'born', weak: false });
+      for (const born of weak ? [] : bornWords)
+        forms.push({ words: [first, born, ...before], how: 'born', weak: false });
   if (titled)
     for (const { words, how, weak } of nameForms(spouse))
       if (how === 'name' && words.length > 1)

@@ -29,7 +29,18 @@ export function isNoName(written: string): boolean {
   return words.filter((word) => !unknown(word)).length < 2;
 }
 
-const isUnknown = new Set(['unknown', 'unnamed', 'infant', 'baby', 'stillborn', 'living', 'ukjent', 'barn', 'child', 'nn']);
+const isUnknown = new Set([
+  'unknown',
+  'unnamed',
+  'infant',
+  'baby',
+  'stillborn',
+  'living',
+  'ukjent',
+  'barn',
+  'child',
+  'nn',
+]);
 
 /** What the dead and places are called. */
 interface Others {
@@ -109,7 +120,9 @@ export function namesakes(corpus: Facts, withheld: Withheld): { id: string; othe
   for (const id of withheld.people) {
     const { name } = corpus.people.get(id) ?? {};
     if (name === undefined || isNoName(name)) continue;
-    const whole = nameForms(name, false).find(({ how, weak }) => !weak && (how === 'name' || how === 'unspaced'));
+    const whole = nameForms(name, false).find(
+      ({ how, weak }) => !weak && (how === 'name' || how === 'unspaced'),
+    );
     if (whole) wanted.set(id, keyOf(whole));
   }
   if (wanted.size === 0) return [];
@@ -127,7 +140,8 @@ export function namesakes(corpus: Facts, withheld: Withheld): { id: string; othe
   for (const record of corpus.records.values())
     for (const mention of record.mentions) {
       const ref = `${record.id}#${mention.id}`;
-      if (!isWithheldMention(withheld, ref)) for (const name of [mention.name, ...mention.alsoRead]) add(name, ref);
+      if (!isWithheldMention(withheld, ref))
+        for (const name of [mention.name, ...mention.alsoRead]) add(name, ref);
     }
   return [...wanted].flatMap(([id, key]) => {
     const other = theirs.get(key);
@@ -164,4 +178,3 @@ export function spousesOf(corpus: Facts): Map<string, string[]> {
       }
   return spouses;
 }
-

@@ -25,7 +25,9 @@ export function surnameSpellings(surname: string, patronymic = false): SurnameSp
   const found: SurnameSpelling[] = [];
   const add = (words: string[], particles = 0, weak = false) => found.push({ words, particles, weak });
   for (const words of distinct(
-    macs(surname).flatMap((one) => [...cuts(one)].flatMap(lettersOf)).map(foldedWords),
+    macs(surname)
+      .flatMap((one) => [...cuts(one)].flatMap(lettersOf))
+      .map(foldedWords),
   )) {
     if (!patronymic) add(words);
     else for (const first of patronymics(words[0]!)) add([first, ...words.slice(1)]);
@@ -42,9 +44,10 @@ export function surnameSpellings(surname: string, patronymic = false): SurnameSp
       add(stem, 0, true);
   }
   // Of two names joined by a hyphen often one is used.
-  const halves = surname.split(/\s*[-‐]\s*/);
+  const halves = surname.split(/[-‐]/);
   if (halves.length > 1)
-    for (const half of halves) for (const words of distinct(lettersOf(half).map(foldedWords))) add(words, 0, true);
+    for (const half of halves)
+      for (const words of distinct(lettersOf(half).map(foldedWords))) add(words, 0, true);
   return found.filter(
     ({ words }, i) => found.findIndex((one) => one.words.join(' ') === words.join(' ')) === i,
   );
@@ -74,7 +77,8 @@ function cuts(part: string): Set<string> {
 /** McCabe, MacCabe, Mc Cabe, M’Cabe. Mack and Macey are other names: behind Mac stands a capital, or a space. */
 function macs(surname: string): string[] {
   const rest =
-    /^(?:Mac|M[cC]|M['’‘ʼ`´])\s*(\p{Lu}.*)$/u.exec(surname)?.[1] ?? /^(?:mac|mc)\s+(\S.*)$/iu.exec(surname)?.[1];
+    /^(?:Mac|M[cC]|M['’‘ʼ`´])\s*(\p{Lu}.*)$/u.exec(surname)?.[1] ??
+    /^(?:mac|mc)\s+(\S.*)$/iu.exec(surname)?.[1];
   return rest === undefined
     ? [surname]
     : [surname, ...['Mac', 'Mc', 'Mac ', 'Mc ', 'M', 'M '].map((prefix) => prefix + rest)];
@@ -90,8 +94,7 @@ function lettersOf(part: string): string[] {
     [/ä/gi, 'ae'],
     [/ü/gi, 'ue'],
   ] as const)
-    if (found[0]!.search(letter) >= 0)
-      found = [...found, ...found.map((one) => one.replaceAll(letter, two))];
+    if (found[0]!.search(letter) >= 0) found = [...found, ...found.map((one) => one.replaceAll(letter, two))];
   return [...new Set(found)];
 }
 

@@ -35,7 +35,7 @@ function tokenAfter(text: string, end: number): Token | undefined {
 const close = /^[\s_\-‐‑.·'"“”‘’«»()/+*~]*$/;
 /** Between people: a comma, a sign for “and”. */
 const comma = /^["”’)]?\s*,\s*["“‘(]?$/;
-const sign = /^\s*,?\s*[&/+]\s*$/;
+const isSign = (gap: string): boolean => /^(?:,\s?)?[&/+]$/.test(gap.trim());
 const and = new Set(['and', 'og', 'und', 'et', 'och', 'en', 'y', 'e']);
 const kin = new Set(
   `his her their hennes hans deres sin sitt the a brother sister husband wife son daughter cousin twin brothers sisters
@@ -87,14 +87,14 @@ export function surnameFartherOn<One extends Named>(
       const found = surnameAt(text, token, bySurname);
       if (found && couldBeOne(group)) return found;
     }
-    const isSign = sign.test(token.gap) && !(token.gap.trim() === '/' && !people && i > 0);
+    const hasSign = isSign(token.gap) && !(token.gap.trim() === '/' && !people && i > 0);
     const parts = and.has(token.word) && (isClose || comma.test(token.gap));
-    if (parts || (!isClose && (isSign || comma.test(token.gap)))) {
+    if (parts || (!isClose && (hasSign || comma.test(token.gap)))) {
       // Before a comma or “and” one given name stands, perhaps with initials.
       if (initialOnly || group.filter((one) => !isInitial(one)).length > (people ? 1 : 0)) return undefined;
       if (people && group.length === 0 && !(parts && !joined)) return undefined;
       people = true;
-      joined ||= parts || isSign;
+      joined ||= parts || hasSign;
       group = [];
       if (parts) {
         before = token.word;
@@ -184,15 +184,15 @@ function givenBehind<One>(
     const isComma = comma.test(token.gap);
     const isClose = close.test(token.gap);
     if (i === 0 && !isComma && !/^\s*:\s*$/.test(token.gap)) return undefined;
-    if (!isComma && !isClose && !sign.test(token.gap) && i > 0) return undefined;
+    if (!isComma && !isClose && !isSign(token.gap) && i > 0) return undefined;
     if (isTitle(token.word) && group === 0) {
       titled = true;
       at = token.end;
       continue;
     }
     const parts = and.has(token.word);
-    if ((parts || sign.test(token.gap)) && group > 0) joined = true;
-    if ((isComma && i > 0) || sign.test(token.gap)) group = 0;
+    if ((parts || isSign(token.gap)) && group > 0) joined = true;
+    if ((isComma && i > 0) || isSign(token.gap)) group = 0;
     if (parts) {
       group = 0;
       at = token.end;
@@ -214,6 +214,8 @@ export function isInList(text: string, start: number, end: number, both = true):
   const after = /^\s+(\p{Lu}\p{L}+)/u.exec(text.slice(end, end + 40));
   if (!after || titles.has(foldWord(after[1]!))) return false;
   if (!both) return true;
-  const before = /(\p{Lu}[\p{L}\p{M}]*)\.?\s+$/u.exec(text.slice(Math.max(0, start - 30), start));
-  return before !== null && (before[1]!.length === 1 || isGivenName(foldWord(before[1]!)));
+  const before = text.slice(Math.max(0, start - 30), start);
+  const last = before.trimEnd().split(/\s/).at(-1)!;
+  if (before.trimEnd() === before || !/^\p{Lu}/u.test(last)) return false;
+  return /^\p{L}\.?$/u.test(last) || isGivenName(foldWord(last));
 }

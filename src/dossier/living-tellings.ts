@@ -42,12 +42,20 @@ export function tellingsOf(corpus: Facts, withheld: Withheld): Telling[] {
     tellings.push(taken ? { ...form, who, shared: true } : { ...form, who });
   };
   for (const [who, forms] of ours) {
-    for (const form of forms.own) take(who, form, others.names.has(keyOf(form)) || (form.weak && others.weak.has(keyOf(form))));
+    for (const form of forms.own)
+      take(who, form, others.names.has(keyOf(form)) || (form.weak && others.weak.has(keyOf(form))));
     for (const form of forms.married)
-      take(who, form, others.married.has(keyOf(form)) || others.names.has(keyOf(form)) || (form.weak && others.weak.has(keyOf(form))));
+      take(
+        who,
+        form,
+        others.married.has(keyOf(form)) ||
+          others.names.has(keyOf(form)) ||
+          (form.weak && others.weak.has(keyOf(form))),
+      );
   }
   tellings.push(...harmless(tellings, others.written));
-  for (const [day, who] of birthdays(corpus, withheld)) tellings.push(...dayForms(day).map((form) => ({ ...form, who })));
+  for (const [day, who] of birthdays(corpus, withheld))
+    tellings.push(...dayForms(day).map((form) => ({ ...form, who })));
   tellings.push(...particularsOf(corpus, withheld));
   return tellings;
 }
@@ -72,7 +80,8 @@ function particularsOf(corpus: Facts, withheld: Withheld): Telling[] {
       add(id, { words: [email], how: 'email', weak: false });
   if (found.size === 0) return [];
   const given = (form: Form) => found.delete(`${form.how} ${keyOf(form)}`);
-  for (const email of emailsIn(corpus.site.contact ?? '')) given({ words: [email], how: 'email', weak: false });
+  for (const email of emailsIn(corpus.site.contact ?? ''))
+    given({ words: [email], how: 'email', weak: false });
   for (const record of corpus.records.values())
     for (const mention of record.mentions)
       if (!isWithheldMention(withheld, `${record.id}#${mention.id}`)) ownStreets(mention).forEach(given);
@@ -113,7 +122,8 @@ function harmless(tellings: readonly Telling[], written: readonly Form[]): Telli
   const holdsRow = (words: readonly string[]) =>
     words.some((_, from) =>
       words.some(
-        (_, to) => to > from && to - from + 1 < words.length && telling.has(words.slice(from, to + 1).join(' ')),
+        (_, to) =>
+          to > from && to - from + 1 < words.length && telling.has(words.slice(from, to + 1).join(' ')),
       ),
     );
   const holdsSpread = (words: readonly string[]) =>
@@ -140,7 +150,8 @@ function namesOf(corpus: Facts, withheld: Withheld): Map<string, string[]> {
   const names = new Map<string, string[]>();
   const add = (who: string, ...written: (string | undefined)[]) => {
     const own = names.get(who) ?? names.set(who, []).get(who)!;
-    for (const name of written) if (name !== undefined && !own.includes(name) && !isNoName(name)) own.push(name);
+    for (const name of written)
+      if (name !== undefined && !own.includes(name) && !isNoName(name)) own.push(name);
   };
   const { owner } = kinOf(corpus);
   for (const id of withheld.people) {

@@ -179,7 +179,9 @@ function maskCase(
     return c;
   return {
     ...c,
-    evidence: saysNothing ? c.evidence : c.evidence.map((item) => ({ ...item, from: item.from.map(plainRef) })),
+    evidence: saysNothing
+      ? c.evidence
+      : c.evidence.map((item) => ({ ...item, from: item.from.map(plainRef) })),
     candidates: c.candidates.map((candidate) => ({
       ...candidate,
       people: candidate.people.filter(shown),
@@ -275,7 +277,9 @@ export function maskResult(
     problems: result.problems.filter(
       (problem) =>
         ![...withheld.people].some((id) => names(facts, id, problem.message)) &&
-        !(problem.message.includes('#') && [...withheld.mentions].some((ref) => problem.message.includes(ref))),
+        !(
+          problem.message.includes('#') && [...withheld.mentions].some((ref) => problem.message.includes(ref))
+        ),
     ),
   };
 }

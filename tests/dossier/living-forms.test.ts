@@ -193,7 +193,14 @@ const named: Record<string, readonly string[]> = {
   anne: ['Anne-Marie Smith', 'Anne Jones', 'Anne Marie Smith Jones'],
   ngaio: ['Ngaio McDonald', 'Ngaio Mac Donald', "Ngaio M'Donald"],
   ruth: ['Ruth Vandenberg', 'Dorothy R. Vandenberg', 'Dorothy Ostrowski'],
-  wang: ['王小明', '王小明在2019年告诉我', '由王 小明所说', 'Wang Xiaoming', 'Xiaoming Wang', 'Wang, Xiaoming'],
+  wang: [
+    '王小明',
+    '王小明在2019年告诉我',
+    '由王 小明所说',
+    'Wang Xiaoming',
+    'Xiaoming Wang',
+    'Wang, Xiaoming',
+  ],
   taro: ['山田太郎さんの手紙', '山田・太郎'],
   chulsoo: ['김철수는 말했다', '김 철수'],
   somchai: ['จากสมชาย ใจดีในปี', 'สมชายใจดี'],
@@ -214,7 +221,12 @@ describe('a name is found', () => {
     test.each(texts)(`of ${who}: %s`, (text) => expect(found(text)[0]).toEqual({ who, what: 'name' }));
 
   test('in ids and paths, without capitals', () => {
-    for (const id of ['letter-nora-mary-quillinan', 'nora-m-quillinan', 'nora-og-tom-quillinan', 'nora-burke'])
+    for (const id of [
+      'letter-nora-mary-quillinan',
+      'nora-m-quillinan',
+      'nora-og-tom-quillinan',
+      'nora-burke',
+    ])
       expect([id, look(id, { ids: true })[0]?.who]).toEqual([id, 'nora']);
   });
 });
@@ -408,7 +420,23 @@ test('any text is looked through, whatever it holds', () => {
   fc.assert(
     fc.property(
       fc.array(
-        fc.constantFrom('Nora', 'Quillinan', ',', ' and ', '[', ']', '14', '/', 'March', '@', '王', '\0', '-\n', ' ', '. '),
+        fc.constantFrom(
+          'Nora',
+          'Quillinan',
+          ',',
+          ' and ',
+          '[',
+          ']',
+          '14',
+          '/',
+          'March',
+          '@',
+          '王',
+          '\0',
+          '-\n',
+          ' ',
+          '. ',
+        ),
         { maxLength: 40 },
       ),
       (parts) => {
