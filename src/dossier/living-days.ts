@@ -189,7 +189,7 @@ function inFiguresOnly(text: string, start: number, first: number, second: Token
     /^[.\-–/]$/.test(second.gap) &&
     second.gap === third.gap &&
     !/[\d.\-–/]/.test(text.charAt(start - 1)) &&
-    !/^(?:[–/]|\.\d)/.test(text.slice(third.end, third.end + 2));
+    !/^(?:[–/-]|\.\d)/.test(text.slice(third.end, third.end + 2));
   return alone ? both(third.raw) : [];
 }
 

@@ -56,6 +56,10 @@ interface Others {
   written: Form[];
 }
 
+/** Whether a name of somebody else may have a shorter one inside it. */
+const couldHold = ({ how, words }: Form): boolean =>
+  how === 'unspaced' || (words.length > 2 && (how === 'name' || how === 'reversed' || how === 'born'));
+
 /** What the dead and places are called, as far as it has a word of ours. */
 export function namesOfOthers(
   corpus: Facts,
@@ -81,7 +85,7 @@ export function namesOfOthers(
     if (words.length > 2) others.written.push({ words, how: 'name', weak: false });
     for (const form of nameForms(name)) {
       if (form.how === 'lone') continue;
-      if (form.how !== 'spread' && form.how !== 'handle') others.written.push(form);
+      if (couldHold(form)) others.written.push(form);
       (form.weak ? others.weak : others.names).add(keyOf(form));
       others.weak.add(keyOf(form));
     }
@@ -92,7 +96,7 @@ export function namesOfOthers(
     for (const form of formsByMarriage(corpus, spouses, person.id, person.name)) {
       if (!form.words.some((word) => word.length > 1 && ours.has(word))) continue;
       (form.weak ? others.weak : others.married).add(keyOf(form));
-      if (form.how !== 'spread' && form.how !== 'handle') others.written.push(form);
+      if (couldHold(form)) others.written.push(form);
     }
   }
   for (const record of corpus.records.values())
