@@ -45,7 +45,10 @@ const gaps: Record<InARow, RegExp> = {
 
 /** What a word may begin. */
 interface Beginning {
-  inARow: readonly Telling[];
+  /** Forms of that word alone. */
+  alone: readonly Telling[];
+  /** Longer ones, by their second word. */
+  inARow: ReadonlyMap<string, readonly Telling[]> | undefined;
   /** Those whose given name it is, by the first word of the surname. */
   surnames: ReadonlyMap<string, readonly Telling[]> | undefined;
   /** Those whose surname it begins. */
@@ -58,7 +61,8 @@ const none: readonly never[] = [];
 
 /** The tellings by what finds them. */
 class Index {
-  readonly inARow = new Map<string, Telling[]>();
+  readonly alone = new Map<string, Telling[]>();
+  readonly inARow = new Map<string, Map<string, Telling[]>>();
   readonly byGiven = new Map<string, Map<string, Telling[]>>();
   readonly bySurname = new Map<string, Bearers<Telling>[]>();
   readonly days = new Map<string, Telling>();
@@ -70,7 +74,8 @@ class Index {
 
   constructor(tellings: readonly Telling[]) {
     for (const telling of tellings) this.#add(telling);
-    for (const list of this.inARow.values()) list.sort((a, b) => b.words.length - a.words.length);
+    for (const bySecond of this.inARow.values())
+      for (const list of bySecond.values()) list.sort((a, b) => b.words.length - a.words.length);
     for (const list of this.unspaced.values()) list.sort((a, b) => b.words[0]!.length - a.words[0]!.length);
   }
 
@@ -100,7 +105,8 @@ class Index {
         gather(this.unspaced, first[0]!, telling);
         break;
       default:
-        gather(this.inARow, first, telling);
+        if (telling.words.length === 1) gather(this.alone, first, telling);
+        else gather(this.inARow.get(first) ?? this.inARow.set(first, new Map()).get(first)!, second, telling);
     }
   }
 
@@ -125,14 +131,15 @@ class Index {
   #beginning(raw: string): Beginning | null {
     const word = foldWord(raw);
     const beginning: Beginning = {
-      inARow: this.inARow.get(word) ?? none,
+      alone: this.alone.get(word) ?? none,
+      inARow: this.inARow.get(word),
       surnames: this.byGiven.get(word),
       givens: this.bySurname.get(word) ?? none,
       isDay: this.days.size > 0 && maySayDay(word),
       telephones: /^\d+$/.test(raw) ? (this.telephones.get(raw) ?? none) : none,
     };
-    const { inARow, surnames, givens, isDay, telephones } = beginning;
-    return inARow.length > 0 || surnames || givens.length > 0 || isDay || telephones.length > 0
+    const { alone, inARow, surnames, givens, isDay, telephones } = beginning;
+    return alone.length > 0 || inARow || surnames || givens.length > 0 || isDay || telephones.length > 0
       ? beginning
       : null;
   }
@@ -189,16 +196,25 @@ const whatOf = (how: FormKind): Hit['what'] =>
 function toldAt(
   index: Index,
   text: string,
-  { inARow, surnames, givens, isDay, telephones }: Beginning,
+  { alone, inARow, surnames, givens, isDay, telephones }: Beginning,
   start: number,
   raw: string,
   ids: boolean,
 ): { telling: Telling; end: number } | undefined {
-  for (const telling of inARow) {
+  const after = start + raw.length;
+  if (inARow) {
+    next.lastIndex = after;
+    const second = next.exec(text);
+    const list = second && second.index - after <= 40 ? inARow.get(foldWord(second[0])) : undefined;
+    for (const telling of list ?? none) {
+      const end = endOf(text, telling, start, raw, ids);
+      if (end !== undefined) return { telling, end };
+    }
+  }
+  for (const telling of alone) {
     const end = endOf(text, telling, start, raw, ids);
     if (end !== undefined) return { telling, end };
   }
-  const after = start + raw.length;
   for (const telling of telephones) {
     const end = phoneEnd(text, telling.words[0]!, start);
     if (end !== undefined) return { telling, end };
