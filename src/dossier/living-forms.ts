@@ -81,9 +81,13 @@ function spacedForms(written: string, short: boolean): Form[] {
     const lists = givenLists(given, short);
     const [first = ''] = given;
     for (const { words: surname, particles, weak: partly } of surnames) {
-      for (const { list, weak } of lists) {
-        if (partly && list.some((word) => word.length < 2)) continue;
+      for (const { list, weak, isMiddle } of lists) {
+        if (partly && (weak || list.some((word) => word.length < 2))) continue;
         add('name', weak || partly, ...list, ...surname);
+        if (isMiddle && weak) {
+          add('reversed', true, ...surname, ...list);
+          continue;
+        }
         add('reversed', weak || partly, ...surname, ...list);
         if (particles > 0 && particles < surname.length)
           add('reversed', weak, ...surname.slice(particles), ...list, ...surname.slice(0, particles));
@@ -117,10 +121,17 @@ function surnamesOf(parts: ReturnType<typeof parseName>) {
   ];
 }
 
+interface GivenList {
+  list: string[];
+  weak: boolean;
+  /** A middle name by itself. */
+  isMiddle?: boolean;
+}
+
 /** What may stand for the given names of a person, the whole list first. */
-function givenLists(given: readonly string[], short: boolean): { list: string[]; weak: boolean }[] {
+function givenLists(given: readonly string[], short: boolean): GivenList[] {
   const [first = '', ...middle] = given;
-  const lists: { list: string[]; weak: boolean }[] = [{ list: [...given], weak: false }];
+  const lists: GivenList[] = [{ list: [...given], weak: false }];
   const add = (weak: boolean, ...list: string[]) => lists.push({ list, weak });
   if (middle.length > 0) {
     add(false, first);
@@ -134,8 +145,8 @@ function givenLists(given: readonly string[], short: boolean): { list: string[];
   // Many go by a middle name.
   for (const name of middle) {
     if (name.length < 2) continue;
-    add(true, name);
-    if (short) for (const form of shortForms(name)) add(true, form);
+    for (const form of [name, ...(short ? shortForms(name) : [])])
+      lists.push({ list: [form], weak: true, isMiddle: true });
   }
   return lists;
 }
@@ -151,8 +162,16 @@ export function writtenGiven(written: string): string {
   return parseName(unspacedParts(written).rest).given;
 }
 
-/** Words that bring the surname somebody was born with, folded; f. is Norwegian for født. */
-const bornWords = ['nee', 'born', 'fodt', 'fodd', 'f', 'geb', 'geborene'];
+/** Words that bring the surname somebody was born with, folded; f. is Norwegian for født. A form has the first of them. */
+export const bornWords: ReadonlySet<string> = new Set([
+  'nee',
+  'born',
+  'fodt',
+  'fodd',
+  'f',
+  'geb',
+  'geborene',
+]);
 
 /**
  * The forms in which a woman is called by the surname of a spouse: “Nora Burke”, “Burke, née Quillinan”, “Mrs. Thomas
@@ -164,24 +183,31 @@ export function marriedForms(written: string, spouse: string, titled: boolean): 
   const forms: Form[] = [];
   for (const surname of writtenSurnames(spouse)) {
     if (own.some((one) => foldName(one) === foldName(surname))) continue;
-    if (given !== '') forms.push(...nameForms(`${given} ${surname}`).filter(({ how }) => how !== 'lone'));
+    if (given !== '')
+      for (const form of nameForms(`${given} ${surname}`))
+        if (form.how !== 'lone' && !(form.weak && form.how !== 'name')) forms.push(form);
     for (const { words: theirs } of surnameSpellings(surname))
       for (const maiden of own)
         for (const { words: before, weak } of surnameSpellings(maiden))
-          for (const born of weak ? [] : bornWords)
-            forms.push({ words: [...theirs, born, ...before], how: 'born', weak: false });
+          if (!weak) forms.push({ words: [...theirs, 'nee', ...before], how: 'born', weak: false });
   }
   const [first = ''] = foldedWords(given);
   for (const maiden of own)
     for (const { words: before, weak } of first.length < 2 ? [] : surnameSpellings(maiden))
-      for (const born of weak ? [] : bornWords)
-        forms.push({ words: [first, born, ...before], how: 'born', weak: false });
-  if (titled)
-    for (const { words, how, weak } of nameForms(spouse))
-      if (how === 'name' && words.length > 1)
-        for (const title of ['mrs', 'fru', 'missus']) forms.push({ words: [title, ...words], how, weak });
+      if (!weak) forms.push({ words: [first, 'nee', ...before], how: 'born', weak: false });
+  if (titled) {
+    const { given: his, surname } = parseName(unspacedParts(spouse).rest);
+    const [first = ''] = foldedWords(his);
+    if (first.length > 1 && surname !== '')
+      for (const { words, how, weak } of nameForms(spouse))
+        if (how === 'name' && words.length > 1 && !(weak && foldedWords(his).slice(1).includes(words[0]!)))
+          forms.push({ words: ['mrs', ...words], how, weak });
+  }
   return distinct(forms);
 }
+
+/** Titles of a married woman; a form has the first of them. */
+export const wifeTitles: ReadonlySet<string> = new Set(['mrs', 'missus', 'mistress', 'mme', 'fru', 'frau']);
 
 const initial = (word: string): string => word.charAt(0);
 

@@ -5,7 +5,7 @@
 import { gather } from '../model/multimap.ts';
 import { dayAt, maySayDay } from './living-days.ts';
 import { foldWord, isSmall, wordPattern } from './living-fold.ts';
-import type { Form, FormKind } from './living-forms.ts';
+import { bornWords, wifeTitles, type Form, type FormKind } from './living-forms.ts';
 import { eachAddress, phoneEnd } from './living-contacts.ts';
 import { givenFartherOn, isInList, surnameFartherOn, type Bearers } from './living-spread.ts';
 import { eachUnspaced } from './living-unspaced.ts';
@@ -132,7 +132,7 @@ class Index {
     const word = foldWord(raw);
     const beginning: Beginning = {
       alone: this.alone.get(word) ?? none,
-      inARow: this.inARow.get(word),
+      inARow: this.inARow.get(wifeTitles.has(word) ? 'mrs' : word),
       surnames: this.byGiven.get(word),
       givens: this.bySurname.get(word) ?? none,
       isDay: this.days.size > 0 && maySayDay(word),
@@ -205,8 +205,8 @@ function toldAt(
   if (inARow) {
     next.lastIndex = after;
     const second = next.exec(text);
-    const list = second && second.index - after <= 40 ? inARow.get(foldWord(second[0])) : undefined;
-    for (const telling of list ?? none) {
+    const word = second && second.index - after <= 40 ? foldWord(second[0]) : '';
+    for (const telling of inARow.get(word) ?? inARow.get(bornWords.has(word) ? 'nee' : '') ?? none) {
       const end = endOf(text, telling, start, raw, ids);
       if (end !== undefined) return { telling, end };
     }
@@ -249,7 +249,13 @@ function endOf(
   for (let i = 1; i < telling.words.length; i++) {
     next.lastIndex = end;
     const found = next.exec(text);
-    if (!found || found.index - end > 40 || foldWord(found[0]) !== telling.words[i]) return undefined;
+    if (!found || found.index - end > 40) return undefined;
+    const word = foldWord(found[0]);
+    if (
+      word !== telling.words[i] &&
+      !(telling.how === 'born' && telling.words[i] === 'nee' && bornWords.has(word))
+    )
+      return undefined;
     if (isInitial(i) && small(found[0])) return undefined;
     const gap = text.slice(end, found.index);
     if (!gaps[telling.how as InARow].test(gap)) return undefined;

@@ -96,7 +96,7 @@ export function namesOfOthers(
     for (const form of formsByMarriage(corpus, spouses, person.id, person.name)) {
       if (!form.words.some((word) => word.length > 1 && ours.has(word))) continue;
       (form.weak ? others.weak : others.married).add(keyOf(form));
-      if (couldHold(form)) others.written.push(form);
+      if (!form.weak && couldHold(form)) others.written.push(form);
     }
   }
   for (const record of corpus.records.values())

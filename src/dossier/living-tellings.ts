@@ -33,30 +33,25 @@ export function tellingsOf(corpus: Facts, withheld: Withheld): Telling[] {
   const others = namesOfOthers(corpus, withheld, words, spouses);
   const tellings: Telling[] = [];
   const seen = new Set<string>();
-  const take = (who: string, form: Form, taken: boolean) => {
+  const take = (who: string, form: Form, byMarriage: boolean) => {
     const key = keyOf(form);
-    if (seen.has(`${form.how} ${key}`)) return;
-    if (taken && form.how !== 'handle') return;
+    const seenAs = `${form.how} ${key}`;
+    if (seen.has(seenAs)) return;
+    const isTheirs =
+      others.names.has(key) || (form.weak && others.weak.has(key)) || (byMarriage && others.married.has(key));
+    if (isTheirs && form.how !== 'handle') return;
     if (form.how === 'lone' && (key.length < 3 || noNames.has(key) || others.words.has(key))) return;
-    seen.add(`${form.how} ${key}`);
-    tellings.push(taken ? { ...form, who, shared: true } : { ...form, who });
+    seen.add(seenAs);
+    tellings.push(isTheirs ? { ...form, who, shared: true } : { ...form, who });
   };
   for (const [who, forms] of ours) {
-    for (const form of forms.own)
-      take(who, form, others.names.has(keyOf(form)) || (form.weak && others.weak.has(keyOf(form))));
-    for (const form of forms.married)
-      take(
-        who,
-        form,
-        others.married.has(keyOf(form)) ||
-          others.names.has(keyOf(form)) ||
-          (form.weak && others.weak.has(keyOf(form))),
-      );
+    for (const form of forms.own) take(who, form, false);
+    for (const form of forms.married) take(who, form, true);
   }
-  tellings.push(...harmless(tellings, others.written));
+  for (const telling of harmless(tellings, others.written)) tellings.push(telling);
   for (const [day, who] of birthdays(corpus, withheld))
-    tellings.push(...dayForms(day).map((form) => ({ ...form, who })));
-  tellings.push(...particularsOf(corpus, withheld));
+    for (const form of dayForms(day)) tellings.push({ ...form, who });
+  for (const telling of particularsOf(corpus, withheld)) tellings.push(telling);
   return tellings;
 }
 

@@ -197,6 +197,14 @@ const disguises: ((who: Planted) => string)[] = [
   ({ born }) => `born on ${born}`,
   ({ born }) => `born on ${longDay(born)}`,
   ({ born }) => `born on ${longDay(born).replace(/^(\d+) (\w+) /, '$2 $1, ')}`,
+  ({ given, surname }) => `by ${given} and Patrick ${surname}`,
+  ({ given, surname }) => `av ${given} og Ola ${surname}`,
+  ({ given, surname }) => `by ${given} Mary ${surname}`,
+  ({ given, surname }) => `see ${surname}, Miss ${given}`,
+  ({ given, surname }) => `see ${surname}, Tom and ${given}`,
+  ({ given, surname }) => `so ${given} [sic] ${surname} says`,
+  ({ given, surname }) => `write to ${slug(surname)}.${slug(given)}71@example.org`,
+  ({ born }) => `born on ${born.split('-').reverse().join('.')}`,
 ];
 
 function longDay(day: string): string {
