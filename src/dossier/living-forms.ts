@@ -82,7 +82,8 @@ function spacedForms(written: string, short: boolean): Form[] {
     const [first = ''] = given;
     for (const { words: surname, particles, weak: partly } of surnames) {
       for (const { list, weak, isMiddle } of lists) {
-        if (partly && (weak || list.some((word) => word.length < 2))) continue;
+        // Half of a surname needs all of the given names.
+        if (partly && list.join(' ') !== given.join(' ')) continue;
         add('name', weak || partly, ...list, ...surname);
         if (isMiddle && weak) {
           add('reversed', true, ...surname, ...list);
