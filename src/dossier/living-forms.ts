@@ -178,14 +178,14 @@ export const bornWords: ReadonlySet<string> = new Set([
  * The forms in which a woman is called by the surname of a spouse: “Nora Burke”, “Burke, née Quillinan”, “Mrs. Thomas
  * Burke”. `women` says whether a title may stand for her.
  */
-export function marriedForms(written: string, spouse: string, titled: boolean): Form[] {
+export function marriedForms(written: string, spouse: string, titled: boolean, short = true): Form[] {
   const given = writtenGiven(written);
   const own = writtenSurnames(written);
   const forms: Form[] = [];
   for (const surname of writtenSurnames(spouse)) {
     if (own.some((one) => foldName(one) === foldName(surname))) continue;
     if (given !== '')
-      for (const form of nameForms(`${given} ${surname}`))
+      for (const form of nameForms(`${given} ${surname}`, short))
         if (form.how !== 'lone' && !(form.weak && form.how !== 'name')) forms.push(form);
     for (const { words: theirs } of surnameSpellings(surname))
       for (const maiden of own)
@@ -200,7 +200,7 @@ export function marriedForms(written: string, spouse: string, titled: boolean): 
     const { given: his, surname } = parseName(unspacedParts(spouse).rest);
     const [first = ''] = foldedWords(his);
     if (first.length > 1 && surname !== '')
-      for (const { words, how, weak } of nameForms(spouse))
+      for (const { words, how, weak } of nameForms(spouse, short))
         if (how === 'name' && words.length > 1 && !(weak && foldedWords(his).slice(1).includes(words[0]!)))
           forms.push({ words: ['mrs', ...words], how, weak });
   }

@@ -75,6 +75,7 @@ export function namesOfOthers(
     written: [],
   };
   const known = new Set<string>();
+  const knownPairs = new Set<string>();
   const addName = (name: string) => {
     if (known.has(name)) return;
     known.add(name);
@@ -93,10 +94,16 @@ export function namesOfOthers(
   for (const person of corpus.people.values()) {
     if (withheld.people.has(person.id)) continue;
     addName(person.name);
-    for (const form of formsByMarriage(corpus, spouses, person.id, person.name)) {
-      if (!form.words.some((word) => word.length > 1 && ours.has(word))) continue;
-      (form.weak ? others.weak : others.married).add(keyOf(form));
-      if (!form.weak && couldHold(form)) others.written.push(form);
+    for (const spouse of person.sex === 'M' ? [] : (spouses.get(person.id) ?? [])) {
+      const { name = '', sex } = corpus.people.get(spouse) ?? {};
+      const pair = `${person.name} & ${name} ${sex}`;
+      if (knownPairs.has(pair) || !foldedWords(name).some((word) => word.length > 1 && ours.has(word)))
+        continue;
+      knownPairs.add(pair);
+      for (const form of marriedForms(person.name, name, sex !== 'F', false)) {
+        (form.weak ? others.weak : others.married).add(keyOf(form));
+        if (!form.weak && couldHold(form)) others.written.push(form);
+      }
     }
   }
   for (const record of corpus.records.values())

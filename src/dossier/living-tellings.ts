@@ -18,11 +18,18 @@ export function tellingsOf(corpus: Facts, withheld: Withheld): Telling[] {
   if (withheld.mentions.size === 0 && withheld.people.size === 0) return [];
   const names = namesOf(corpus, withheld);
   const spouses = spousesOf(corpus);
+  // In a large family few names are new.
+  const byName = new Map<string, Form[]>();
+  const formsOf = (name: string): Form[] => {
+    let forms = byName.get(name);
+    if (!forms) byName.set(name, (forms = nameForms(name)));
+    return forms;
+  };
   const ours = new Map(
     [...names].map(([who, written]) => [
       who,
       {
-        own: written.flatMap((name) => nameForms(name)),
+        own: written.flatMap(formsOf),
         married: written.flatMap((name) => formsByMarriage(corpus, spouses, who, name)),
       },
     ]),
