@@ -85,10 +85,12 @@ export function namesOfOthers(
     if (native.length === 0 && !words.some((word) => word.length > 1 && ours.has(word))) return;
     if (words.length > 2) others.written.push({ words, how: 'name', weak: false });
     for (const form of nameForms(name)) {
-      if (form.how === 'lone') continue;
+      // A name with others between has the words of the name itself.
+      if (form.how === 'lone' || form.how === 'spread') continue;
       if (couldHold(form)) others.written.push(form);
-      (form.weak ? others.weak : others.names).add(keyOf(form));
-      others.weak.add(keyOf(form));
+      const key = keyOf(form);
+      if (!form.weak) others.names.add(key);
+      others.weak.add(key);
     }
   };
   for (const person of corpus.people.values()) {
