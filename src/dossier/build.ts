@@ -1,6 +1,7 @@
 /** The dossier for the pages, made from an examination: what the check found, with everything rendered. */
 import { formatCitations } from '../citations/format.ts';
 import { noteStyleProblem } from '../citations/with-style.ts';
+import type { Corpus, Counts } from '../corpus/types.ts';
 import { renderedBefore, standsAlone } from '../markdown/alone.ts';
 import { renderBody } from '../markdown/render.ts';
 import type { Rendered } from '../markdown/types.ts';
@@ -109,7 +110,7 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
     const subject = people.get(c.subject);
     if (!subject) continue;
     const computed = examination.cases.get(c.id) ?? null;
-    const result = computed && maskResult(corpus, computed, withheld, wording.people.withheld.someone);
+    const result = computed && maskResult(corpus, computed, withheld, wording.people.withheld.someone, facts);
     const narrative = render('case', c.id, c.body);
     const argument = renderBody(c.body, {
       ...bodyContext(facts, 'case', c.id, note),
@@ -157,7 +158,7 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
     site,
     wording,
     facts,
-    counts: corpus.counts,
+    counts: shownCounts(corpus, facts),
     today: examination.today,
     cases,
     records,
@@ -174,6 +175,23 @@ export function buildDossier(examination: Examination, kept?: KeptParts): Dossie
     pictures: pictures.all(),
     publishing: publishingView(site, cases, places, wording),
     findings: examination.findings,
+  };
+}
+
+/** How many there are of each kind, without what is withheld; what can’t be read counts as the check counts it. */
+function shownCounts(corpus: Corpus, shown: Facts): Counts {
+  if (shown === corpus) return corpus.counts;
+  const less = (kind: 'cases' | 'records' | 'people' | 'searches') =>
+    corpus.counts[kind] - (corpus[kind].size - shown[kind].size);
+  const mentions = ({ records }: Facts) =>
+    [...records.values()].reduce((sum, record) => sum + record.mentions.length, 0);
+  return {
+    ...corpus.counts,
+    cases: less('cases'),
+    records: less('records'),
+    people: less('people'),
+    searches: less('searches'),
+    mentions: corpus.counts.mentions - (mentions(corpus) - mentions(shown)),
   };
 }
 

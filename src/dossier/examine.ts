@@ -23,7 +23,8 @@ import { associateFindings } from './associate-findings.ts';
 import { digestOf, type CaseDigest } from './digest.ts';
 import { entryFindings } from './entry-findings.ts';
 import { identityFindings } from './identity-findings.ts';
-import { hasSpans, livingNamed, nobodysLiving, spanFindings } from './living-named.ts';
+import { nobodysLiving, sharedNames } from './living-hints.ts';
+import { hasSpans, livingNamed, spanFindings } from './living-named.ts';
 import { tellingsOf } from './living-tellings.ts';
 import { mediaIsThere } from './pictures.ts';
 import { brokenUnder } from './rests-on.ts';
@@ -110,6 +111,7 @@ export function examine(written: Corpus, today: string): Examination {
     ...styleFindings(corpus),
     ...spanFindings(written),
     ...nobodysLiving(corpus, withheld),
+    ...sharedNames(corpus, withheld),
     ...livingNamed(written, shown, withheld, tellingsOf(corpus, withheld)),
   );
   findings.sort(byPlace);

@@ -173,7 +173,7 @@ class Graph {
           isPartOf: this.#brief
             ? undefined
             : records.map((record) => this.#address(`/records/${record}.html`)),
-          derivedFrom: mentions.map((ref) => this.#address(`/records/${ref.replace('#', '.html#mention-')}`)),
+          derivedFrom: mentions.map((ref) => this.#mention(ref)),
           generatedBy: sourcesOf(item).searches.map((search) => this.#search(search)),
           attributedTo: (roots.get(item.id) ?? [])
             .filter((root) => root.kind === 'person' && root.known)
@@ -200,6 +200,13 @@ class Graph {
           version: review.digest,
         }),
       );
+  }
+
+  /** Where a mention stands: a withheld one has no place on the page of its record. */
+  #mention(ref: string): string {
+    const [record = '', id = ''] = ref.split('#');
+    const isShown = this.#dossier.facts.records.get(record)?.mentions.some((one) => one.id === id);
+    return this.#address(`/records/${record}.html${isShown ? `#mention-${id}` : ''}`);
   }
 
   #said(ref: string, states: string | undefined): string | undefined {

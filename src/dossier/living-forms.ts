@@ -1,130 +1,249 @@
 /**
- * The forms in which a text may name somebody, or a day, as runs of words: what is looked for so that nothing of the
- * living is published. Words are compared folded: case, accents, apostrophes and invisible characters make no
- * difference, and letters such as ø and å are also looked for as oe and aa.
+ * The forms in which a text may name somebody, as runs of words: what is looked for so that nothing of the living is
+ * published. Words are compared folded: case, accents, apostrophes and invisible characters make no difference, and
+ * letters such as ø and å are also looked for as oe and aa.
  *
- * A name is looked for as written; with the surname first; with some or all given names as initials; without middle
- * names; with the usual short and pet forms of the first (*common practice*, from the catalogue of names).
+ * A name is looked for as written; with the surname first; with some or all given names as initials; by the middle
+ * names alone; with the usual short and pet forms (*common practice*, from the catalogue of names); with other names
+ * between given name and surname; as the local part of an address of electronic mail; and by any day’s usual spelling.
  */
 import { formsOf, givenNames } from '../catalogue/names/given-index.ts';
 import { foldName } from '../reasoning/names/fold.ts';
 import { givenFormsOf } from '../reasoning/names/lookup.ts';
 import { titles } from '../reasoning/names/name-words.ts';
 import { parseName } from '../reasoning/names/parse-name.ts';
+import { foldedWords } from './living-fold.ts';
+import { fatherAndFarm, givenSpellings, surnameSpellings } from './living-spellings.ts';
+import { unspacedParts } from './living-unspaced.ts';
+
+/** How a form stands in a text: what may stand between its words, and how it is found. */
+export type FormKind =
+  /** One word after the other. */
+  | 'name'
+  /** Surname first, a comma or a colon perhaps between. */
+  | 'reversed'
+  /** A name by itself: it counts with a capital only. */
+  | 'lone'
+  /** Given name and surname with other names between, or other people’s given names: “Nora M. Quillinan”. */
+  | 'spread'
+  /** A surname, “née” and another one. */
+  | 'born'
+  /** A name of a script that parts no words. */
+  | 'unspaced'
+  /** The local part of an address of electronic mail, its letters alone. */
+  | 'handle'
+  /** A day, `YYYY-MM-DD`, however it is written. */
+  | 'day'
+  /** Particulars: street and number, the figures of a telephone number, an address of electronic mail. */
+  | 'address'
+  | 'telephone'
+  | 'email';
 
 /** A run of folded words. */
 export interface Form {
   words: string[];
-  /** What may stand between the words; a `lone` word is a name by itself, and counts with a capital only. */
-  how: 'name' | 'reversed' | 'lone' | 'day' | 'figures';
-  /** It says less than the name itself: an initial or a short form. */
+  how: FormKind;
+  /** It says less than the name itself: an initial, a short form, a middle name. */
   weak: boolean;
-}
-
-/** The characters of a word: letters, digits, their marks, apostrophes and what no reader sees. */
-// eslint-disable-next-line regexp/no-super-linear-move -- nothing follows that could refuse a run
-export const wordPattern = /[\p{L}\p{N}\p{M}\p{Cf}'’‘ʼ`´]+/gu;
-
-/** A word as it is compared. A word of letters and digits stays together; an ordinal is its number. */
-export function foldWord(word: string): string {
-  if (/^[A-Za-z]+$/.test(word)) return word.toLowerCase();
-  const plain = word.replaceAll(/\p{Cf}/gu, '');
-  const number = /^'{0,2}(\d{1,12})(?:st|nd|rd|th)?'{0,2}$/i.exec(plain);
-  if (number) return String(Number(number[1]));
-  if (/\d/.test(plain)) return plain.toLowerCase();
-  return foldName(plain.replace(/(.)['’ʼ]s['’]*$/iu, '$1')).replaceAll(' ', '');
-}
-
-/** The folded words of a text. */
-export function foldedWords(text: string): string[] {
-  return [...text.matchAll(wordPattern)].map(([word]) => foldWord(word)).filter((word) => word !== '');
 }
 
 /** The forms of a written name; without the short forms of given names where `short` is false. */
 export function nameForms(written: string, short = true): Form[] {
-  const parts = parseName(written.replaceAll(/["“”„«»]([^"“”„«»]+)["“”„«»]/gu, ' ($1) '));
-  const surnames = [
-    ...(parts.surname === '' ? [] : [parts.surname]),
-    ...(parts.surname !== '' && parts.farm !== '' ? [`${parts.surname} ${parts.farm}`, parts.farm] : []),
-    ...parts.otherSurnames,
-  ].flatMap(spelled);
-  const givens = [parts.given, ...(parts.otherGiven ?? [])].filter((given) => given !== '').flatMap(spelled);
-  const forms: Form[] = [];
-  const add = (how: Form['how'], weak: boolean, ...words: string[]) => {
-    if (words.length > 0 && words.every((word) => word !== '')) forms.push({ words, how, weak });
-  };
-  const whole = foldedWords(written.replaceAll(/\([^()]{0,200}\)/g, ' '));
-  const untitled = whole.slice(
-    Math.max(
-      0,
-      whole.findIndex((word) => !titles.has(word)),
-    ),
-  );
-  if (whole.length === 1) add('lone', false, whole[0]!);
-  else {
-    if (untitled.length > 1) add('name', false, ...untitled);
-    else add('name', false, ...whole);
-    for (const expanded of spelled(written.replaceAll(/\([^()]{0,200}\)/g, ' ')))
-      if (expanded.length > 1) add('name', false, ...expanded);
-  }
-  for (const surname of surnames)
-    for (const given of givens) {
-      const [first = '', ...middle] = given;
-      const lists: [list: string[], weak: boolean][] = [[given, false]];
-      if (middle.length > 0) {
-        lists.push([[first], false], [[first, ...middle.map(initial)], false]);
-        lists.push([given.map(initial), true], [[given.map(initial).join('')], true]);
-        lists.push([[initial(first), ...middle], false]);
-      }
-      lists.push([[initial(first)], true]);
-      if (short) for (const form of shortForms(first)) lists.push([[form], true]);
-      const together = first + surname.join('');
-      if (surname.join('').length > 2 && together.length >= 8)
-        for (const word of [together, surname.join('') + first]) add('name', true, word);
-      for (const [list, weak] of lists) {
-        add('name', weak, ...list, ...surname);
-        add('reversed', weak, ...surname, ...list);
-      }
-    }
+  const { native, rest } = unspacedParts(written);
+  const forms = native.map((word): Form => ({ words: [word], how: 'unspaced', weak: false }));
+  if (!/[\p{L}\p{N}]/u.test(rest)) return forms;
+  forms.push(...spacedForms(rest, short));
+  // Beside the name in its own script, nothing says which of two words is the surname.
+  const both = native.length > 0 ? foldedWords(rest) : [];
+  if (both.length === 2) forms.push(...spacedForms([...both].reverse().join(' '), short));
   return distinct(forms);
 }
 
-const initial = (word: string): string => word.charAt(0);
-
-/** A part of a name in each way its words are cut and its letters spelled. */
-function spelled(part: string): string[][] {
-  const found = [part];
-  if (/['’ʼ-]/.test(part)) found.push(part.replaceAll(/['’ʼ-]/g, ' '), part.replaceAll(/['’ʼ-]/g, ''));
-  const prefixed = /^(?:mac|mc|o|de|du|van|von|fitz|st)\s+\S+$/i.test(part);
-  if (prefixed) found.push(part.replace(/\s+/, ''));
-  const letters = part
-    .normalize('NFC')
-    .replaceAll(/[åÅ]/g, 'aa')
-    .replaceAll(/[øöØÖ]/g, 'oe')
-    .replaceAll(/[äÄ]/g, 'ae')
-    .replaceAll(/[üÜ]/g, 'ue');
-  if (letters !== part.normalize('NFC')) found.push(letters);
-  return found.map(foldedWords).filter((words) => words.length > 0);
+function spacedForms(written: string, short: boolean): Form[] {
+  const parts = parseName(written.replaceAll(/["“”„«»]([^"“”„«»]+)["“”„«»]/gu, ' ($1) '));
+  const surnames = surnamesOf(parts);
+  const givens = [parts.given, ...(parts.otherGiven ?? [])]
+    .filter((given) => given !== '')
+    .flatMap(givenSpellings);
+  const forms: Form[] = [];
+  const add = (how: FormKind, weak: boolean, ...words: string[]) => {
+    if (words.length > 0 && words.every((word) => word !== '')) forms.push({ words, how, weak });
+  };
+  const bare = written.replaceAll(/\([^()]{0,200}\)/g, ' ');
+  const whole = foldedWords(bare);
+  const untitled = withoutTitles(whole);
+  if (whole.length === 1) add('lone', false, whole[0]!);
+  else {
+    add('name', false, ...(untitled.length > 1 ? untitled : whole));
+    for (const expanded of givenSpellings(bare)) if (expanded.length > 1) add('name', false, ...expanded);
+  }
+  for (const given of givens) {
+    const lists = givenLists(given, short);
+    const [first = ''] = given;
+    for (const { words: surname, particles, weak: partly } of surnames) {
+      for (const { list, weak, isMiddle } of lists) {
+        // Half of a surname needs all of the given names.
+        if (partly && list.join(' ') !== given.join(' ')) continue;
+        add('name', weak || partly, ...list, ...surname);
+        if (isMiddle && weak) {
+          add('reversed', true, ...surname, ...list);
+          continue;
+        }
+        add('reversed', weak || partly, ...surname, ...list);
+        if (particles > 0 && particles < surname.length)
+          add('reversed', weak, ...surname.slice(particles), ...list, ...surname.slice(0, particles));
+        if (list.length === 1) add('spread', weak || partly, list[0]!, ...surname);
+      }
+      const joined = surname.join('');
+      if (joined.length > 2 && (first + joined).length >= 8)
+        for (const word of [first + joined, joined + first]) add('name', true, word);
+      if (joined.length > 3 && !partly) {
+        for (const word of [first + joined, joined + first]) add('handle', false, word);
+        for (const word of [initial(first) + joined, joined + initial(first)]) add('handle', true, word);
+      }
+    }
+    for (const farm of fatherAndFarm(parts)) add('name', farm.weak, first, ...farm.words);
+    // A middle name that the catalogue doesn’t know is taken for a surname.
+    for (const middle of parts.otherSurnames)
+      for (const { words } of surnames.slice(0, 1)) add('name', true, ...foldedWords(middle), ...words);
+  }
+  return forms;
 }
 
-const shortForms = (given: string): string[] => [
-  ...new Set(
-    givenFormsOf(given).flatMap(({ group }) =>
-      formsOf(givenNames[group]!)
-        .filter(
-          ({ kind }) =>
-            kind === 'name' || kind === 'abbreviation' || kind === 'spelling' || kind === 'diminutive',
-        )
-        .map(({ form }) => foldName(form))
-        .filter((form) => form !== given && !form.includes(' ')),
+/** The surnames of a name that was taken apart, in every spelling. */
+function surnamesOf(parts: ReturnType<typeof parseName>) {
+  const { surname, farm, patronymic, otherSurnames } = parts;
+  return [
+    ...(surname === '' ? [] : surnameSpellings(surname, patronymic)),
+    ...(surname !== '' && farm !== ''
+      ? [...surnameSpellings(`${surname} ${farm}`, patronymic), ...surnameSpellings(farm)]
+      : []),
+    ...otherSurnames.flatMap((other) => surnameSpellings(other)),
+  ];
+}
+
+interface GivenList {
+  list: string[];
+  weak: boolean;
+  /** A middle name by itself. */
+  isMiddle?: boolean;
+}
+
+/** What may stand for the given names of a person, the whole list first. */
+function givenLists(given: readonly string[], short: boolean): GivenList[] {
+  const [first = '', ...middle] = given;
+  const lists: GivenList[] = [{ list: [...given], weak: false }];
+  const add = (weak: boolean, ...list: string[]) => lists.push({ list, weak });
+  if (middle.length > 0) {
+    add(false, first);
+    add(false, first, ...middle.map(initial));
+    add(true, ...given.map(initial));
+    add(true, given.map(initial).join(''));
+    add(false, initial(first), ...middle);
+  }
+  add(true, initial(first));
+  if (short) for (const form of shortForms(first)) add(true, form);
+  // Many go by a middle name.
+  for (const name of middle) {
+    if (name.length < 2) continue;
+    for (const form of [name, ...(short ? shortForms(name) : [])])
+      lists.push({ list: [form], weak: true, isMiddle: true });
+  }
+  return lists;
+}
+
+/** The surnames by which somebody may be known, as written: their own, and those after “née” and the like. */
+export function writtenSurnames(written: string): string[] {
+  const { surname, farm, otherSurnames } = parseName(unspacedParts(written).rest);
+  return [surname, farm, ...otherSurnames].filter((name) => name !== '');
+}
+
+/** The given names of a written name, as written. */
+export function writtenGiven(written: string): string {
+  return parseName(unspacedParts(written).rest).given;
+}
+
+/** Words that bring the surname somebody was born with, folded; f. is Norwegian for født. A form has the first of them. */
+export const bornWords: ReadonlySet<string> = new Set([
+  'nee',
+  'born',
+  'fodt',
+  'fodd',
+  'f',
+  'geb',
+  'geborene',
+]);
+
+/**
+ * The forms in which a woman is called by the surname of a spouse: “Nora Burke”, “Burke, née Quillinan”, “Mrs. Thomas
+ * Burke”. `women` says whether a title may stand for her.
+ */
+export function marriedForms(written: string, spouse: string, titled: boolean, short = true): Form[] {
+  const given = writtenGiven(written);
+  const own = writtenSurnames(written);
+  const forms: Form[] = [];
+  for (const surname of writtenSurnames(spouse)) {
+    if (own.some((one) => foldName(one) === foldName(surname))) continue;
+    if (given !== '')
+      for (const form of nameForms(`${given} ${surname}`, short))
+        if (form.how !== 'lone' && !(form.weak && form.how !== 'name')) forms.push(form);
+    for (const { words: theirs } of surnameSpellings(surname))
+      for (const maiden of own)
+        for (const { words: before, weak } of surnameSpellings(maiden))
+          if (!weak) forms.push({ words: [...theirs, 'nee', ...before], how: 'born', weak: false });
+  }
+  const [first = ''] = foldedWords(given);
+  for (const maiden of own)
+    for (const { words: before, weak } of first.length < 2 ? [] : surnameSpellings(maiden))
+      if (!weak) forms.push({ words: [first, 'nee', ...before], how: 'born', weak: false });
+  if (titled) {
+    const { given: his, surname } = parseName(unspacedParts(spouse).rest);
+    const [first = ''] = foldedWords(his);
+    if (first.length > 1 && surname !== '')
+      for (const { words, how, weak } of nameForms(spouse, short))
+        if (how === 'name' && words.length > 1 && !(weak && foldedWords(his).slice(1).includes(words[0]!)))
+          forms.push({ words: ['mrs', ...words], how, weak });
+  }
+  return distinct(forms);
+}
+
+/** Titles of a married woman; a form has the first of them. */
+export const wifeTitles: ReadonlySet<string> = new Set(['mrs', 'missus', 'mistress', 'mme', 'fru', 'frau']);
+
+const initial = (word: string): string => word.charAt(0);
+
+function withoutTitles(words: readonly string[]): string[] {
+  return words.slice(
+    Math.max(
+      0,
+      words.findIndex((word) => !titles.has(word)),
     ),
-  ),
-];
+  );
+}
+
+const knownShort = new Map<string, string[]>();
+
+function shortForms(given: string): string[] {
+  const known = knownShort.get(given);
+  if (known) return known;
+  const forms = givenFormsOf(given).flatMap(({ group }) =>
+    formsOf(givenNames[group]!)
+      .filter(
+        ({ kind }) =>
+          kind === 'name' || kind === 'abbreviation' || kind === 'spelling' || kind === 'diminutive',
+      )
+      .map(({ form }) => foldName(form))
+      .filter((form) => form !== given && !form.includes(' ')),
+  );
+  const short = [...new Set(forms)];
+  knownShort.set(given, short);
+  return short;
+}
 
 function distinct(forms: readonly Form[]): Form[] {
   const seen = new Map<string, Form>();
   for (const form of forms) {
-    const key = keyOf(form);
+    const key = `${form.how} ${keyOf(form)}`;
     const known = seen.get(key);
     if (!known || (known.weak && !form.weak)) seen.set(key, form);
   }
@@ -136,38 +255,7 @@ export function keyOf({ words }: Form): string {
   return words.join(' ');
 }
 
-const months: readonly (readonly string[])[] = [
-  ['january', 'januar', 'jan'],
-  ['february', 'februar', 'feb'],
-  ['march', 'mars', 'mar'],
-  ['april', 'apr'],
-  ['may', 'mai'],
-  ['june', 'juni', 'jun'],
-  ['july', 'juli', 'jul'],
-  ['august', 'aug'],
-  ['september', 'sept', 'sep'],
-  ['october', 'oktober', 'oct', 'okt'],
-  ['november', 'nov'],
-  ['december', 'desember', 'dec', 'des'],
-];
-
-/** The forms of a day `YYYY-MM-DD`, in the languages of the site. */
+/** The forms of a day `YYYY-MM-DD`: one, since days are read in a text and not spelled out. */
 export function dayForms(day: string): Form[] {
-  const [year = '', month = '', date = ''] = day.split('-').map((part) => part.replace(/^0+/, ''));
-  const [, mm = '', dd = ''] = day.split('-');
-  const figures = (...words: string[]): Form => ({ words, how: 'figures', weak: false });
-  return [
-    figures(year, month, date),
-    figures(date, month, year),
-    figures(month, date, year),
-    figures(`${year}${mm}${dd}`),
-    ...(months[Number(month) - 1] ?? []).flatMap((name): Form[] =>
-      [
-        [date, name, year],
-        [name, date, year],
-        [date, 'of', name, year],
-        [year, name, date],
-      ].map((words) => ({ words, how: 'day', weak: false })),
-    ),
-  ];
+  return [{ words: [day], how: 'day', weak: false }];
 }

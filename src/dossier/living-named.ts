@@ -11,7 +11,6 @@ import { cslNameVariables } from '../model/citation.ts';
 import type { Facts } from '../model/facts.ts';
 import type { Finding, Position } from '../model/finding.ts';
 import { mentionAt } from '../model/facts.ts';
-import { kinOf } from '../reasoning/kin.ts';
 import { lookFor, type Hit, type Look, type Telling } from './living-look.ts';
 import { mayHoldSpans, readSpans } from './living-spans.ts';
 import { plainly } from './living-text.ts';
@@ -61,34 +60,6 @@ export function spanFindings(corpus: Corpus): Finding[] {
   return findings;
 }
 
-/**
- * A hint for each record that names somebody who may be living and belongs to nobody: the author should hear of what is
- * left out, and can say more of them.
- */
-export function nobodysLiving(corpus: Corpus, withheld: Withheld): Finding[] {
-  const { owner } = kinOf(corpus);
-  const findings: Finding[] = [];
-  for (const record of corpus.records.values()) {
-    const theirs = record.mentions.flatMap((mention, i) => {
-      const ref = `${record.id}#${mention.id}`;
-      return isWithheldMention(withheld, ref) && owner(ref) === undefined ? [{ i, mention }] : [];
-    });
-    const first = theirs[0];
-    if (!first) continue;
-    const named = first.mention.name === undefined ? first.mention.id : `“${first.mention.name}”`;
-    const more = theirs.length - 1;
-    const undated = record.made === undefined && record.cite?.issued === undefined;
-    findings.push({
-      severity: 'hint',
-      rule: 'nobodys-mention-may-be-living',
-      ...corpus.locate(`record:${record.id}`, ['mentions', first.i], { key: false }),
-      message: `${named}${more > 0 ? ` and ${more} more` : ''} of this record ${more > 0 ? 'belong' : 'belongs'} to nobody yet and may be living${undated ? ', since nothing says when the record was made' : ''}, so the public site leaves ${more > 0 ? 'them' : 'this mention'} out, with the images of the record.`,
-      help: `${undated ? 'Say when the record was made. ' : ''}If they have died, write role: deceased, or give the mention to a person with a died date; an age or a birth date tells too. npm run check -- --living shows why.`,
-    });
-  }
-  return findings;
-}
-
 /** Where the content has words that tell of someone, what is public first: the likely sources of a leak, at most `most`. */
 export function likelySources(
   corpus: Corpus,
@@ -129,7 +100,9 @@ function namedFinding(
       ? `This${said} is the day on which ${who} was born, ${living}.`
       : hit.what === 'link'
         ? `This leads to ${who}, ${living}: there is no such page.`
-        : `This${said} names ${who}, ${living}.`;
+        : hit.what === 'name'
+          ? `This${said} names ${who}, ${living}.`
+          : `This${said} is ${particularWords[hit.what]} that the files give of ${who}, ${living}.`;
   const instead = isId
     ? 'Give it an id or a file name that names nobody living'
     : 'Say “a living relative” instead, or mark the words: [living]…[/living] stay with the family';
@@ -141,6 +114,12 @@ function namedFinding(
     help: `${instead}; or, ${died}; or publish for the family only (audience: family).`,
   };
 }
+
+const particularWords = {
+  address: 'an address',
+  telephone: 'a telephone number',
+  email: 'an e-mail address',
+};
 
 /** A text with the words within its spans, and the marks, blanked; the words that stand for them in public stay. */
 function withoutSpans(text: string): string {

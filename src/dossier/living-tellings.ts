@@ -6,41 +6,90 @@ import { cslNameVariables } from '../model/citation.ts';
 import { mentionAt, type Facts } from '../model/facts.ts';
 import type { Mention } from '../model/record.ts';
 import { kinOf } from '../reasoning/kin.ts';
-import { dayForms, foldedWords, keyOf, nameForms } from './living-forms.ts';
+import { emailsIn, ownStreets, particulars } from './living-contacts.ts';
+import { foldedWords } from './living-fold.ts';
+import { dayForms, keyOf, nameForms, type Form } from './living-forms.ts';
 import type { Telling } from './living-look.ts';
+import { formsByMarriage, isNoName, namesOfOthers, noNames, spousesOf } from './living-others.ts';
 import { isWithheldMention, type Withheld } from './withhold.ts';
-
-/** Words that are no name by themselves, however they are written (*common practice*). */
-const noNames = new Set(
-  `unknown unnamed stranger infant baby child son daughter boy girl male female father mother parent brother sister
-  husband wife widow widower spouse uncle aunt niece nephew cousin grandmother grandfather mrs mr miss ms dr rev sir
-  will may april june august art mark bill grace hope faith rose king prince dean major junior senior living person
-  family friend neighbour neighbor writer informant interviewee witness minister clerk head none nobody anon anonymous
-  ukjent barn sønn datter mann kone hustru enke far mor bror søster`
-    .split(/\s+/)
-    .flatMap(foldedWords),
-);
 
 /** Everything that tells of the withheld. An error where an author writes it, but for what records cite. */
 export function tellingsOf(corpus: Facts, withheld: Withheld): Telling[] {
   if (withheld.mentions.size === 0 && withheld.people.size === 0) return [];
   const names = namesOf(corpus, withheld);
-  const others = namesOfOthers(corpus, withheld, names);
+  const spouses = spousesOf(corpus);
+  // In a large family few names are new.
+  const byName = new Map<string, Form[]>();
+  const formsOf = (name: string): Form[] => {
+    let forms = byName.get(name);
+    if (!forms) byName.set(name, (forms = nameForms(name)));
+    return forms;
+  };
+  const ours = new Map(
+    [...names].map(([who, written]) => [
+      who,
+      {
+        own: written.flatMap(formsOf),
+        married: written.flatMap((name) => formsByMarriage(corpus, spouses, who, name)),
+      },
+    ]),
+  );
+  const words = new Set(
+    [...ours.values()].flatMap((forms) => [...forms.own, ...forms.married].flatMap((form) => form.words)),
+  );
+  const others = namesOfOthers(corpus, withheld, words, spouses);
   const tellings: Telling[] = [];
   const seen = new Set<string>();
-  for (const [who, written] of names)
-    for (const form of written.flatMap((name) => nameForms(name))) {
-      const key = keyOf(form);
-      if (seen.has(`${form.how} ${key}`) || others.names.has(key)) continue;
-      if (form.weak && others.weak.has(key)) continue;
-      if (form.how === 'lone' && (key.length < 3 || noNames.has(key) || others.words.has(key))) continue;
-      seen.add(`${form.how} ${key}`);
-      tellings.push({ ...form, who });
-    }
-  tellings.push(...harmless(tellings, others.written));
+  const take = (who: string, form: Form, byMarriage: boolean) => {
+    const key = keyOf(form);
+    const seenAs = `${form.how} ${key}`;
+    if (seen.has(seenAs)) return;
+    const isTheirs =
+      others.names.has(key) || (form.weak && others.weak.has(key)) || (byMarriage && others.married.has(key));
+    if (isTheirs && form.how !== 'handle') return;
+    if (form.how === 'lone' && (key.length < 3 || noNames.has(key) || others.words.has(key))) return;
+    seen.add(seenAs);
+    tellings.push(isTheirs ? { ...form, who, shared: true } : { ...form, who });
+  };
+  for (const [who, forms] of ours) {
+    for (const form of forms.own) take(who, form, false);
+    for (const form of forms.married) take(who, form, true);
+  }
+  for (const telling of harmless(tellings, others.written)) tellings.push(telling);
   for (const [day, who] of birthdays(corpus, withheld))
     for (const form of dayForms(day)) tellings.push({ ...form, who });
+  for (const telling of particularsOf(corpus, withheld)) tellings.push(telling);
   return tellings;
+}
+
+/**
+ * The particulars of the withheld: but for an address at which somebody lived who is shown, or that is a place of the
+ * author’s, and for the author’s own address of electronic mail.
+ */
+function particularsOf(corpus: Facts, withheld: Withheld): Telling[] {
+  const { owner } = kinOf(corpus);
+  const found = new Map<string, Telling>();
+  const add = (who: string, form: Form) => {
+    const key = `${form.how} ${keyOf(form)}`;
+    if (!found.has(key)) found.set(key, { ...form, who });
+  };
+  for (const ref of withheld.mentions) {
+    const mention = mentionAt(corpus, ref)?.mention;
+    if (mention) for (const form of particulars(mention)) add(owner(ref) ?? ref, form);
+  }
+  for (const id of withheld.people)
+    for (const email of emailsIn(corpus.people.get(id)?.body ?? ''))
+      add(id, { words: [email], how: 'email', weak: false });
+  if (found.size === 0) return [];
+  const given = (form: Form) => found.delete(`${form.how} ${keyOf(form)}`);
+  for (const email of emailsIn(corpus.site.contact ?? ''))
+    given({ words: [email], how: 'email', weak: false });
+  for (const record of corpus.records.values())
+    for (const mention of record.mentions)
+      if (!isWithheldMention(withheld, `${record.id}#${mention.id}`)) ownStreets(mention).forEach(given);
+  for (const { name, builtIn } of corpus.places.values())
+    if (!builtIn) given({ words: foldedWords(name), how: 'address', weak: false });
+  return [...found.values()];
 }
 
 /**
@@ -60,18 +109,42 @@ export function tellingsToKeepOut(corpus: Facts, withheld: Withheld): Telling[] 
 }
 
 /** Names of others, longer than a name that tells and with that inside them: “Mary Ann Tobin” is not Ann Tobin. */
-function harmless(tellings: readonly Telling[], written: readonly string[][]): Telling[] {
-  const telling = new Set(tellings.filter(({ how }) => how === 'name').map(keyOf));
-  return written
-    .filter((words) =>
-      words.some((_, from) =>
-        words.some(
-          (_, to) =>
-            to > from && to - from + 1 < words.length && telling.has(words.slice(from, to + 1).join(' ')),
-        ),
+function harmless(tellings: readonly Telling[], written: readonly Form[]): Telling[] {
+  const telling = new Set(
+    tellings.filter(({ how }) => how === 'name' || how === 'unspaced' || how === 'reversed').map(keyOf),
+  );
+  const spread = new Map<string, Set<string>>();
+  for (const { how, words } of tellings)
+    if (how === 'spread')
+      for (const [one, other] of [
+        [words[0]!, words[1]!],
+        [words[1]!, words[0]!],
+      ] as const)
+        (spread.get(one) ?? spread.set(one, new Set()).get(one)!).add(other);
+  const holdsRow = (words: readonly string[]) =>
+    words.some((_, from) =>
+      words.some(
+        (_, to) =>
+          to > from && to - from + 1 < words.length && telling.has(words.slice(from, to + 1).join(' ')),
       ),
-    )
-    .map((words) => ({ words, how: 'name', weak: false, who: '', harmless: true }));
+    );
+  const holdsSpread = (words: readonly string[]) =>
+    words.some((word, from) => {
+      const ends = spread.get(word);
+      return ends !== undefined && words.some((end, to) => to > from + 1 && ends.has(end));
+    });
+  const holdsInside = (name: string) => [...telling].some((one) => one !== name && name.includes(one));
+  const seen = new Set<string>();
+  return written
+    .filter((form) => {
+      const key = `${form.how} ${keyOf(form)}`;
+      if (seen.has(key)) return false;
+      seen.add(key);
+      return form.how === 'unspaced'
+        ? holdsInside(form.words[0]!)
+        : form.words.length > 2 && (holdsRow(form.words) || holdsSpread(form.words));
+    })
+    .map((form) => ({ ...form, weak: false, who: '', harmless: true }));
 }
 
 /** Names of each withheld, as written: in the person’s entry and in the mentions that are theirs. */
@@ -79,12 +152,13 @@ function namesOf(corpus: Facts, withheld: Withheld): Map<string, string[]> {
   const names = new Map<string, string[]>();
   const add = (who: string, ...written: (string | undefined)[]) => {
     const own = names.get(who) ?? names.set(who, []).get(who)!;
-    for (const name of written) if (name !== undefined) own.push(name);
+    for (const name of written)
+      if (name !== undefined && !own.includes(name) && !isNoName(name)) own.push(name);
   };
   const { owner } = kinOf(corpus);
   for (const id of withheld.people) {
     const person = corpus.people.get(id);
-    if (person && !person.placeholder) add(id, person.name);
+    if (person) add(id, person.name);
   }
   for (const ref of withheld.mentions) {
     const mention = mentionAt(corpus, ref)?.mention;
@@ -97,50 +171,6 @@ function writtenNames({ name, alsoRead, says }: Mention): string[] {
   const signature = says['signature'];
   const signed = typeof signature === 'string' && foldedWords(signature).length > 1 ? [signature] : [];
   return [...(name === undefined ? [] : [name]), ...alsoRead, ...signed];
-}
-
-/** What the dead and places are called: whole names, their initials, and single words. */
-function namesOfOthers(
-  corpus: Facts,
-  withheld: Withheld,
-  names: ReadonlyMap<string, readonly string[]>,
-): { names: Set<string>; weak: Set<string>; words: Set<string>; written: string[][] } {
-  const ours = new Set([...names.values()].flat().flatMap((name) => nameForms(name).flatMap((f) => f.words)));
-  const others = {
-    names: new Set<string>(),
-    weak: new Set<string>(),
-    words: new Set<string>(),
-    written: [] as string[][],
-  };
-  const known = new Set<string>();
-  const addName = (name: string) => {
-    if (known.has(name)) return;
-    known.add(name);
-    const words = foldedWords(name);
-    for (const word of words) others.words.add(word);
-    if (!words.some((word) => word.length > 1 && ours.has(word))) return;
-    if (words.length > 2) others.written.push(words);
-    for (const form of nameForms(name)) {
-      if (form.how === 'lone') continue;
-      (form.weak ? others.weak : others.names).add(keyOf(form));
-      others.weak.add(keyOf(form));
-    }
-  };
-  for (const person of corpus.people.values()) if (!withheld.people.has(person.id)) addName(person.name);
-  for (const record of corpus.records.values())
-    for (const mention of record.mentions) {
-      if (isWithheldMention(withheld, `${record.id}#${mention.id}`)) continue;
-      for (const name of [...(mention.name === undefined ? [] : [mention.name]), ...mention.alsoRead])
-        addName(name);
-    }
-  for (const { name, variants, builtIn } of corpus.places.values())
-    for (const one of [name, ...variants]) {
-      const words = foldedWords(one);
-      for (const word of words) others.words.add(word);
-      // Of the author’s own places only the words: an estate may well be called by the whole name of who lives there.
-      if (builtIn) others.names.add(words.join(' '));
-    }
-  return others;
 }
 
 /** A day and nothing less. */

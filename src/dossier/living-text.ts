@@ -11,13 +11,18 @@ const invisible = '\u00ad';
 const parting =
   /^<\/?(?:br|p|div|li|ul|ol|td|th|tr|table|h[1-6]|hr|blockquote|dd|dt|dl|section|figure|figcaption)\b/i;
 
+/** An address between angle brackets, which Markdown shows as it stands. */
+const address = /^<[^\s<>"'=@:]+[@:][^\s<>]+>$/;
+
 /** A text of Markdown, HTML, JSON, XML or an address as its words, as long as it was. */
 export function plainly(text: string): string {
   if (!/[&<>\\%*~`]/.test(text)) return text;
   return text
     .replaceAll(/\n[ \t]*>[ \t>]*/g, (quote) => quote.replaceAll('>', ' '))
     .replaceAll(/<!--|-->/g, fill)
-    .replaceAll(/<\/?[a-z][^<>]{0,400}>/gi, (tag) => (parting.test(tag) ? ' '.repeat(tag.length) : fill(tag)))
+    .replaceAll(/<\/?[a-z][^<>]{0,400}>/gi, (tag) =>
+      parting.test(tag) ? ' '.repeat(tag.length) : address.test(tag) ? ` ${tag.slice(1, -1)} ` : fill(tag),
+    )
     .replaceAll(/&(?:#x[0-9a-f]{1,6}|#\d{1,7}|[a-z][a-z0-9]{1,30});/gi, (code) =>
       padded(decodeString(code), code),
     )

@@ -11,7 +11,8 @@ import { derivationTarget } from '../reasoning/derivation.ts';
 import { kinOf } from '../reasoning/kin.ts';
 import { livingMentions } from '../reasoning/living.ts';
 import { familyText, inAllTexts, publicText } from './living-spans.ts';
-import type { CaseResult, Root, TieReason } from '../reasoning/types.ts';
+import { searchesForFamily } from '../reasoning/points.ts';
+import type { CaseResult, PointResult, Root, TieReason } from '../reasoning/types.ts';
 
 /** The words that stand for someone withheld. */
 export interface StandIns {
@@ -106,7 +107,9 @@ export function withoutLiving<F extends Facts>(facts: F, withheld: Withheld, wor
         .map(([id, person]) => [id, maskPerson(person, shown, hidden)]),
     ),
     cases: new Map(
-      [...facts.cases].filter(([, c]) => shown(c.subject)).map(([id, c]) => [id, maskCase(c, shown, silent)]),
+      [...facts.cases]
+        .filter(([, c]) => shown(c.subject))
+        .map(([id, c]) => [id, maskCase(c, shown, silent, (ref) => plainMentionRef(facts, withheld, ref))]),
     ),
     searches: maskSearches(facts, shown, silent),
     reviews: facts.reviews.filter((review) => !isOfWithheld(facts, review.case, shown)),
@@ -164,11 +167,21 @@ function maskPerson(
   return { ...person, parents: from(person.parents), spouses: from(person.spouses) };
 }
 
-function maskCase(c: Case, shown: (person: string) => boolean, silent: ReadonlySet<string>): Case {
+function maskCase(
+  c: Case,
+  shown: (person: string) => boolean,
+  silent: ReadonlySet<string>,
+  plainRef: (ref: string) => string,
+): Case {
   const keep = (record: string) => !silent.has(record);
-  if (c.candidates.every(({ people, records }) => people.every(shown) && records.every(keep))) return c;
+  const saysNothing = c.evidence.every(({ from }) => from.every((ref) => plainRef(ref) === ref));
+  if (saysNothing && c.candidates.every(({ people, records }) => people.every(shown) && records.every(keep)))
+    return c;
   return {
     ...c,
+    evidence: saysNothing
+      ? c.evidence
+      : c.evidence.map((item) => ({ ...item, from: item.from.map(plainRef) })),
     candidates: c.candidates.map((candidate) => ({
       ...candidate,
       people: candidate.people.filter(shown),
@@ -198,30 +211,59 @@ function maskSearches(
   );
 }
 
-/** A computed case with the ids of the withheld taken out of it. */
+/**
+ * A reference to a mention as it may be shown: the id of a withheld one may be a name, so another stands for it, by the
+ * order of the withheld in their record. Other references stay.
+ */
+export function plainMentionRef(facts: Pick<Facts, 'records'>, withheld: Withheld, ref: string): string {
+  if (!withheld.mentions.has(ref)) return ref;
+  const record = facts.records.get(ref.slice(0, ref.indexOf('#')));
+  if (!record) return ref;
+  const ids = new Set(record.mentions.map(({ id }) => id));
+  let n = 0;
+  for (const { id } of record.mentions) {
+    const one = `${record.id}#${id}`;
+    if (!withheld.mentions.has(one)) continue;
+    do n++;
+    while (ids.has(`living${n}`) && !withheld.mentions.has(`${record.id}#living${n}`));
+    if (one === ref) return `${record.id}#living${n}`;
+  }
+  return ref;
+}
+
+/** A computed case with the ids of the withheld taken out of it, and with what is shown counted. */
 export function maskResult(
   facts: Facts,
   result: CaseResult,
   withheld: Withheld,
   someone: string,
+  shown?: Facts,
 ): CaseResult {
   if (isNobody(withheld)) return result;
   const hiddenMention = (ref: string) => withheld.mentions.has(ref);
+  const plainRef = (ref: string) => plainMentionRef(facts, withheld, ref);
   const maskRoot = (root: Root): Root =>
     root.kind === 'person' && withheld.people.has(root.of)
       ? { ...root, key: 'living', of: 'living', label: someone }
       : root;
-  const maskTie = (reason: TieReason): TieReason =>
-    reason.kind === 'other-person' && withheld.people.has(reason.person)
-      ? { ...reason, person: 'living' }
-      : reason;
+  const maskTie = (reason: TieReason): TieReason => {
+    if (!('ref' in reason)) return reason;
+    const ref = plainRef(reason.ref);
+    if (reason.kind === 'other-person' && withheld.people.has(reason.person))
+      return { ...reason, ref, person: 'living' };
+    return ref === reason.ref ? reason : { ...reason, ref };
+  };
   return {
     ...result,
     items: result.items.map((item) => ({
       ...item,
       roots: item.roots.map(maskRoot),
       tieReasons: item.tieReasons.map(maskTie),
-      mentions: item.mentions.map((m) => (hiddenMention(m.ref) ? { ...m, person: 'living' } : m)),
+      mentions: item.mentions.map((m) => {
+        if (!hiddenMention(m.ref)) return m;
+        const ref = plainRef(m.ref);
+        return { ...m, ref, mention: ref.slice(ref.indexOf('#') + 1), person: 'living' };
+      }),
     })),
     pairs: result.pairs.map((pair) => ({
       ...pair,
@@ -229,9 +271,46 @@ export function maskResult(
         'root' in reason ? { ...reason, root: maskRoot(reason.root) } : reason,
       ),
     })),
-    problems: result.problems.filter(
-      (problem) => ![...withheld.people].some((id) => names(facts, id, problem.message)),
+    points: result.points.map((point) =>
+      maskPoint(point, shown ?? shownOf(facts, withheld, someone), result.subject),
     ),
+    problems: result.problems.filter(
+      (problem) =>
+        ![...withheld.people].some((id) => names(facts, id, problem.message)) &&
+        !(
+          problem.message.includes('#') && [...withheld.mentions].some((ref) => problem.message.includes(ref))
+        ),
+    ),
+  };
+}
+
+const shownFacts = new WeakMap<Withheld, Facts>();
+
+function shownOf(facts: Facts, withheld: Withheld, someone: string): Facts {
+  const known = shownFacts.get(withheld);
+  if (known) return known;
+  const shown = withoutLiving(facts, withheld, { someone, oneOfSeveral: someone });
+  shownFacts.set(withheld, shown);
+  return shown;
+}
+
+/** A reviewer’s point with the searches counted and named that are shown. Whether it holds stays as it was computed. */
+function maskPoint(point: PointResult, shown: Facts, subject: string): PointResult {
+  const { said } = point;
+  if (said.key === 'rivals-searched') {
+    const searches = said.searches.filter((id) => shown.searches.has(id));
+    return searches.length === said.searches.length ? point : { ...point, said: { ...said, searches } };
+  }
+  if (!('searches' in said)) return point;
+  const logged = searchesForFamily(shown, subject);
+  if (logged.length === said.searches || logged.length === 0) return point;
+  const nothing = logged.filter((search) => search.result === 'not-found').length;
+  return {
+    ...point,
+    said:
+      said.key === 'searches-with-nothing'
+        ? { ...said, searches: logged.length, nothing }
+        : { ...said, searches: logged.length },
   };
 }
 

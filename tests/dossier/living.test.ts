@@ -130,3 +130,77 @@ describe('who is presumed living', () => {
     expect(examination.living.has('x')).toBe(false);
   });
 });
+
+describe('withheld mentions', () => {
+  const letter = `---
+title: Letter
+form: original
+made: 2019-05-01
+mentions:
+  - { id: m1, name: Ellen Hale, role: deceased, birthplace: Kill, event: { kind: death, date: 1911-03-04 } }
+  - { id: nora, name: Nora Quillinan, birthplace: Kill, residence: 'Storgata 7, 0155 Oslo', says: { telephone: 518-555-0199, email: nonie51@mail.example } }
+---
+`;
+  const files = {
+    'records/letter.md': `${letter}Storgata 7. tel. (518) 555 0199, <nonie51@mail.example>\n`,
+    'people/ellen.yaml':
+      '- { id: ellen, name: Ellen Hale, died: { date: 1911-03-04 }, mentions: [letter#m1] }\n',
+    'people/nora-quillinan.md': niece.replace('interview#m1', 'interview#m1, letter#nora'),
+    'searches/s.yaml':
+      '- { id: s1, date: 2020-01-01, for: [ellen, nora-quillinan], series: us-federal-census-1880, result: not-found }\n- { id: s2, date: 2020-01-01, for: [nora-quillinan], series: us-federal-census-1880, result: not-found }\n',
+    'cases/ellen.md':
+      '---\nquestion: Where from?\nsubject: ellen\nevidence:\n  - { id: e1, from: letter#nora, states: birthplace, kind: indirect }\n---\n',
+  };
+
+  test('their particulars are errors at the line, in the record itself too', () => {
+    const { findings } = at(files).examination;
+    const told = findings.filter(({ rule }) => rule === 'living-are-not-named');
+    expect(told.map(({ file, line, column }) => `${file}:${line}:${column}`)).toEqual([
+      'records/letter.md:9:1',
+      'records/letter.md:9:19',
+      'records/letter.md:9:35',
+    ]);
+    expect(told[0]!.message).toBe(
+      'This, “Storgata 7”, is an address that the files give of Nora Quillinan, who is living or presumed to be, and the site is public.',
+    );
+  });
+
+  test('have other ids than the author’s wherever they go out, and are not counted', () => {
+    const { dossier } = at({ ...files, 'records/letter.md': letter });
+    const view = dossier.cases.get('ellen')!;
+    expect(view.case.evidence.map(({ from }) => from)).toEqual([['letter#living1']]);
+    expect(view.result!.items[0]!.mentions).toMatchObject([
+      { ref: 'letter#living1', mention: 'living1', person: 'living' },
+    ]);
+    expect(JSON.stringify([view.case, view.result, view.links])).not.toMatch(/nora/i);
+    expect(dossier.counts).toMatchObject({ people: 2, mentions: 2, searches: 1 });
+    expect(view.result!.points.find(({ point }) => point === 'searches-logged')!.said).toMatchObject({
+      searches: view.searches.length,
+    });
+  });
+});
+
+test('a placeholder with a name is looked for like anybody; one without is not', () => {
+  const { examination } = at({
+    'people/x.yaml':
+      '- { id: x, name: Brigid Zwanziger, placeholder: true, living: true }\n- { id: y, name: — Zelenka, placeholder: true, living: true }\n- { id: z, name: Unknown, placeholder: true, living: true }\n',
+    'people/alice-hale.md':
+      '---\nname: Alice Hale\nmentions: [interview#m2]\ndied: { date: 1990 }\n---\nUnknown Zelenka was there, and Brigid Zwanziger.\n',
+  });
+  expect(examination.findings).toMatchObject([
+    { rule: 'living-are-not-named', file: 'people/alice-hale.md', line: 6, column: 32 },
+  ]);
+});
+
+test('a living person with the name of somebody dead is told of, once, at their entry', () => {
+  const { examination } = at({
+    'people/two.yaml':
+      '- { id: young, name: James Quigley, living: true }\n- { id: old, name: James Aloysius Quigley, died: { date: 1930 } }\n',
+    'people/alice-hale.md':
+      '---\nname: Alice Hale\nmentions: [interview#m2]\ndied: { date: 1990 }\n---\nJames Quigley was there.\n',
+  });
+  expect(examination.findings).toMatchObject([
+    { severity: 'hint', rule: 'living-name-is-shared', file: 'people/two.yaml', line: 1 },
+  ]);
+  expect(examination.ok).toBe(true);
+});

@@ -17,6 +17,7 @@ test('there is nothing to scan for when nobody is withheld', () => expect(living
 describe('a name is found', () => {
   test.each([
     ['<p>told by Mary Phelan in 1998</p>', 'niece'],
+    ['<p>told by Mary Ann Phelan in 1998</p>', 'niece'],
     ['<p>MARY\n   PHELAN</p>', 'niece'],
     ['<p>Mary <em>Phelan</em></p>', 'niece'],
     ['<p>M<b>ary Phel</b>an</p>', 'niece'],
@@ -47,7 +48,7 @@ describe('a name is not found', () => {
     '<p>Rosemary Phelan</p>',
     '<p>Mary, and Phelan her brother</p>',
     '<li>Mary</li><li>Phelan</li>',
-    '<p>Mary Ann Phelan</p>',
+    '<p>Mary Burke, Ann Phelan</p>',
     '<p>Mary</p>',
   ])('%s', (html) => expect(ofPage(html)).toBeUndefined());
 });

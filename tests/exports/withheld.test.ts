@@ -108,6 +108,9 @@ describe('marked', () => {
     for (const text of [
       who.name,
       who.born,
+      who.street,
+      who.telephone.replaceAll('-', ' '),
+      who.email,
       `<b>${who.given}</b>`,
       `&#x${who.given.charCodeAt(0).toString(16)};${who.given.slice(1)}`,
     ])

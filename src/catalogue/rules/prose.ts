@@ -41,7 +41,7 @@ export const proseRules = {
     example: { wrong: 'aged < 30', right: 'aged &lt; 30' },
   },
   'living-are-not-named': {
-    title: 'Prose for the public names nobody who is presumed living.',
+    title: 'Prose for the public names nobody who is presumed living, and gives no particulars of them.',
     severity: 'error',
     why: 'Nothing of a living person leaves the content folder in a public build.',
     mend: 'Leave the name out, mark the words with [living]…[/living], record the death that is known, or build the site for the family.',
@@ -49,6 +49,12 @@ export const proseRules = {
       wrong: 'told by Nora Quillinan in 2019',
       right: 'told by [living=her granddaughter]Nora Quillinan[/living] in 2019',
     },
+  },
+  'living-name-is-shared': {
+    title: 'Nobody living has the name of somebody who is shown.',
+    severity: 'hint',
+    why: 'A name that somebody dead bears too tells of nobody, so it can’t be looked for in what is about to be published.',
+    mend: 'Read your words about the living one yourself, and mark them with [living]…[/living]; a fuller name in the entry is looked for as far as it differs.',
   },
   'living-spans-close': {
     title: 'Every [living] span is closed, and none stands in another.',

@@ -10,6 +10,14 @@ export class MustNotPublish extends Error {
   override name = 'MustNotPublish';
 }
 
+const ways: Record<Hit['what'], string> = {
+  name: 'by name',
+  day: 'by the day they were born on',
+  address: 'by an address',
+  telephone: 'by a telephone number',
+  email: 'by an e-mail address',
+};
+
 /** A file of the site would tell of someone withheld as living. */
 export class TellsOfLiving extends MustNotPublish {
   override name = 'TellsOfLiving';
@@ -17,7 +25,7 @@ export class TellsOfLiving extends MustNotPublish {
   readonly hit: Hit;
   constructor(path: string, hit: Hit) {
     super(
-      `${path} would tell of someone living, ${hit.what === 'day' ? 'by the day they were born on' : 'by name'}: ${hit.who.includes('#') ? 'the mention' : 'the person'} ${hit.who}. Nothing was written.`,
+      `${path} would tell of someone living, ${ways[hit.what]}: ${hit.who.includes('#') ? 'the mention' : 'the person'} ${hit.who}. Nothing was written.`,
     );
     this.path = path;
     this.hit = hit;

@@ -197,6 +197,14 @@ const disguises: ((who: Planted) => string)[] = [
   ({ born }) => `born on ${born}`,
   ({ born }) => `born on ${longDay(born)}`,
   ({ born }) => `born on ${longDay(born).replace(/^(\d+) (\w+) /, '$2 $1, ')}`,
+  ({ given, surname }) => `by ${given} and Patrick ${surname}`,
+  ({ given, surname }) => `av ${given} og Ola ${surname}`,
+  ({ given, surname }) => `by ${given} Mary ${surname}`,
+  ({ given, surname }) => `see ${surname}, Miss ${given}`,
+  ({ given, surname }) => `see ${surname}, Tom and ${given}`,
+  ({ given, surname }) => `so ${given} [sic] ${surname} says`,
+  ({ given, surname }) => `write to ${slug(surname)}.${slug(given)}71@example.org`,
+  ({ born }) => `born on ${born.split('-').reverse().join('.')}`,
 ];
 
 function longDay(day: string): string {
@@ -249,6 +257,23 @@ export function plantedContent(kind: 'named' | 'marked'): PlantedContent {
       })
       .join('\n');
 
+  const particulars = (of: readonly Planted[]): string =>
+    of
+      .flatMap(
+        (who) =>
+          [
+            [who, `at ${who.street}, Troy`],
+            [who, `at ${who.street.replace(' Street', ' St.')}`],
+            [who, `by telephone, ${who.telephone}`],
+            [who, `by telephone, (${who.telephone.replace('-', ') ').replace('-', ' ')}`],
+            [who, `by mail to <${who.email.toUpperCase()}>`],
+          ] as const,
+      )
+      .map(([who, text], i) => {
+        plantings.push({ who, file: 'records/gravestone-1911.md', on: text });
+        return `${words(text, i)}\n`;
+      })
+      .join('\n');
   const people = roomy.slice(0, own);
   const recordTexts = freeTexts(recordFile);
   const caseTexts = freeTexts(caseFile);
@@ -272,7 +297,11 @@ export function plantedContent(kind: 'named' | 'marked'): PlantedContent {
       bodies('records/marriage-1868.md', disguises),
     ),
     'records/index-1900.md': front(fill('records/index-1900.md', copy(), only(recordTexts, 'derivedFrom'))),
-    'records/gravestone-1911.md': front(gravestone()),
+    'records/gravestone-1911.md': front(
+      gravestone(),
+      // What withheld mentions of another record say of themselves, as somebody else would write it.
+      particulars(people.slice(0, 2)),
+    ),
     'cases/ellen.md': front(
       fill('cases/ellen.md', concluded(), only(caseTexts, 'question', 'conclusion', 'changes')),
       bodies('cases/ellen.md', disguises.slice(0, 16)),
@@ -409,6 +438,8 @@ function leftOut(everybody: readonly Planted[], people: readonly Planted[]): Rec
     for (const path of freeTexts(recordFile))
       if (path[0] === 'mentions' && !['name', 'relations', 'event', 'inferred'].includes(path[2] ?? ''))
         plant({ mentions: [full] }, path, `By ${who.name}`);
+    full['residence'] = `${who.street}, Troy NY 12180`;
+    full['says'] = { ...(full['says'] as Entry), telephone: who.telephone, email: who.email };
     return full;
   };
   const kept = {

@@ -8,6 +8,10 @@ export interface Planted {
   name: string;
   /** The day they were born on. */
   born: string;
+  /** Where they live, and how they are reached, as their mentions say. */
+  street: string;
+  telephone: string;
+  email: string;
 }
 
 const syllables = ['bra', 'cli', 'dro', 'fre', 'gli', 'hru', 'kra', 'plo', 'ste', 'vri'];
@@ -24,7 +28,16 @@ export function plantedPeople(many: number): Planted[] {
     const given = `Wyx${inSyllables(i)}${['', 'é', 'ø', 'å', 'ü'][i % 5]}`;
     const surname = `${['', '', '', 'O’', 'Mac'][i % 5]}Qex${inSyllables(i)}`;
     const born = new Date(Date.UTC(1987, 2, 1 + i)).toISOString().slice(0, 10);
-    return { id: `w${i}`, given, surname, name: `${given} ${surname}`, born };
+    return {
+      id: `w${i}`,
+      given,
+      surname,
+      name: `${given} ${surname}`,
+      born,
+      street: `${200 + i} Zyq${inSyllables(i)} Street`,
+      telephone: `518-555-${String(1000 + i)}`,
+      email: `zyq${inSyllables(i)}@mail.example`,
+    };
   });
 }
 

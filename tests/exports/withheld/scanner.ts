@@ -90,15 +90,18 @@ async function readings({ path, bytes }: Published): Promise<Set<string>> {
   return new Set(decoded.map(squashed));
 }
 
-/** Whoever of the people some file tells of: by given name, surname or day of birth. */
+/** Whoever of the people some file tells of: by given name, surname, day of birth, street, telephone number or e-mail address. */
 export async function tellsOf(files: readonly Published[], people: readonly Planted[]): Promise<Found[]> {
-  const words = people.flatMap(({ id, given, surname, born }) => {
+  const words = people.flatMap(({ id, given, surname, born, street, telephone, email }) => {
     const day = new Date(born);
     const [year, month, date] = born.split('-').map(Number) as [number, number, number];
     const name = day.toLocaleDateString('en-US', { month: 'long', timeZone: 'UTC' });
     return [
       given,
       surname,
+      street,
+      telephone,
+      email,
       born,
       `${date} ${name} ${year}`,
       `${name} ${date} ${year}`,
@@ -110,8 +113,8 @@ export async function tellsOf(files: readonly Published[], people: readonly Plan
   });
   const found: Found[] = [];
   for (const file of files) {
-    // All of their names begin in one of two ways, and all were born in one year: most texts are done with at once.
-    const texts = [...(await readings(file))].filter((text) => /wyx|qex|1987/.test(text));
+    // All of their names and particulars begin in one of a few ways, and all were born in one year: most texts are done with at once.
+    const texts = [...(await readings(file))].filter((text) => /wyx|qex|zyq|518555|1987/.test(text));
     for (const { who, what, squashed: word } of words)
       if (texts.some((text) => text.includes(word))) found.push({ path: file.path, who, what });
   }
