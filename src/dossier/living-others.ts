@@ -60,11 +60,21 @@ interface Others {
 const couldHold = ({ how, words }: Form): boolean =>
   how === 'unspaced' || (words.length > 2 && (how === 'name' || how === 'reversed' || how === 'born'));
 
-/** What the dead and places are called, as far as it has a word of ours. */
+/** What is asked of the names of others: whether they are among these. */
+export interface Wanted {
+  /** Every word of a form of ours. */
+  words: Set<string>;
+  /** Those that may be a surname: none of our forms is without one. */
+  surnames: Set<string>;
+  /** The forms themselves. */
+  keys: Set<string>;
+}
+
+/** What the dead and places are called, as far as one of ours is called so. */
 export function namesOfOthers(
   corpus: Facts,
   withheld: Withheld,
-  ours: ReadonlySet<string>,
+  ours: Wanted,
   spouses: ReadonlyMap<string, readonly string[]>,
 ): Others {
   const others: Others = {
@@ -76,19 +86,30 @@ export function namesOfOthers(
   };
   const known = new Set<string>();
   const knownPairs = new Set<string>();
+  // Two of its words must be ours, or it holds no name of ours.
+  const write = (form: Form) => {
+    let shared = 0;
+    if (form.how !== 'unspaced') {
+      if (form.words.length < 3) return;
+      for (const word of form.words) if (ours.words.has(word)) shared++;
+      if (shared < 2) return;
+    }
+    others.written.push(form);
+  };
   const addName = (name: string) => {
     if (known.has(name)) return;
     known.add(name);
     const words = foldedWords(name);
     for (const word of words) others.words.add(word);
     const { native } = unspacedParts(name);
-    if (native.length === 0 && !words.some((word) => word.length > 1 && ours.has(word))) return;
-    if (words.length > 2) others.written.push({ words, how: 'name', weak: false });
+    if (native.length === 0 && !words.some((word) => word.length > 1 && ours.surnames.has(word))) return;
+    write({ words, how: 'name', weak: false });
     for (const form of nameForms(name)) {
       // A name with others between has the words of the name itself.
       if (form.how === 'lone' || form.how === 'spread') continue;
-      if (couldHold(form)) others.written.push(form);
+      if (couldHold(form)) write(form);
       const key = keyOf(form);
+      if (!ours.keys.has(key)) continue;
       if (!form.weak) others.names.add(key);
       others.weak.add(key);
     }
@@ -99,12 +120,16 @@ export function namesOfOthers(
     for (const spouse of person.sex === 'M' ? [] : (spouses.get(person.id) ?? [])) {
       const { name = '', sex } = corpus.people.get(spouse) ?? {};
       const pair = `${person.name} & ${name} ${sex}`;
-      if (knownPairs.has(pair) || !foldedWords(name).some((word) => word.length > 1 && ours.has(word)))
+      if (
+        knownPairs.has(pair) ||
+        !foldedWords(name).some((word) => word.length > 1 && ours.surnames.has(word))
+      )
         continue;
       knownPairs.add(pair);
       for (const form of marriedForms(person.name, name, sex !== 'F', false)) {
-        (form.weak ? others.weak : others.married).add(keyOf(form));
-        if (!form.weak && couldHold(form)) others.written.push(form);
+        const key = keyOf(form);
+        if (ours.keys.has(key)) (form.weak ? others.weak : others.married).add(key);
+        if (!form.weak && couldHold(form)) write(form);
       }
     }
   }

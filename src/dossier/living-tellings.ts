@@ -10,7 +10,14 @@ import { emailsIn, ownStreets, particulars } from './living-contacts.ts';
 import { foldedWords } from './living-fold.ts';
 import { dayForms, keyOf, nameForms, type Form } from './living-forms.ts';
 import type { Telling } from './living-look.ts';
-import { formsByMarriage, isNoName, namesOfOthers, noNames, spousesOf } from './living-others.ts';
+import {
+  formsByMarriage,
+  isNoName,
+  namesOfOthers,
+  noNames,
+  spousesOf,
+  type Wanted,
+} from './living-others.ts';
 import { isWithheldMention, type Withheld } from './withhold.ts';
 
 /** Everything that tells of the withheld. An error where an author writes it, but for what records cite. */
@@ -34,10 +41,7 @@ export function tellingsOf(corpus: Facts, withheld: Withheld): Telling[] {
       },
     ]),
   );
-  const words = new Set(
-    [...ours.values()].flatMap((forms) => [...forms.own, ...forms.married].flatMap((form) => form.words)),
-  );
-  const others = namesOfOthers(corpus, withheld, words, spouses);
+  const others = namesOfOthers(corpus, withheld, wantedOf(ours.values()), spouses);
   const tellings: Telling[] = [];
   const seen = new Set<string>();
   const take = (who: string, form: Form, byMarriage: boolean) => {
@@ -60,6 +64,22 @@ export function tellingsOf(corpus: Facts, withheld: Withheld): Telling[] {
     for (const form of dayForms(day)) tellings.push({ ...form, who });
   for (const telling of particularsOf(corpus, withheld)) tellings.push(telling);
   return tellings;
+}
+
+/** The forms of the withheld, as what the names of others are compared with. */
+function wantedOf(ours: Iterable<{ own: Form[]; married: Form[] }>): Wanted {
+  const wanted: Wanted = { words: new Set(), surnames: new Set(), keys: new Set() };
+  for (const { own, married } of ours)
+    for (const forms of [own, married])
+      for (const form of forms) {
+        const { words, how } = form;
+        for (const word of words) wanted.words.add(word);
+        wanted.keys.add(keyOf(form));
+        if (how === 'name') wanted.surnames.add(words.at(-1)!);
+        else if (how === 'reversed') wanted.surnames.add(words[0]!);
+        else if (how !== 'handle') for (const word of words) wanted.surnames.add(word);
+      }
+  return wanted;
 }
 
 /**
