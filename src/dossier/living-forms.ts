@@ -223,7 +223,8 @@ function withoutTitles(words: readonly string[]): string[] {
 
 const knownShort = new Map<string, string[]>();
 
-function shortForms(given: string): string[] {
+/** The short and other forms of a given name, folded. */
+export function shortForms(given: string): string[] {
   const known = knownShort.get(given);
   if (known) return known;
   const forms = givenFormsOf(given).flatMap(({ group }) =>

@@ -1,7 +1,7 @@
 /** Whose names tell of nobody living: what the dead and places are called, and names that are none. */
 import type { Facts } from '../model/facts.ts';
 import { foldedWords } from './living-fold.ts';
-import { keyOf, marriedForms, nameForms, type Form } from './living-forms.ts';
+import { keyOf, marriedForms, nameForms, shortForms, type Form } from './living-forms.ts';
 import { unspacedParts } from './living-unspaced.ts';
 import { isWithheldMention, type Withheld } from './withhold.ts';
 
@@ -68,6 +68,8 @@ export interface Wanted {
   surnames: Set<string>;
   /** The forms themselves. */
   keys: Set<string>;
+  /** The first words of forms by their last. */
+  firsts: Map<string, Set<string>>;
 }
 
 /** What the dead and places are called, as far as one of ours is called so. */
@@ -122,6 +124,7 @@ export function namesOfOthers(
       const pair = `${person.name} & ${name} ${sex}`;
       if (
         knownPairs.has(pair) ||
+        !isCalledAsOurs(person.name, name, ours) ||
         !foldedWords(name).some((word) => word.length > 1 && ours.surnames.has(word))
       )
         continue;
@@ -147,6 +150,18 @@ export function namesOfOthers(
       if (builtIn) others.names.add(words.join(' '));
     }
   return others;
+}
+
+/** Whether one of ours has the given name of the one with a surname of the other, or a wife’s title with it. */
+function isCalledAsOurs(written: string, spouse: string, { firsts }: Wanted): boolean {
+  const [given = ''] = foldedWords(written);
+  return foldedWords(spouse).some((surname) => {
+    const known = firsts.get(surname);
+    return (
+      known !== undefined &&
+      (known.has('mrs') || known.has(given) || shortForms(given).some((short) => known.has(short)))
+    );
+  });
 }
 
 /**

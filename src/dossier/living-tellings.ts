@@ -68,14 +68,21 @@ export function tellingsOf(corpus: Facts, withheld: Withheld): Telling[] {
 
 /** The forms of the withheld, as what the names of others are compared with. */
 function wantedOf(ours: Iterable<{ own: Form[]; married: Form[] }>): Wanted {
-  const wanted: Wanted = { words: new Set(), surnames: new Set(), keys: new Set() };
+  const wanted: Wanted = {
+    words: new Set(),
+    surnames: new Set(),
+    keys: new Set(),
+    firsts: new Map(),
+  };
   for (const { own, married } of ours)
     for (const forms of [own, married])
       for (const form of forms) {
         const { words, how } = form;
         for (const word of words) wanted.words.add(word);
         wanted.keys.add(keyOf(form));
-        if (how === 'name') wanted.surnames.add(words.at(-1)!);
+        const last = words.at(-1)!;
+        (wanted.firsts.get(last) ?? wanted.firsts.set(last, new Set()).get(last)!).add(words[0]!);
+        if (how === 'name') wanted.surnames.add(last);
         else if (how === 'reversed') wanted.surnames.add(words[0]!);
         else if (how !== 'handle') for (const word of words) wanted.surnames.add(word);
       }
