@@ -78,6 +78,7 @@ export function namesOfOthers(
   withheld: Withheld,
   ours: Wanted,
   spouses: ReadonlyMap<string, readonly string[]>,
+  { onlyWhole }: { onlyWhole: boolean },
 ): Others {
   const others: Others = {
     names: new Set(),
@@ -105,6 +106,15 @@ export function namesOfOthers(
     for (const word of words) others.words.add(word);
     const { native } = unspacedParts(name);
     if (native.length === 0 && !words.some((word) => word.length > 1 && ours.surnames.has(word))) return;
+    if (onlyWhole) {
+      const key = words.join(' ');
+      if (ours.keys.has(key)) others.names.add(key);
+    }
+    if (onlyWhole || (native.length === 0 && !isNameOfOurs(words, ours))) {
+      // With nothing but an initial in common, the whole of it is not needed.
+      for (const key of initialsWith(words, ours)) others.weak.add(key);
+      return;
+    }
     write({ words, how: 'name', weak: false });
     for (const form of nameForms(name)) {
       // A name with others between has the words of the name itself.
@@ -119,7 +129,7 @@ export function namesOfOthers(
   for (const person of corpus.people.values()) {
     if (withheld.people.has(person.id)) continue;
     addName(person.name);
-    for (const spouse of person.sex === 'M' ? [] : (spouses.get(person.id) ?? [])) {
+    for (const spouse of person.sex === 'M' || onlyWhole ? [] : (spouses.get(person.id) ?? [])) {
       const { name = '', sex } = corpus.people.get(spouse) ?? {};
       const pair = `${person.name} & ${name} ${sex}`;
       if (
@@ -150,6 +160,30 @@ export function namesOfOthers(
       if (builtIn) others.names.add(words.join(' '));
     }
   return others;
+}
+
+/** Whether two words of a name, or a short form of one, are the given name and the surname of one of ours. */
+function isNameOfOurs(words: readonly string[], { firsts }: Wanted): boolean {
+  return words.some((surname) => {
+    const known = firsts.get(surname);
+    return (
+      known !== undefined &&
+      words.some(
+        (given) =>
+          given !== surname && (known.has(given) || shortForms(given).some((short) => known.has(short))),
+      )
+    );
+  });
+}
+
+/** The forms of ours that are an initial of one word of a name and another word of it. */
+function* initialsWith(words: readonly string[], { firsts, keys }: Wanted): Generator<string> {
+  for (const surname of words)
+    if (firsts.has(surname))
+      for (const given of words) {
+        const key = `${given.charAt(0)} ${surname}`;
+        if (given !== surname && keys.has(key)) yield key;
+      }
 }
 
 /** Whether one of ours has the given name of the one with a surname of the other, or a wife’s title with it. */

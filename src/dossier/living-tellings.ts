@@ -20,8 +20,15 @@ import {
 } from './living-others.ts';
 import { isWithheldMention, type Withheld } from './withhold.ts';
 
-/** Everything that tells of the withheld. An error where an author writes it, but for what records cite. */
-export function tellingsOf(corpus: Facts, withheld: Withheld): Telling[] {
+/**
+ * Everything that tells of the withheld. An error where an author writes it, but for what records cite. With
+ * `onlyWhole` the names of others excuse nothing but themselves and their initials: quicker, and rather too much is found.
+ */
+export function tellingsOf(
+  corpus: Facts,
+  withheld: Withheld,
+  { onlyWhole = false }: { onlyWhole?: boolean } = {},
+): Telling[] {
   if (withheld.mentions.size === 0 && withheld.people.size === 0) return [];
   const names = namesOf(corpus, withheld);
   const spouses = spousesOf(corpus);
@@ -41,7 +48,7 @@ export function tellingsOf(corpus: Facts, withheld: Withheld): Telling[] {
       },
     ]),
   );
-  const others = namesOfOthers(corpus, withheld, wantedOf(ours.values()), spouses);
+  const others = namesOfOthers(corpus, withheld, wantedOf(ours.values()), spouses, { onlyWhole });
   const tellings: Telling[] = [];
   const seen = new Set<string>();
   const take = (who: string, form: Form, byMarriage: boolean) => {

@@ -28,7 +28,8 @@ export function keepLivingAside(
   const facts = factsOf(persons, records, others);
   const living = livingPeople(facts, today);
   const withheld = new Set(persons.filter(({ id }) => living.has(id)));
-  const look = lookFor(tellingsOf(facts, withheldOn(facts, living, today)));
+  // A family file may name a hundred thousand; what is kept aside too much stands in the report.
+  const look = lookFor(tellingsOf(facts, withheldOn(facts, living, today), { onlyWhole: true }));
   const withheldMentions = new Set<string>();
   for (const { mentions } of withheld)
     for (const { record, mention } of mentions) withheldMentions.add(`${record.id}#${mention}`);
