@@ -34,7 +34,7 @@ import { disagreements } from './reviews.ts';
 import { surnamesView } from './surnames.ts';
 import type { BirthView, CaseView, Dossier, PersonView, RecordView, ReviewView } from './types.ts';
 import { voiceIn } from './voice.ts';
-import { maskResult } from './withhold.ts';
+import { maskResult } from './mask-result.ts';
 import { gather } from '../model/multimap.ts';
 import { voyageLegs } from './voyage-legs.ts';
 

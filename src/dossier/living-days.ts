@@ -2,7 +2,7 @@
  * Days as texts write them: in figures, with a month of any of the languages that records here are in, with a Roman
  * month, or in words. Common practice; the months of other languages from memory.
  */
-import { foldWord, wordPattern } from './living-fold.ts';
+import { foldWord, tokenAfter as wordAfter, type Token } from './living-fold.ts';
 
 /** January first; each month in English, Norwegian, Swedish, Danish, German, Dutch, French, Italian, Polish. */
 const monthNames = [
@@ -60,26 +60,7 @@ export function maySayDay(word: string): boolean {
   );
 }
 
-interface Token {
-  raw: string;
-  word: string;
-  gap: string;
-  end: number;
-}
-
-const next = new RegExp(wordPattern.source, 'gu');
-
-function tokenAfter(text: string, end: number): Token | undefined {
-  next.lastIndex = end;
-  const found = next.exec(text);
-  if (!found || found.index - end > 6) return undefined;
-  return {
-    raw: found[0],
-    word: foldWord(found[0]),
-    gap: text.slice(end, found.index),
-    end: found.index + found[0].length,
-  };
-}
+const tokenAfter = (text: string, end: number) => wordAfter(text, end, 6);
 
 const loose = /^[\s.,_\-–/'’]*$/;
 const figures = /^\s?[.\-–/]\s?$/;

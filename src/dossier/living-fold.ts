@@ -39,6 +39,25 @@ export function foldedWords(text: string): string[] {
   return [...text.matchAll(wordPattern)].map(([word]) => foldWord(word)).filter((word) => word !== '');
 }
 
+/** A word where it stands, with what is between it and the one before. */
+export interface Token {
+  raw: string;
+  word: string;
+  gap: string;
+  end: number;
+}
+
+const next = new RegExp(wordPattern.source, 'gu');
+
+/** The word after an offset, if it begins within so many characters. */
+export function tokenAfter(text: string, end: number, within: number): Token | undefined {
+  next.lastIndex = end;
+  const found = next.exec(text);
+  if (!found || found.index - end > within) return undefined;
+  const [raw] = found;
+  return { raw, word: foldWord(raw), gap: text.slice(end, found.index), end: found.index + raw.length };
+}
+
 /** Whether a word, as written, begins with a small letter. Scripts without capitals have none to ask for. */
 export function isSmall(word: string): boolean {
   return /^['’‘`´\p{Cf}]*\p{Ll}/u.test(word);

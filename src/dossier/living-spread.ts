@@ -8,28 +8,13 @@
  */
 import { givenFormsOf } from '../reasoning/names/lookup.ts';
 import { remarkWords, titles } from '../reasoning/names/name-words.ts';
-import { foldWord, isSmall, wordPattern } from './living-fold.ts';
+import { foldWord, isSmall, tokenAfter as wordAfter, type Token } from './living-fold.ts';
 
 interface Named {
   words: readonly string[];
 }
 
-interface Token {
-  raw: string;
-  word: string;
-  gap: string;
-  end: number;
-}
-
-const next = new RegExp(wordPattern.source, 'gu');
-
-function tokenAfter(text: string, end: number): Token | undefined {
-  next.lastIndex = end;
-  const found = next.exec(text);
-  if (!found || found.index - end > 12) return undefined;
-  const [raw] = found;
-  return { raw, word: foldWord(raw), gap: text.slice(end, found.index), end: found.index + raw.length };
-}
+const tokenAfter = (text: string, end: number) => wordAfter(text, end, 12);
 
 /** Between the names of one person. */
 const close = /^[\s_\-‐‑.·'"“”‘’«»()/+*~]*$/;

@@ -1,7 +1,8 @@
 /** The check’s JSON as it may leave the house. */
 import type { Examination } from '../../dossier/examine.ts';
 import { findingsForAll } from '../../dossier/findings-for-all.ts';
-import { isNobody, maskResult } from '../../dossier/withhold.ts';
+import { maskResult } from '../../dossier/mask-result.ts';
+import { isNobody } from '../../dossier/withhold.ts';
 import { interfaceTag, wordingIn } from '../../interface/index.ts';
 import { checkDocument } from './json.ts';
 
