@@ -55,10 +55,11 @@ test('a lock that another build has made and is still writing is left to it', as
     parentPort.postMessage('ready');`,
     { eval: true, workerData: [file, JSON.stringify({ pid: process.ppid, host: hostname() })] },
   );
+  const ended = once(other, 'exit');
   await once(other, 'message');
   other.postMessage('now');
   expect(() => takeLock(file)).toThrow(`(process ${process.ppid}`);
-  await other.terminate();
+  await ended;
 });
 
 test('a lock that another build has taken over meanwhile is left to it', () => {

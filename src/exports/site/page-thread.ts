@@ -38,7 +38,10 @@ const scan = livingScan(tellings);
 const files = filesUnder(into);
 const passed = pagesPassed(base, scan);
 
-port.on('message', (pages: PageToWrite[]) => port.postMessage(pages.map(written)));
+port.on('message', (message: PageToWrite[] | 'end') => {
+  if (message === 'end') port.close();
+  else port.postMessage(message.map(written));
+});
 
 function written({ path, html }: PageToWrite): PageAnswer {
   try {

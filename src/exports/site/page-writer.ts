@@ -8,8 +8,8 @@ export interface PageWriter {
   take(path: string, html: Uint8Array): Promise<void>;
   /** Waits until everything is written, and ends the thread: path → SHA-256. Throws the first thing that went wrong. */
   finish(): Promise<ReadonlyMap<string, string>>;
-  /** Ends the thread whatever it does. */
-  stop(): Promise<unknown>;
+  /** Ends the thread when it has done what it was given. */
+  stop(): Promise<void>;
 }
 
 const together = 16;
@@ -20,6 +20,12 @@ export function pageWriter(order: PageOrder, most = 64): PageWriter {
   const digests = new Map<string, string>();
   let underWay = 0;
   let failed: Error | undefined;
+  // The thread is asked to end, not cut off: one that is cut off while it begins can take the process with it.
+  const ended = new Promise<void>((resolve) => thread.once('exit', () => resolve()));
+  const end = () => {
+    thread.postMessage('end');
+    return ended;
+  };
   let waiting: (() => void)[] = [];
   const change = () => new Promise<void>((resolve) => waiting.push(resolve));
   const changed = () => {
@@ -66,11 +72,11 @@ export function pageWriter(order: PageOrder, most = 64): PageWriter {
     async finish() {
       send();
       while (underWay > 0) await change();
-      await thread.terminate();
+      await end();
       demandNoFailure();
       return digests;
     },
-    stop: () => thread.terminate(),
+    stop: end,
   };
 }
 
