@@ -110,7 +110,7 @@ export function namesOfOthers(
       const key = words.join(' ');
       if (ours.keys.has(key)) others.names.add(key);
     }
-    if (onlyWhole || (native.length === 0 && !isNameOfOurs(words, ours))) {
+    if (onlyWhole || (native.length === 0 && !areOfOurs(words, words, ours))) {
       // With nothing but an initial in common, the whole of it is not needed.
       for (const key of initialsWith(words, ours)) others.weak.add(key);
       return;
@@ -162,13 +162,13 @@ export function namesOfOthers(
   return others;
 }
 
-/** Whether two words of a name, or a short form of one, are the given name and the surname of one of ours. */
-function isNameOfOurs(words: readonly string[], { firsts }: Wanted): boolean {
-  return words.some((surname) => {
+/** Whether one of ours has one of some given names, or a short form of it, with one of some surnames. */
+function areOfOurs(givens: readonly string[], surnames: readonly string[], { firsts }: Wanted): boolean {
+  return surnames.some((surname) => {
     const known = firsts.get(surname);
     return (
       known !== undefined &&
-      words.some(
+      givens.some(
         (given) =>
           given !== surname && (known.has(given) || shortForms(given).some((short) => known.has(short))),
       )
@@ -187,15 +187,12 @@ function* initialsWith(words: readonly string[], { firsts, keys }: Wanted): Gene
 }
 
 /** Whether one of ours has the given name of the one with a surname of the other, or a wife’s title with it. */
-function isCalledAsOurs(written: string, spouse: string, { firsts }: Wanted): boolean {
-  const [given = ''] = foldedWords(written);
-  return foldedWords(spouse).some((surname) => {
-    const known = firsts.get(surname);
-    return (
-      known !== undefined &&
-      (known.has('mrs') || known.has(given) || shortForms(given).some((short) => known.has(short)))
-    );
-  });
+function isCalledAsOurs(written: string, spouse: string, ours: Wanted): boolean {
+  const surnames = foldedWords(spouse);
+  return (
+    surnames.some((surname) => ours.firsts.get(surname)?.has('mrs')) ||
+    areOfOurs(foldedWords(written).slice(0, 1), surnames, ours)
+  );
 }
 
 /**
