@@ -8,11 +8,8 @@ import type { Finding, ValuePath } from '../model/finding.ts';
 import { gather } from '../model/multimap.ts';
 import type { SourceRecord } from '../model/record.ts';
 import { lineageOf } from '../reasoning/derivation.ts';
-import { kinOf } from '../reasoning/kin.ts';
-
-const asParent = new Set(['parent', 'father', 'mother']);
-const asChild = new Set(['child', 'son', 'daughter']);
-const asSpouse = new Set(['spouse', 'husband', 'wife', 'widow', 'widower']);
+import { closestKin, kinOf } from '../reasoning/kin.ts';
+import { canonicalForm } from './digest.ts';
 
 /** The hints of both kinds, in the order of the records. */
 export function entryFindings(corpus: Corpus): Finding[] {
@@ -30,9 +27,9 @@ function kinNotEntered(corpus: Corpus): Finding[] {
         const one = kin.owner(`${record.id}#${mention.id}`);
         const other = kin.owner(of.includes('#') ? of : `${record.id}#${of}`);
         if (one === undefined || other === undefined || one === other) return;
-        const word = as.trim().toLowerCase();
-        const spouses = asSpouse.has(word);
-        const [parent, child] = asParent.has(word) ? [one, other] : asChild.has(word) ? [other, one] : [];
+        const kind = closestKin(as);
+        const spouses = kind === 'spouse';
+        const [parent, child] = kind === 'parent' ? [one, other] : kind === 'child' ? [other, one] : [];
         if (!spouses && (parent === undefined || child === undefined)) return;
         if (spouses ? kin.areSpouses(one, other) : kin.descends(child!, parent!)) return;
         const pair = spouses ? [one, other].sort().join(' ') : `${child!} ${parent!} child`;
@@ -65,7 +62,7 @@ function enteredTwice(corpus: Corpus): Finding[] {
     const { cite } = record;
     // A title and a date alone may be those of a whole book; with an archive or a page it is a document.
     if (!cite || !(cite.page ?? cite.number ?? cite.locator ?? cite.URL ?? cite.archive_location)) continue;
-    gather(byCite, canonical(cite), record);
+    gather(byCite, canonicalForm(cite), record);
   }
   return [...byCite.values()].flatMap(([first, ...more]) =>
     more.flatMap((record) =>
@@ -94,17 +91,6 @@ function related(corpus: Corpus, a: SourceRecord, b: SourceRecord): boolean {
     lineageOf(corpus, a.id).certain.has(b.id) ||
     lineageOf(corpus, b.id).certain.has(a.id)
   );
-}
-
-/** A citation as one text, whatever the order of its keys. */
-function canonical(value: unknown): string {
-  if (value === null || typeof value !== 'object') return JSON.stringify(value) ?? '';
-  if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`;
-  return `{${Object.entries(value)
-    .filter(([, item]) => item !== undefined)
-    .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([key, item]) => `${JSON.stringify(key)}:${canonical(item)}`)
-    .join(',')}}`;
 }
 
 function hint(

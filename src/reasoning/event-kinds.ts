@@ -11,6 +11,13 @@ export function birthOrBaptism(kind: string): 'birth' | 'baptism' | undefined {
   return births.has(word) ? 'birth' : baptisms.has(word) ? 'baptism' : undefined;
 }
 
+const ends: ReadonlySet<string> = new Set(['death', 'burial', 'interment', 'cremation']);
+
+/** Whether a kind of event is one after which somebody is dead. */
+export function endsLife(kind: string): boolean {
+  return ends.has(eventWord(kind));
+}
+
 /** A kind of event as it is compared. */
 export function eventWord(kind: string): string {
   return kind.normalize('NFC').trim().toLowerCase();

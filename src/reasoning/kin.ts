@@ -24,6 +24,21 @@ export interface Kin {
   kinsfolk(person: string): ReadonlySet<string>;
 }
 
+const closest = new Map(
+  Object.entries({
+    parent: ['parent', 'father', 'mother'],
+    child: ['child', 'son', 'daughter'],
+    spouse: ['spouse', 'husband', 'wife'],
+  } as const).flatMap(([kind, words]) =>
+    words.map((word) => [word as string, kind as 'parent' | 'child' | 'spouse']),
+  ),
+);
+
+/** What a record’s word for a relation makes of the two, where they are parent and child or spouses. */
+export function closestKin(as: string): 'parent' | 'child' | 'spouse' | undefined {
+  return closest.get(as.trim().toLowerCase());
+}
+
 const kinWords: ReadonlySet<string> = new Set(roleWords.kin);
 
 /** The family relations of a corpus, worked out once. */

@@ -18,12 +18,13 @@
  * grandchildren) are not used: they bound little, and mean much less surely one thing. The years are *common practice,
  * from memory*, and chosen so that a doubt leaves people living.
  */
-import { readAge } from '../model/age.ts';
+import { readAge, type Age } from '../model/age.ts';
 import { addYears, dayNumber } from '../model/days.ts';
 import { daySpan } from '../model/edtf.ts';
 import { mentionAt, type Facts } from '../model/facts.ts';
 import type { Mention, SourceRecord } from '../model/record.ts';
-import { kinOf } from './kin.ts';
+import { endsLife } from './event-kinds.ts';
+import { closestKin, kinOf } from './kin.ts';
 import { daysOf } from './life-facts.ts';
 import { once } from './once.ts';
 
@@ -82,10 +83,6 @@ const adults = new Set([
   'groom',
   'bridegroom',
 ]);
-const asParent = new Set(['parent', 'father', 'mother']);
-const asChild = new Set(['child', 'son', 'daughter']);
-const asSpouse = new Set(['spouse', 'husband', 'wife']);
-const deaths = new Set(['death', 'burial', 'interment', 'cremation']);
 
 /** What leads from the bound of one to that of another. */
 interface Edge {
@@ -156,18 +153,18 @@ export const latestBirths: (facts: Facts) => ReadonlyMap<string, Bound> = once((
         if (day === null || (known !== undefined && years >= 0 && day >= known.day)) return;
         bound(who, day, years, { kind, ...(date === undefined ? {} : { date }), ref });
       });
-      if (mention.event?.date !== undefined && deaths.has(mention.event.kind.toLowerCase()))
+      if (mention.event?.date !== undefined && endsLife(mention.event.kind))
         dies(diedBy, who, mention.event.date);
       for (const { as, of } of mention.relations) {
         const other = of.includes('#') ? of : `${record.id}#${of}`;
         if (!mentionAt(facts, other)) continue;
         const them = owner(other) ?? other;
-        const word = as.trim().toLowerCase();
-        const [parent, child] = asParent.has(word) ? [who, them] : asChild.has(word) ? [them, who] : [];
+        const kind = closestKin(as);
+        const [parent, child] = kind === 'parent' ? [who, them] : kind === 'child' ? [them, who] : [];
         if (parent !== undefined && child !== undefined) {
           parentAndChild(parent, child, ref);
           bound(parent, made.day, -assumedAges.parent, { kind: 'parent-in-record', ...said, ref });
-        } else if (asSpouse.has(word)) {
+        } else if (kind === 'spouse') {
           spouses(who, them, ref);
           for (const one of [who, them])
             bound(one, made.day, -assumedAges.married, { kind: 'spouse-in-record', ...said, ref });
@@ -240,8 +237,13 @@ function ofMention(
   if (isAdult(mention)) take(made.day, -assumedAges.adult, 'adult', made.date);
   const age = mention.age === undefined ? undefined : readAge(mention.age);
   if (age === undefined || typeof age === 'string') return;
+  take(made.day, -yearsSince(facts, age), 'age', made.date);
+}
+
+/** The fewest years that somebody of a stated age has surely lived, ages wobbling as far as the site lets them. */
+export function yearsSince(facts: Facts, age: Age): number {
   const years = age.unit === 'y' ? age.years : Math.max(age.years, Math.floor(age.months / 12));
-  take(made.day, Math.ceil(facts.site.ageTolerance) - years, 'age', made.date);
+  return years - Math.ceil(facts.site.ageTolerance);
 }
 
 function isWedding(kind: string): boolean {

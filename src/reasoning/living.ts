@@ -16,6 +16,7 @@ import { addYears } from '../model/days.ts';
 import { daySpan } from '../model/edtf.ts';
 import { mentionAt, type Facts } from '../model/facts.ts';
 import type { Mention } from '../model/record.ts';
+import { endsLife, eventWord } from './event-kinds.ts';
 import { kinOf } from './kin.ts';
 import { latestBirths, type Bound } from './latest-birth.ts';
 import { recentSign } from './recent-signs.ts';
@@ -42,8 +43,6 @@ export interface Presumption {
   until: number | null;
 }
 
-/** Events of a mention’s own after which they are dead. */
-const ends = new Set(['death', 'burial', 'interment', 'cremation']);
 /**
  * Parts in such a record that are not the dead one’s: an author may have given the event to everybody the record names
  * (*common practice*). Of old records it makes no difference, since being named in them is enough.
@@ -121,9 +120,9 @@ function deathOf(facts: Facts, who: string, today: number): LivingFact | undefin
 
 /** What of a mention says that it is of somebody dead. */
 function endOf({ event, role }: Mention): string | undefined {
-  const kind = event?.kind.toLowerCase();
+  const kind = event && eventWord(event.kind);
   const isTheDead = role !== undefined && theDead.has(role.trim().toLowerCase());
-  if (kind !== undefined && ends.has(kind) && event!.date !== undefined)
+  if (kind !== undefined && endsLife(kind) && event!.date !== undefined)
     return isTheDead || role === undefined || !others.test(role) ? kind : undefined;
   if (!isTheDead) return undefined;
   return kind !== undefined && afterEnds.has(kind) ? kind : role;

@@ -12,7 +12,7 @@ import { addYears } from '../model/days.ts';
 import { mentionAt, type Facts } from '../model/facts.ts';
 import type { Mention, SourceRecord } from '../model/record.ts';
 import { birthOrBaptism } from './event-kinds.ts';
-import { lastDay, type Bound } from './latest-birth.ts';
+import { lastDay, yearsSince, type Bound } from './latest-birth.ts';
 
 /** What people do to a record who must be alive for it (*common practice*). */
 const makers = new Set(
@@ -64,9 +64,8 @@ function* birthsIn(facts: Facts, record: SourceRecord, mention: Mention, ref: st
   const stated = event?.date ?? (record.form === 'derivative' ? undefined : record.made);
   const day = stated === undefined ? null : lastDay(stated);
   if (stated === undefined || day === null) return;
-  const years = read.unit === 'y' ? read.years : Math.max(read.years, Math.floor(read.months / 12));
   yield {
-    day: addYears(day, Math.ceil(facts.site.ageTolerance) - years),
+    day: addYears(day, -yearsSince(facts, read)),
     fact: { kind: 'age', date: stated, ref },
   };
 }
